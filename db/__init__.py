@@ -1,0 +1,1 @@
+"""The store: tables, revisions and queries; gives and takes shared values."""

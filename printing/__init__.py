@@ -1,0 +1,1 @@
+"""The papers: shared values in, PDF bytes out."""

@@ -1,0 +1,1 @@
+"""Whole days in the shop, from booking to bill, in one process."""
