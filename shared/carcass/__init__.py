@@ -1,0 +1,1 @@
+"""What hangs there: species, parts, carcass and who owns what."""

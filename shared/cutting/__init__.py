@@ -1,0 +1,1 @@
+"""From an owner's choices to the plan the block cuts by."""

@@ -1,0 +1,161 @@
+"""What the planner answers: the plan, or what can't stand together and what would work."""
+
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import Literal
+
+from shared.cutting.order import Choice
+
+Verdict = Literal["sure", "likely", "tight", "asks", "cant"]
+VERDICTS: tuple[Verdict, ...] = ("sure", "likely", "tight", "asks", "cant")
+
+
+@dataclass(frozen=True, slots=True)
+class Where:
+    """A place on the carcass. side 0 is the animal; unused names are ""."""
+
+    carcass: int
+    side: int
+    run: str = ""
+    stretch: str = ""
+    lane: str = ""
+    part: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Taken:
+    """How much of one part a plan line takes: an exact fraction of the part on that side."""
+
+    part: str
+    fraction: Fraction
+
+
+@dataclass(frozen=True, slots=True)
+class PlanLine:
+    """One line of the plan: what is made of one choice on one side, in one way.
+
+    `count` is pieces or slices made there. `start` and `end` are lengths along the run from its
+    head end, None off a run. `size` is the length of one slice or piece. `weight_ng` is the
+    weight taken (before trimming and finish). side 0: from the animal or from both sides.
+    """
+
+    line: int
+    share: int
+    cut: str
+    way: str
+    carcass: int
+    side: int
+    count: int
+    taken: tuple[Taken, ...]
+    weight_ng: int
+    start: int | None = None
+    end: int | None = None
+    size: int | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Trim:
+    """What one share has left for the pools, whole nanograms, expected figures."""
+
+    share: int
+    lean_ng: int
+    fat_ng: int
+    bones_ng: int
+    skin_ng: int
+    offal_ng: int
+    loss_ng: int
+
+
+@dataclass(frozen=True, slots=True)
+class OpenPart:
+    """A part nobody has settled yet: `fraction` of it on that side, owned by that share."""
+
+    share: int
+    carcass: int
+    side: int
+    part: str
+    fraction: Fraction
+
+
+@dataclass(frozen=True, slots=True)
+class Conflict:
+    """An irreducible set of lines that can't stand together, where, and the numbers.
+
+    `kind`: "length" (asked, expected, most in length units), "whole" (a part wanted twice),
+    "share" (fractions), "single" (one to an animal), "trim" (nanograms), "srm", "gone", "skin",
+    "not_owned", "thickness", "joined", "amount", "pinned", "leaner", "not_whole".
+    `rivals` says, by line, what each takes there.
+    """
+
+    lines: tuple[int, ...]
+    kind: str
+    where: Where
+    asked: Fraction
+    expected: Fraction
+    most: Fraction
+    rivals: tuple[tuple[int, Fraction], ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class OwnersQuestion:
+    """Something the owners must settle between them before the sheet is released.
+
+    `kind`: "single_wanted_twice", "undivided_piece", "cut_alike".
+    """
+
+    kind: str
+    lines: tuple[int, ...]
+    shares: tuple[int, ...]
+    where: Where
+
+
+@dataclass(frozen=True, slots=True)
+class Caution:
+    """A thing to be told that refuses nothing: code, line (0 = the order) and its numbers.
+
+    Codes: "tight", "rest_empty", "rest_under_one_piece", "lost_part", "batch_small",
+    "age_unknown", "trimmed", "dont_split", "rest_twice", "unused_piece_weight".
+    """
+
+    code: str
+    line: int
+    where: Where | None = None
+    asked: Fraction = Fraction(0)
+    expected: Fraction = Fraction(0)
+    most: Fraction = Fraction(0)
+
+
+@dataclass(frozen=True, slots=True)
+class Edit:
+    """One changed line of a remedy; `choice` None leaves the line out."""
+
+    line: int
+    choice: Choice | None
+
+
+@dataclass(frozen=True, slots=True)
+class Remedy:
+    """A way out that was planned before it is offered.
+
+    `kind`: "less", "rest", "other_side", "neighbour", "other_cut", "leave_out", "two_lines",
+    "ask_other". `verdict` is the order's verdict with it taken (other conflicts left out).
+    """
+
+    kind: str
+    edits: tuple[Edit, ...]
+    moved_ng: int
+    verdict: Verdict
+
+
+@dataclass(frozen=True, slots=True)
+class Answer:
+    """The whole answer. With conflicts, `lines` hold the plan of what stands without them."""
+
+    verdict: Verdict
+    lines: tuple[PlanLine, ...]
+    trim: tuple[Trim, ...]
+    open_parts: tuple[OpenPart, ...]
+    conflicts: tuple[Conflict, ...] = ()
+    questions: tuple[OwnersQuestion, ...] = ()
+    cautions: tuple[Caution, ...] = ()
+    group_verdicts: tuple[tuple[int, Verdict], ...] = ()
