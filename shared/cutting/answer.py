@@ -55,7 +55,10 @@ class PlanLine:
 
 @dataclass(frozen=True, slots=True)
 class Trim:
-    """What one share has left for the pools, whole nanograms, expected figures."""
+    """What one share has for the pools before any draw, whole nanograms, expected figures.
+
+    `loss_ng` is the cutting loss named by its cuts' trimming.
+    """
 
     share: int
     lean_ng: int
@@ -64,6 +67,24 @@ class Trim:
     skin_ng: int
     offal_ng: int
     loss_ng: int
+
+
+@dataclass(frozen=True, slots=True)
+class PoolDraw:
+    """What one pool choice (ground, stew, soup bones, lard) draws of its share's pools.
+
+    `weight_ng` is what goes into the product; the five draws add up to it.
+    """
+
+    line: int
+    share: int
+    cut: str
+    weight_ng: int
+    lean_ng: int = 0
+    fat_ng: int = 0
+    bones_ng: int = 0
+    skin_ng: int = 0
+    offal_ng: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -159,3 +180,4 @@ class Answer:
     questions: tuple[OwnersQuestion, ...] = ()
     cautions: tuple[Caution, ...] = ()
     group_verdicts: tuple[tuple[int, Verdict], ...] = ()
+    draws: tuple[PoolDraw, ...] = ()
