@@ -11,6 +11,8 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 from typing import Literal
 
+from shared.units import Weight
+
 Quarter = Literal["fore", "hind", ""]
 Tool = Literal["saw", "knife", "slicer"]
 Per = Literal["side", "animal"]
@@ -161,10 +163,10 @@ class Cut:
     tool: Tool = "saw"
     thickness: int | None = None
     least_thickness: int | None = None
-    piece_weight_ng: int | None = None
+    piece_weight: Weight | None = None
     pieces_default: int = 1
     package_pieces: int | None = None
-    package_ng: int | None = None
+    package_weight: Weight | None = None
     pools: tuple[Pool, ...] = ()
     lean_percent: Fraction | None = None
     finishes: tuple[str, ...] = ()
@@ -203,9 +205,9 @@ class UsualLine:
     amount: str
     count: int = 0
     thickness: int | None = None
-    piece_weight_ng: int | None = None
+    piece_weight: Weight | None = None
     package_pieces: int | None = None
-    package_ng: int | None = None
+    package_weight: Weight | None = None
     finishes: tuple[str, ...] = ()
 
 
