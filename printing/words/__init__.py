@@ -55,7 +55,7 @@ class Words:
         self._strict = strict
 
     def name(self, species: str, key: str, count: int = 1) -> str:
-        """A name of this species' catalogue, e.g. name("pork", "cut.ham_steak", 6)."""
+        """The words of a key of this species' catalogue, e.g. six of `cut.ham_steak` of pork."""
         own = self._own.get(f"{species}/{key}") or self._own.get(key)
         if own:
             return own

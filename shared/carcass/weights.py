@@ -1,0 +1,84 @@
+"""What each side weighs, from the best figure there is, and the dressing percentage.
+
+Best first: chilled · hot less the cooler's shrink · live × dressing · the guess made when booking
+· the species' reference side. Weights are whole nanograms; a figure for the whole carcass is
+halved, the odd nanogram going to side 1.
+"""
+
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import Literal
+
+from shared.carcass.carcass import Carcass
+from shared.carcass.catalogue import Catalogue, Ranges
+
+SideBasis = Literal["chilled", "hot", "live", "booked", "reference"]
+
+
+@dataclass(frozen=True, slots=True)
+class SideWeight:
+    """The chilled weight of one side as far as it is known, and what it was made from.
+
+    `nanograms` is rebased: what was cut off before the scale is added back, since the parts'
+    shares are shares of a whole side. A side weighed at 350 lb after 22 lb of chuck was cut off
+    is a 372-lb side without 22 lb.
+    """
+
+    nanograms: int
+    basis: SideBasis
+
+
+def side_weights(carcass: Carcass, catalogue: Catalogue) -> tuple[SideWeight, SideWeight]:
+    """Side 1 and side 2.
+
+    Worked number: pork, hot 100 lb a side, shrink 2 % gives 98 lb a side, basis "hot".
+    """
+    first, second = _side(carcass, catalogue, 0), _side(carcass, catalogue, 1)
+    return first, second
+
+
+def dressing(live_ng: int, hot_ng: int) -> Fraction:
+    """Hot carcass weight over live weight; 218 lb of 300 lb is 109/150 (72.7 %)."""
+    if live_ng <= 0:
+        raise ValueError(f"live weight must be above nothing, found {live_ng}")
+    return Fraction(hot_ng, live_ng)
+
+
+def usual_dressing(ranges: Ranges, *classes: str) -> tuple[Fraction, Fraction]:
+    """The usual range for the first class that the species has one for, else its general one."""
+    for name in classes:
+        if name and name in ranges.dressing_usual:
+            return ranges.dressing_usual[name]
+    if "" in ranges.dressing_usual:
+        return ranges.dressing_usual[""]
+    lows = [low for low, _ in ranges.dressing_usual.values()]
+    highs = [high for _, high in ranges.dressing_usual.values()]
+    return min(lows), max(highs)
+
+
+def _side(carcass: Carcass, catalogue: Catalogue, index: int) -> SideWeight:
+    before = sum(
+        gone.weight.nanograms
+        for gone in carcass.gone
+        if gone.before_scale and gone.weight is not None and gone.side == index + 1
+    )
+    chilled = carcass.chilled[index].nanograms
+    if chilled is not None:
+        return SideWeight(chilled + before, "chilled")
+    kept = 1 - catalogue.ranges.shrink
+    hot = carcass.hot[index].nanograms
+    if hot is None and carcass.hot_whole is not None:
+        hot = _half(carcass.hot_whole.nanograms, index)
+    if hot is not None:
+        return SideWeight(int(hot * kept) + before, "hot")
+    if carcass.live is not None:
+        low, high = usual_dressing(catalogue.ranges, carcass.skin, carcass.sex)
+        whole = int(carcass.live.nanograms * (low + high) / 2 * kept)
+        return SideWeight(_half(whole, index), "live")
+    if carcass.booked is not None:
+        return SideWeight(_half(int(carcass.booked.nanograms * kept), index), "booked")
+    return SideWeight(catalogue.reference_side_ng, "reference")
+
+
+def _half(whole: int, index: int) -> int:
+    return whole // 2 + (whole % 2 if index == 0 else 0)

@@ -1,0 +1,157 @@
+"""Where did the rest go: a share's hanging weight, row by row, adding up to the nanogram.
+
+Rows are codes with weights: what goes into packages, what cure, smoke and the knife lose, and
+the lean, fat, bones and skin nobody asked for. Parts that aren't in the hanging weight (liver,
+tongue) are told apart, beside the rows.
+"""
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from shared.carcass.carcass import Holding, Share
+from shared.carcass.catalogue import Catalogue, Part
+from shared.carcass.weights import side_weights
+from shared.cutting.answer import Answer, PlanLine
+from shared.cutting.forecast import Forecast, kept
+from shared.cutting.order import Question
+
+ROWS: tuple[str, ...] = (
+    "packages",
+    "finish_loss",
+    "cutting_loss",
+    "open",
+    "lean_left",
+    "fat_left",
+    "bones_left",
+    "skin_left",
+    "gone",
+    "between_owners",
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Account:
+    """One share: hanging weight, rows that add up to it, and what comes besides (offal).
+
+    `between_owners` is what parts that come one to an animal move between its owners; it adds
+    up to nothing over the animal. It also takes up the odd nanograms of rounding.
+    """
+
+    share: int
+    hanging_ng: int
+    rows: tuple[tuple[str, int], ...]
+    besides_ng: int
+
+    def row(self, code: str) -> int:
+        """The weight of one row."""
+        return dict(self.rows)[code]
+
+    @property
+    def take_home(self) -> Fraction:
+        """Packages over hanging weight, as a fraction."""
+        return Fraction(self.row("packages"), self.hanging_ng) if self.hanging_ng else Fraction(0)
+
+
+def accounts(
+    question: Question, answer: Answer, found: Forecast, catalogue: Catalogue
+) -> tuple[Account, ...]:
+    """The account of every share of the lot, in share order."""
+    return tuple(
+        _account(share, question, answer, found, catalogue)
+        for share in sorted(question.shares, key=lambda one: one.number)
+    )
+
+
+def hanging_ng(share: Share, question: Question, catalogue: Catalogue) -> int:
+    """A share's part of the hanging weight, by the table where a quarter wasn't weighed apart.
+
+    Worked number: a forequarter of a 400-lb side of beef at a fore share of 55 % is 220 lb.
+    """
+    return sum(_held(holding, question, catalogue) for holding in share.holdings)
+
+
+def _held(holding: Holding, question: Question, catalogue: Catalogue) -> int:
+    carcass = question.carcasses[holding.carcass]
+    whole = side_weights(carcass, catalogue)[holding.side - 1].nanograms
+    fore = int(whole * catalogue.ranges.fore_share)
+    of_side = {"": whole, "fore": fore, "hind": whole - fore}[holding.quarter]
+    return int(of_side * holding.fraction)
+
+
+def _account(
+    share: Share, question: Question, answer: Answer, found: Forecast, catalogue: Catalogue
+) -> Account:
+    rows: dict[str, int] = dict.fromkeys(ROWS, 0)
+    besides = _besides(share, question, answer, catalogue)
+    into = sum(line.into_finish_ng for line in found.of_share(share.number))
+    finished = found.finished(share.number).mid
+    rows["packages"] = finished - besides
+    rows["finish_loss"] = into - finished
+    _pools(rows, share.number, answer)
+    for one in answer.open_parts:
+        if one.share == share.number and catalogue.parts[one.part].counted:
+            part = catalogue.parts[one.part]
+            rows["open"] += int(
+                _part_ng(part, one.carcass, one.side, question, catalogue) * one.fraction
+            )
+    rows["gone"] = _gone(share, question, catalogue)
+    hanging = hanging_ng(share, question, catalogue)
+    rows["between_owners"] = hanging - sum(rows.values())
+    return Account(share.number, hanging, tuple(rows.items()), besides)
+
+
+def _pools(rows: dict[str, int], share: int, answer: Answer) -> None:
+    for trim in answer.trim:
+        if trim.share == share:
+            rows["lean_left"] += trim.lean_ng
+            rows["fat_left"] += trim.fat_ng
+            rows["bones_left"] += trim.bones_ng
+            rows["skin_left"] += trim.skin_ng
+            rows["cutting_loss"] += trim.loss_ng
+    for draw in answer.draws:
+        if draw.share == share:
+            rows["lean_left"] -= draw.lean_ng
+            rows["fat_left"] -= draw.fat_ng
+            rows["bones_left"] -= draw.bones_ng
+            rows["skin_left"] -= draw.skin_ng
+
+
+def _besides(share: Share, question: Question, answer: Answer, catalogue: Catalogue) -> int:
+    """Packages of parts that aren't in the hanging weight."""
+    total = 0
+    for made in answer.lines:
+        if made.share == share.number and catalogue.cuts[made.cut].kind != "to_trim":
+            total += int(_uncounted(made, question, catalogue) * kept(catalogue.cuts[made.cut]))
+    return total
+
+
+def _uncounted(made: PlanLine, question: Question, catalogue: Catalogue) -> int:
+    total = 0
+    for taken in made.taken:
+        part = catalogue.parts[taken.part]
+        if not part.counted:
+            whole = _part_ng(part, made.carcass, made.side, question, catalogue)
+            total += int(whole * taken.fraction)
+    return total
+
+
+def _gone(share: Share, question: Question, catalogue: Catalogue) -> int:
+    total = 0
+    held = {(holding.carcass, holding.side): holding for holding in share.holdings}
+    for number, carcass in enumerate(question.carcasses):
+        for gone in carcass.gone:
+            holding = held.get((number, gone.side))
+            part = catalogue.parts[gone.part]
+            if holding is None or not part.counted or holding.quarter not in ("", part.quarter):
+                continue
+            whole = _part_ng(part, number, gone.side, question, catalogue)
+            weight = gone.weight.nanograms if gone.weight is not None else whole
+            total += int(min(weight, whole) * holding.fraction)
+    return total
+
+
+def _part_ng(part: Part, carcass: int, side: int, question: Question, catalogue: Catalogue) -> int:
+    sides = side_weights(question.carcasses[carcass], catalogue)
+    if part.per == "animal" or side == 0:
+        return int((sides[0].nanograms + sides[1].nanograms) * part.share)
+    return int(sides[side - 1].nanograms * part.share)
