@@ -37,15 +37,6 @@ def write(species: str, question: Question, catalogue_version: int = 1) -> str:
     return json.dumps(root, indent=1, ensure_ascii=False) + "\n"
 
 
-def weight_words(weight: Weight) -> str:
-    """A weight as it was weighed, every figure kept: 9,350 hundredths of a pound is "93.50 lb"."""
-    digits = str(weight.count)
-    if weight.exponent >= 0:
-        return f"{digits}{'0' * weight.exponent} {weight.unit}"
-    digits = digits.rjust(1 - weight.exponent, "0")
-    return f"{digits[: weight.exponent]}.{digits[weight.exponent :]} {weight.unit}"
-
-
 def length_words(length: int) -> str:
     """A length exactly: 152,400 is "3/4 in"."""
     inches, rest = divmod(length, UNITS_PER_INCH)
@@ -74,7 +65,7 @@ def _kept(members: Mapping[str, Held]) -> Members:
     out: Members = {}
     for key, value in members.items():
         if isinstance(value, Weight):
-            out[key] = weight_words(value)
+            out[key] = value.text()
         elif value is not None and value is not False and value != "" and value != ():
             out[key] = value
     return out
@@ -186,7 +177,7 @@ def _package(package: Package) -> Members:
 
 def _amount(amount: Amount) -> Json:
     if amount.kind == "pounds" and amount.weight is not None:
-        return {"pounds": weight_words(amount.weight)}
+        return {"pounds": amount.weight.text()}
     if amount.kind == "fraction" and amount.fraction is not None:
         of: Members = {} if amount.of == "side" else {"of": amount.of}
         return {"fraction": share_words(amount.fraction), **of}

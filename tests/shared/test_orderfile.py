@@ -262,11 +262,6 @@ def test_any_text_gives_a_fault_and_no_exception(text: str) -> None:
     assert faults(text)[0].line == 1
 
 
-@given(st.text(alphabet='{}[]",:0123456789 .-eltrufasn\\\n/u', max_size=40))
-def test_odd_text_is_a_fault_wherever_the_standard_reader_sees_one(text: str) -> None:
-    assert isinstance(read(text), tuple)
-
-
 codes = st.from_regex(r"[a-z][a-z0-9_]{0,10}", fullmatch=True)
 words = st.text(st.characters(exclude_categories=["Cs"], exclude_characters="\0"), max_size=12)
 counts = st.integers(1, 9999)
@@ -274,7 +269,7 @@ lengths = st.integers(1, 20_000_000)
 fractions = st.fractions(Fraction(1, 1000), 1, max_denominator=1000)
 weights = st.builds(
     Weight, st.integers(1, 10**6), st.sampled_from(["lb", "oz", "kg", "g"]), st.integers(-4, 0)
-)
+).filter(lambda one: one.exact_nanograms.denominator == 1)
 maybe_weight = st.none() | weights
 side_weights = st.builds(SideWeights, maybe_weight, maybe_weight, maybe_weight)
 amounts = st.one_of(
