@@ -1,0 +1,188 @@
+"""Opens the window: everything is wired here, in this order, and nothing is global.
+
+1. Qt's application object, so that anything can be said at all.
+2. The folder of the shop's data, then the log in it, then the net for our own faults.
+3. The station's settings, and from them type, colours and language.
+4. The shop's records; when they can't be opened, a sentence with a way out, and the end.
+5. The bench: what each place is given.
+6. The window, in the place it was left in.
+"""
+
+import logging
+import socket
+import sys
+from dataclasses import replace
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject, QTimer
+from PySide6.QtWidgets import QApplication
+
+from desktop import logs
+from desktop.bench import Bench
+from desktop.crash import CrashCatcher
+from desktop.language import Language
+from desktop.look import theme
+from desktop.look.palette import THEMES
+from desktop.look.theme import Theme
+from desktop.look.type_scale import load_fonts
+from desktop.main_window import MainWindow
+from desktop.messages import Messages, WindowMessages
+from desktop.paths import PROGRAM, Paths, bundled_fonts, paths_for, resources
+from desktop.place_list import ENTRIES
+from desktop.printers import Printers
+from desktop.settings import Settings, SettingsFile
+from desktop.work import Workers
+from printing.words import Words
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+    from db.store import Store
+
+log = logging.getLogger(__name__)
+
+
+class Program(QObject):
+    """The running program: the bench, the window, and what ties them."""
+
+    def __init__(self, app: QApplication, bench: Bench, language: Language, family: str) -> None:
+        super().__init__(app)
+        self._app = app
+        self.bench = bench
+        self.language = language
+        self._family = family
+        self._worn: Settings | None = None
+        self.window = MainWindow(bench)
+        bench.settings.on_change(self.wear)
+
+    def wear(self, settings: Settings) -> None:
+        """Take on the look and the language of the settings, if they changed."""
+        before, self._worn = self._worn, settings
+        if before is None or (before.theme, before.percent) != (settings.theme, settings.percent):
+            theme.apply(self._app, look_of(settings, self._family))
+        if settings.language != self.language.now and self.language.use(settings.language):
+            self.bench.words = Words(settings.language)
+
+    def open(self) -> None:
+        """Show the window in the place it was left in."""
+        settings = self.bench.settings.now
+        self.window.restore(settings.window)
+        known = {entry.key for entry in ENTRIES}
+        self.window.enter(settings.place if settings.place in known else ENTRIES[0].key)
+        self.window.show()
+
+    def close(self) -> None:
+        """Let the workers end and the records go."""
+        self.bench.work.finish()
+        self.bench.store.close()
+
+
+def look_of(settings: Settings, family: str) -> Theme:
+    """The theme the settings ask for."""
+    return Theme(THEMES[settings.theme], settings.percent, family)
+
+
+def make_bench(
+    store: "Store",
+    paths: Paths,
+    settings: SettingsFile,
+    messages: Messages,
+    person: str = "",
+    station: str = "",
+) -> Bench:
+    """The tools of this station; person and station are signed on by name."""
+    name = person or settings.now.person or "Front counter"
+    signed = store.sign_on(name, station or socket.gethostname() or "Station")
+    return Bench(
+        store=store,
+        paths=paths,
+        messages=messages,
+        settings=settings,
+        printers=Printers(settings),
+        work=Workers(),
+        words=Words(settings.now.language),
+        person=signed.person,
+        station=signed.station,
+    )
+
+
+def start(
+    app: QApplication,
+    paths: Paths,
+    messages: Messages,
+    open_records: "Callable[[Paths], Store]",
+) -> Program | None:
+    """Steps 3 to 6; None when the records could not be opened and that was said."""
+    settings = SettingsFile(paths.settings)
+    family = load_fonts(bundled_fonts())
+    theme.apply(app, look_of(settings.now, family))
+    language = Language(app, resources() / "translations")
+    if settings.now.language != "en" and not language.use(settings.now.language):
+        settings.now = replace(settings.now, language="en")
+    store = _opened(paths, messages, settings, open_records)
+    if store is None:
+        return None
+    program = Program(app, make_bench(store, paths, settings, messages), language, family)
+    program.open()
+    return program
+
+
+def _opened(
+    paths: Paths,
+    messages: Messages,
+    settings: SettingsFile,
+    open_records: "Callable[[Paths], Store]",
+) -> "Store | None":
+    from db.problems import StoreUnavailable
+
+    try:
+        return open_records(paths)
+    except StoreUnavailable as refusal:
+        log.error("records not opened: %s %s", refusal.code, dict(refusal.data))
+        words = Words(settings.now.language)
+        text = words.say(f"store.{refusal.code}", **{**refusal.data, "path": str(paths.database)})
+        messages.tell(PROGRAM, text)
+        return None
+
+
+def open_records(paths: Paths) -> "Store":
+    """The shop's own records, made when missing."""
+    from db.store import open_store
+
+    return open_store(paths.database, copies=paths.copies)
+
+
+def run(data_dir: Path | None = None, *, close_at_once: bool = False) -> int:
+    """Open the window and work until it is closed; 0, or 1 when it could not be opened."""
+    app = QApplication(sys.argv[:1])
+    app.setApplicationName(PROGRAM)
+    app.setApplicationDisplayName("")
+    app.setDesktopFileName("steelyard")
+    paths = paths_for(data_dir)
+    messages = WindowMessages()
+    try:
+        paths.make()
+        logs.write_logs_to(paths.logs)
+    except OSError as fault:
+        messages.tell(
+            PROGRAM, f"{paths.data} can't be written ({fault.strerror}). Start with --data-dir."
+        )
+        return 1
+    logs.hear_qt()
+    catcher = CrashCatcher(app)
+    catcher.install()
+    program = start(app, paths, messages, open_records)
+    if program is None:
+        return 1
+    if close_at_once:
+        QTimer.singleShot(0, program.window.close)
+    status = app.exec()
+    program.close()
+    catcher.remove()
+    return status
+
+
+def main() -> int:
+    """The window, from a desktop icon."""
+    return run()

@@ -1,0 +1,1 @@
+"""Block: the carcass in front of the cutter."""

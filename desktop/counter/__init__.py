@@ -1,0 +1,1 @@
+"""Counter: bookings, cut orders, handing over, payment."""

@@ -1,0 +1,112 @@
+"""A fault of ours: into the log, then one report dialog; the shop's records are safe."""
+
+import logging
+import sys
+import threading
+import traceback
+from types import TracebackType
+
+from PySide6.QtCore import QObject, Qt, QTimer, Signal, Slot
+from PySide6.QtGui import QGuiApplication
+from PySide6.QtWidgets import QDialog, QDialogButtonBox, QPlainTextEdit, QWidget
+
+from desktop.look.space import EDGE, GROUP, column
+from desktop.panels.heading import Words
+
+log = logging.getLogger(__name__)
+
+
+class CrashCatcher(QObject):
+    """Catches what nobody else caught, on any thread, and shows it in the window's thread.
+
+    Signals:
+        reported: the text of a report that is about to be shown.
+    """
+
+    reported = Signal(str)
+    _caught = Signal(str)
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._showing = False
+        self._before = (sys.excepthook, threading.excepthook)
+        self._caught.connect(self._show, Qt.ConnectionType.QueuedConnection)
+
+    def install(self) -> None:
+        """Catch from now on."""
+        sys.excepthook = self.catch
+        threading.excepthook = self._catch_in_thread
+
+    def remove(self) -> None:
+        """Put the hooks back that were there before."""
+        sys.excepthook, threading.excepthook = self._before
+
+    def catch(
+        self,
+        kind: type[BaseException],
+        fault: BaseException | None,
+        trace: TracebackType | None,
+    ) -> None:
+        """First the shell and the log, then the dialog in the window's thread."""
+        text = "".join(traceback.format_exception(kind, fault, trace))
+        sys.stderr.write(text)
+        if issubclass(kind, KeyboardInterrupt):
+            return
+        log.critical("a fault of the program:\n%s", text)
+        self._caught.emit(text)
+
+    def _catch_in_thread(self, args: threading.ExceptHookArgs) -> None:
+        if args.exc_type is not SystemExit:
+            self.catch(args.exc_type, args.exc_value, args.exc_traceback)
+
+    @Slot(str)
+    def _show(self, text: str) -> None:
+        if self._showing:
+            return
+        self._showing = True
+        self.reported.emit(text)
+        dialog = CrashReport(text)
+        dialog.finished.connect(self._shown)
+        dialog.open()
+        QTimer.singleShot(0, dialog.raise_)
+
+    @Slot()
+    def _shown(self) -> None:
+        self._showing = False
+
+
+class CrashReport(QDialog):
+    """What happened, that the records are safe, and the report to copy."""
+
+    def __init__(self, text: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        self.setMinimumSize(640, 400)
+        self.setWindowTitle(self.tr("Steelyard has a fault"))
+        lead = Words("group", parent=self).wrapped()
+        lead.setText(self.tr("Something in the program went wrong."))
+        rest = Words(parent=self).wrapped()
+        rest.setText(
+            self.tr(
+                "What was saved is safe, and you can go on working. If it happens again, copy "
+                "this report and send it to whoever looks after the program."
+            )
+        )
+        self.report = QPlainTextEdit(text, self)
+        self.report.setReadOnly(True)
+        self.report.setTabChangesFocus(True)
+        self.report.setAccessibleName(self.tr("Report"))
+        buttons = QDialogButtonBox(self)
+        copy = buttons.addButton(self.tr("&Copy report"), QDialogButtonBox.ButtonRole.ActionRole)
+        close = buttons.addButton(self.tr("C&lose"), QDialogButtonBox.ButtonRole.AcceptRole)
+        copy.clicked.connect(self.copy)
+        buttons.accepted.connect(self.accept)
+        close.setDefault(True)
+        layout = column(self, gap=GROUP, edge=EDGE)
+        for part in (lead, rest, self.report, buttons):
+            layout.addWidget(part)
+        close.setFocus()
+
+    def copy(self) -> None:
+        """Put the report on the clipboard."""
+        QGuiApplication.clipboard().setText(self.report.toPlainText())

@@ -1,0 +1,1 @@
+"""Entry fields: a label, what is typed, and the complaint below it in words."""

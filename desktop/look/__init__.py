@@ -1,0 +1,1 @@
+"""The shop's look: colours, type, space, patterns, in one place each."""

@@ -1,0 +1,82 @@
+"""The one door for telling a person something or asking for a decision.
+
+A rule's complaint is not a message: it stands at its field. Tests put a recorder in this door.
+"""
+
+from pathlib import Path
+from typing import Protocol
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication, QFileDialog, QInputDialog, QMessageBox, QWidget
+
+
+class Messages(Protocol):
+    """What can be said and asked."""
+
+    def tell(self, title: str, text: str, detail: str = "") -> None:
+        """Say one thing the person must see: the world says no, or something is done."""
+        ...
+
+    def ask(self, title: str, text: str, yes: str, no: str) -> bool:
+        """A decision between two verbs; `no` is what Enter and Esc do."""
+        ...
+
+    def ask_reason(self, title: str, text: str) -> str | None:
+        """A reason, typed; None when left without one."""
+        ...
+
+    def save_where(self, title: str, suggested: Path, kind: str) -> Path | None:
+        """A file to write, e.g. kind "PDF (*.pdf)"; None when left."""
+        ...
+
+    def open_which(self, title: str, folder: Path, kind: str) -> Path | None:
+        """A file to read; None when left."""
+        ...
+
+
+class WindowMessages:
+    """Messages as dialogs over the window in use."""
+
+    def tell(self, title: str, text: str, detail: str = "") -> None:
+        box = _box(title, text)
+        if detail:
+            box.setDetailedText(detail)
+        box.exec()
+        box.deleteLater()
+
+    def ask(self, title: str, text: str, yes: str, no: str) -> bool:
+        box = _box(title, text)
+        accept = box.addButton(yes, QMessageBox.ButtonRole.AcceptRole)
+        refuse = box.addButton(no, QMessageBox.ButtonRole.RejectRole)
+        box.setDefaultButton(refuse)
+        box.setEscapeButton(refuse)
+        box.exec()
+        chosen = box.clickedButton() is accept
+        box.deleteLater()
+        return chosen
+
+    def ask_reason(self, title: str, text: str) -> str | None:
+        typed, accepted = QInputDialog.getText(_window(), title, text)
+        reason = typed.strip()
+        return reason if accepted and reason else None
+
+    def save_where(self, title: str, suggested: Path, kind: str) -> Path | None:
+        name, _ = QFileDialog.getSaveFileName(_window(), title, str(suggested), kind)
+        return Path(name) if name else None
+
+    def open_which(self, title: str, folder: Path, kind: str) -> Path | None:
+        name, _ = QFileDialog.getOpenFileName(_window(), title, str(folder), kind)
+        return Path(name) if name else None
+
+
+def _window() -> QWidget | None:
+    return QApplication.activeModalWidget() or QApplication.activeWindow()
+
+
+def _box(title: str, text: str) -> QMessageBox:
+    box = QMessageBox(_window())
+    box.setWindowTitle(title)
+    box.setTextFormat(Qt.TextFormat.PlainText)
+    box.setText(text)
+    box.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+    return box

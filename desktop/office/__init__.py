@@ -1,0 +1,1 @@
+"""Office: rates, bills, statements, the shop's own names."""

@@ -1,0 +1,1 @@
+"""Pieces every place is laid out with."""

@@ -1,0 +1,44 @@
+"""The one side panel of a place: a hairline at its left, groups below one another."""
+
+from PySide6.QtGui import QPainter, QPaintEvent, QPen
+from PySide6.QtWidgets import QLayout, QWidget
+
+from desktop.look.space import GROUP, TOGETHER, column
+from desktop.look.theme import theme_of
+from desktop.panels.heading import Words
+
+WIDTH = 416
+
+
+class SidePanel(QWidget):
+    """A column of groups, `width` wide, divided from the main thing by a hairline."""
+
+    def __init__(self, parent: QWidget | None = None, width: int = WIDTH) -> None:
+        super().__init__(parent)
+        self.setFixedWidth(width)
+        self._column = column(self, gap=TOGETHER)
+        self._column.setContentsMargins(GROUP, GROUP, GROUP, GROUP)
+        self._column.addStretch(1)
+
+    def add(self, what: QWidget | QLayout, stretch: int = 0, gap: int = 0) -> None:
+        """The next thing down the panel, `gap` more than 8 below the last."""
+        at = self._column.count() - 1
+        if gap:
+            self._column.insertSpacing(at, gap)
+            at += 1
+        if isinstance(what, QWidget):
+            self._column.insertWidget(at, what, stretch)
+        else:
+            self._column.insertLayout(at, what, stretch)
+
+    def add_heading(self) -> Words:
+        """A group's heading, 16 below the group before; give it words in `retranslate`."""
+        heading = Words("group", parent=self)
+        self.add(heading, gap=0 if self._column.count() == 1 else TOGETHER)
+        return heading
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        super().paintEvent(event)
+        painter = QPainter(self)
+        painter.setPen(QPen(theme_of(self).color("line"), 1))
+        painter.drawLine(0, 0, 0, self.height())

@@ -1,0 +1,49 @@
+"""A state as pattern and word, never as colour alone."""
+
+from PySide6.QtCore import QRectF, QSize, Qt
+from PySide6.QtGui import QFontMetrics, QPainter, QPaintEvent
+from PySide6.QtWidgets import QSizePolicy, QWidget
+
+from desktop.look.patterns import Mark, paint_mark
+from desktop.look.space import STEP
+from desktop.look.theme import theme_of
+
+SQUARE = 12
+
+
+class StateWord(QWidget):
+    """A 12 pixel square in the state's pattern with its word beside it."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._mark = Mark.PLAIN
+        self._words = ""
+        self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
+
+    def set_state(self, mark: Mark, words: str) -> None:
+        """Show a state: its pattern and its word."""
+        self._mark, self._words = mark, words
+        self.setAccessibleName(words)
+        self.updateGeometry()
+        self.update()
+
+    def words(self) -> str:
+        """The word shown."""
+        return self._words
+
+    def sizeHint(self) -> QSize:
+        metrics = QFontMetrics(theme_of(self).font("body"))
+        return QSize(
+            SQUARE + 2 * STEP + metrics.horizontalAdvance(self._words),
+            max(metrics.height(), SQUARE),
+        )
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        theme = theme_of(self)
+        painter = QPainter(self)
+        top = (self.height() - SQUARE) / 2
+        paint_mark(painter, QRectF(0, top, SQUARE, SQUARE), self._mark, theme)
+        painter.setFont(theme.font("body"))
+        painter.setPen(theme.color(self._mark.value))
+        words = self.rect().adjusted(SQUARE + 2 * STEP, 0, 0, 0)
+        painter.drawText(words, Qt.AlignmentFlag.AlignVCenter, self._words)

@@ -1,0 +1,1 @@
+"""Rail: arrivals, tags, weights, inspection, what hangs where."""

@@ -1,0 +1,1 @@
+"""The work without a window, one command a file."""

@@ -1,0 +1,152 @@
+"""Work off the window's thread, its result handed back in the window's thread by a signal."""
+
+import logging
+from collections.abc import Callable
+from contextlib import contextmanager
+from time import perf_counter
+from typing import TYPE_CHECKING, Any, TypeVar
+
+from PySide6.QtCore import (
+    QAbstractEventDispatcher,
+    QObject,
+    QRunnable,
+    Qt,
+    QThreadPool,
+    Signal,
+    Slot,
+)
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+log = logging.getLogger(__name__)
+R = TypeVar("R")
+LIMIT_MS = 50
+
+
+class _Job(QRunnable):
+    """One call on a worker thread."""
+
+    def __init__(self, workers: "Workers", number: int, call: Callable[[], object]) -> None:
+        super().__init__()
+        self._workers = workers
+        self._number = number
+        self._call = call
+
+    def run(self) -> None:
+        try:
+            result, fault = self._call(), None
+        except Exception as raised:  # handed over, and raised again in the window's thread
+            result, fault = None, raised
+        self._workers.deliver(self._number, result, fault)
+
+
+class Workers(QObject):
+    """Runs functions on worker threads.
+
+    Signals:
+        idle: nothing is running any more.
+    """
+
+    idle = Signal()
+    _finished = Signal(int, object, object)
+
+    def __init__(self, parent: QObject | None = None, threads: int = 2) -> None:
+        super().__init__(parent)
+        self._pool = QThreadPool(self)
+        self._pool.setMaxThreadCount(threads)
+        self._next = 0
+        self._newest: dict[str, int] = {}
+        self._waiting: dict[int, tuple[str, Callable[[Any], object], Callable[..., object] | None]]
+        self._waiting = {}
+        self._finished.connect(self._hand_over, Qt.ConnectionType.QueuedConnection)
+
+    def run(
+        self,
+        function: Callable[..., R],
+        *args: object,
+        then: Callable[[R], object],
+        failed: Callable[[Exception], object] | None = None,
+        key: str = "",
+    ) -> None:
+        """Call `function(*args)` on a worker, then `then(result)` in the window's thread.
+
+        Of runs with the same `key` only the newest result is handed over. What the function
+        raises goes to `failed`; without one it is raised here, as any fault of ours.
+        """
+        self._next += 1
+        if key:
+            self._newest[key] = self._next
+        self._waiting[self._next] = (key, then, failed)
+        self._pool.start(_Job(self, self._next, lambda: function(*args)))
+
+    def busy(self) -> bool:
+        """Whether a result is still to come."""
+        return bool(self._waiting)
+
+    def forget(self, key: str) -> None:
+        """Drop the result still to come under this key."""
+        self._newest.pop(key, None)
+        for number, (its_key, _then, _failed) in list(self._waiting.items()):
+            if its_key == key:
+                self._waiting[number] = (key, _nothing, _nothing)
+
+    def finish(self) -> None:
+        """Wait for what runs and drop the results; at closing."""
+        self._waiting.clear()
+        self._pool.waitForDone()
+
+    def deliver(self, number: int, result: object, fault: Exception | None) -> None:
+        """Called on the worker's thread: cross to the window's."""
+        self._finished.emit(number, result, fault)
+
+    @Slot(int, object, object)
+    def _hand_over(self, number: int, result: object, fault: Exception | None) -> None:
+        waiting = self._waiting.pop(number, None)
+        try:
+            if waiting is None:
+                return
+            key, then, failed = waiting
+            if key and self._newest.get(key, number) != number:
+                return
+            if fault is None:
+                then(result)
+            elif failed is not None:
+                failed(fault)
+            else:
+                raise fault
+        finally:
+            if not self._waiting:
+                self.idle.emit()
+
+
+def _nothing(_result: object) -> None:
+    return None
+
+
+@contextmanager
+def slow_turns(limit_ms: int = LIMIT_MS) -> "Iterator[list[int]]":
+    """Milliseconds of each turn of the event loop that kept the window waiting too long.
+
+    For tests and for the log: `with slow_turns() as slow: …; assert slow == []`.
+    """
+    slow: list[int] = []
+    dispatcher = QAbstractEventDispatcher.instance()
+    began = perf_counter()
+
+    def wake() -> None:
+        nonlocal began
+        began = perf_counter()
+
+    def rest() -> None:
+        took = round((perf_counter() - began) * 1000)
+        if took > limit_ms:
+            slow.append(took)
+
+    dispatcher.awake.connect(wake)
+    dispatcher.aboutToBlock.connect(rest)
+    try:
+        yield slow
+    finally:
+        dispatcher.awake.disconnect(wake)
+        dispatcher.aboutToBlock.disconnect(rest)

@@ -1,0 +1,1 @@
+"""Wrap: weigh, label, count, box."""

@@ -1,0 +1,35 @@
+"""Wrap, the place."""
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtWidgets import QWidget
+
+from desktop.look.space import column
+from desktop.panels.empty import EmptyState
+from desktop.places import Place
+
+if TYPE_CHECKING:
+    from desktop.bench import Bench
+
+
+class WrapPlace(Place):
+    """Weigh each package, print its label, count what is made beside what was planned."""
+
+    key = "wrap"
+
+    def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
+        super().__init__(bench, parent)
+        self._empty = EmptyState(self)
+        column(self).addWidget(self._empty)
+        self.retranslate()
+
+    def title(self) -> str:
+        return self.tr("Wrap")
+
+    def retranslate(self) -> None:
+        self._empty.set_words(
+            self.tr("Wrap"),
+            self.tr(
+                "Weigh each package, print its label, count what is made beside what was planned."
+            ),
+        )
