@@ -5,7 +5,7 @@ texts ("4.73 %", "14 in", "92 lb"); TOML numbers with a point are refused everyw
 """
 
 import tomllib
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from fractions import Fraction
 from functools import cache, lru_cache
 from importlib import resources
@@ -46,6 +46,19 @@ _KINDS: tuple[CutKind, ...] = (
 )
 _SIDES: tuple[SidesNeeded, ...] = ("one", "both", "joined")
 _ANCHORS: tuple[Literal["head", "tail", ""], ...] = ("head", "tail", "")
+_COUNTED = ("pieces", "pounds", "fraction", "all", "rest", "up_to", "at_least")
+_WHOLE = ("pieces", "fraction", "all", "rest", "up_to", "at_least")
+_AMOUNTS: Mapping[CutKind, tuple[str, ...]] = {
+    "steaks": ("slices", *_COUNTED),
+    "roast": _COUNTED,
+    "whole": _WHOLE,
+    "ribs": _COUNTED,
+    "bones": _COUNTED,
+    "offal": _COUNTED,
+    "fat": _COUNTED,
+    "to_trim": ("rest", "all", "fraction"),
+    "pool": ("rest", "pounds"),
+}
 _ZERO = Fraction(0)
 _ONE = Fraction(1)
 
@@ -91,7 +104,9 @@ def read_catalogue(text: str, place: str) -> Catalogue:
         primals=top.texts("primals"),
         runs=_by_code(place, "run", (_run(one) for one in top.tables("run"))),
         parts=_by_code(place, "part", (_part(one) for one in top.tables("part"))),
-        cuts=_by_code(place, "cut", (_cut(one) for one in top.tables("cut"))),
+        cuts=_by_code(
+            place, "cut", (_cut(one, order) for order, one in enumerate(top.tables("cut"), start=1))
+        ),
         finishes=_by_code(place, "finish", (_finish(one) for one in top.tables("finish"))),
         usual=tuple(_usual(one) for one in top.tables("usual", called="cut")),
         ranges=_ranges(top.table("ranges")),
@@ -171,16 +186,18 @@ def _part(table: Table) -> Part:
     return part
 
 
-def _cut(table: Table) -> Cut:
-    amounts = table.texts("amounts")
+def _cut(table: Table, order: int) -> Cut:
+    """A cut; amounts are its kind's and its order is its place in the file unless stated."""
+    kind = table.name("kind", _KINDS)
+    amounts = table.texts("amounts", _AMOUNTS[kind])
     cut = Cut(
         code=table.text("code"),
         primal=table.text("primal"),
-        kind=table.name("kind", _KINDS),
+        kind=kind,
         ways=tuple(_way(one) for one in table.tables("way")),
         amounts=amounts,
-        default_amount=table.name("default_amount", amounts),
-        order=table.whole("order"),
+        default_amount=table.name("default_amount", amounts, "rest" if "rest" in amounts else None),
+        order=table.whole("order", order),
         tool=table.name("tool", _TOOLS, "saw"),
         thickness=table.optional_length("thickness"),
         least_thickness=table.optional_length("least_thickness"),
