@@ -141,7 +141,9 @@ def _opened(
     except StoreUnavailable as refusal:
         log.error("records not opened: %s %s", refusal.code, dict(refusal.data))
         words = Words(settings.now.language)
-        text = words.say(f"store.{refusal.code}", **{**refusal.data, "path": str(paths.database)})
+        text = words.say(
+            f"store.{refusal.code}", 1, **{**refusal.data, "path": str(paths.database)}
+        )
         messages.tell(PROGRAM, text)
         return None
 

@@ -1,0 +1,143 @@
+"""The field for one of several: type any part of it, or step with up and down."""
+
+from collections.abc import Sequence
+from typing import Generic, TypeVar, cast
+
+from PySide6.QtCore import QEvent, QObject, Qt
+from PySide6.QtGui import QFocusEvent
+from PySide6.QtWidgets import QComboBox, QCompleter, QLineEdit, QWidget
+
+from desktop.fields.field import Field
+from shared.shop.customers import name_key
+
+T = TypeVar("T")
+
+
+class ChoiceField(Field[T], Generic[T]):
+    """Takes one of `set_choices`; what is typed is found in any part of the words."""
+
+    def __init__(self, parent: QWidget | None = None, *, required: bool = False) -> None:
+        super().__init__(parent, required=required)
+        self._values: list[T] = []
+        self._quiet = False
+        self.box = QComboBox(self)
+        self.line = QLineEdit(self.box)
+        self.box.setLineEdit(self.line)
+        self.box.setInsertPolicy(QComboBox.InsertPolicy.NoInsert)
+        self.box.setMaxVisibleItems(14)
+        completer = cast("QCompleter", self.box.completer())
+        completer.setCompletionMode(QCompleter.CompletionMode.PopupCompletion)
+        completer.setFilterMode(Qt.MatchFlag.MatchContains)
+        completer.setCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
+        self._place(self.box)
+        self.line.textEdited.connect(self._changed)
+        self.line.editingFinished.connect(self._finished)
+        self.box.activated.connect(self._picked)
+        self.box.currentIndexChanged.connect(self._stepped)
+        self.line.installEventFilter(self)
+
+    def set_label(self, words: str) -> None:
+        super().set_label(words)
+        # A combo box tells a screen reader its value; its label has to be said apart.
+        self.line.setAccessibleName(words.replace("&", ""))
+
+    def set_choices(self, choices: Sequence[tuple[T, str]]) -> None:
+        """What can be chosen, as (value, words); what was chosen stays if it is still there."""
+        before = self.value()
+        typed = self.text()
+        self._quiet = True
+        self.box.clear()
+        self._values = [value for value, _ in choices]
+        self.box.addItems([words for _, words in choices])
+        if before is not None and before in self._values:
+            self.box.setCurrentIndex(self._values.index(before))
+        else:
+            self.box.setCurrentIndex(-1)
+            self.box.setEditText(typed)
+        self._quiet = False
+
+    def value(self) -> T | None:
+        at = self._at()
+        return None if at is None else self._values[at]
+
+    def set_value(self, value: T | None) -> None:
+        self._quiet = True
+        self.box.setCurrentIndex(self._values.index(value) if value in self._values else -1)
+        if self.box.currentIndex() < 0:
+            self.box.setEditText("")
+        self._quiet = False
+        self._rule = ""
+        self._show("")
+
+    def text(self) -> str:
+        return self.box.currentText()
+
+    def set_text(self, text: str) -> None:
+        """Put typed text back as it was, one of the choices or not."""
+        self._quiet = True
+        self.box.setEditText(text)
+        self._quiet = False
+        self._show("")
+
+    def hint(self, words: str) -> None:
+        """Quiet words shown while nothing is chosen."""
+        self.line.setPlaceholderText(words)
+
+    def set_read_only(self, read_only: bool) -> None:
+        """Show the choice without letting it be changed."""
+        self.box.setEnabled(not read_only)
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Coming by key into the field selects what it holds, to be typed over."""
+        if (
+            watched is self.line
+            and event.type() is QEvent.Type.FocusIn
+            and isinstance(event, QFocusEvent)
+            and event.reason() is not Qt.FocusReason.MouseFocusReason
+            and event.reason() is not Qt.FocusReason.PopupFocusReason
+        ):
+            self.line.selectAll()
+        return super().eventFilter(watched, event)
+
+    def _at(self) -> int | None:
+        """Which choice the text means: its words, else the only one that holds them."""
+        typed = name_key(self.text())
+        if not typed:
+            return None
+        words = [name_key(self.box.itemText(at)) for at in range(self.box.count())]
+        current = self.box.currentIndex()
+        if 0 <= current < len(words) and words[current] == typed:
+            return current
+        if typed in words:
+            return words.index(typed)
+        holding = [at for at, each in enumerate(words) if typed in each]
+        return holding[0] if len(holding) == 1 else None
+
+    def _finished(self) -> None:
+        at = self._at()
+        if at is not None and self.box.itemText(at) != self.text():
+            self._quiet = True
+            self.box.setCurrentIndex(at)
+            self.box.setEditText(self.box.itemText(at))
+            self._quiet = False
+        self._left()
+
+    def _picked(self, _at: int) -> None:
+        self._changed()
+        self._left()
+
+    def _stepped(self, _at: int) -> None:
+        if not self._quiet:
+            self._changed()
+
+    def _unread(self) -> str:
+        if self._at() is not None:
+            return ""
+        typed = name_key(self.text())
+        words = [self.box.itemText(at) for at in range(self.box.count())]
+        near = [each for each in words if typed in name_key(each)]
+        if near:
+            return self.tr("“{text}” may be {found}; type a little more.").format(
+                text=self.text().strip(), found=self.tr(" or ").join(near[:3])
+            )
+        return self.tr("“{text}” is not among the choices here.").format(text=self.text().strip())

@@ -1,0 +1,125 @@
+"""What every entry field is: a label above, what is typed, and the complaint below in words."""
+
+from typing import Generic, TypeVar
+
+from PySide6.QtCore import QEvent, Qt, Signal
+from PySide6.QtWidgets import QSizePolicy, QWidget
+
+from desktop.look.space import STEP, column
+from desktop.look.type_scale import Size, set_type
+from desktop.panels.heading import Words
+
+T = TypeVar("T")
+
+
+class Field(QWidget, Generic[T]):
+    """A labelled field. Subclasses hand their editor to `_place` and say how it is read.
+
+    Signals:
+        changed: what is typed or chosen has changed.
+        committed: Enter was pressed or the field was left, and what it holds can be read.
+    """
+
+    changed = Signal()
+    committed = Signal()
+
+    def __init__(self, parent: QWidget | None = None, *, required: bool = False) -> None:
+        super().__init__(parent)
+        self.required = required
+        self.editor: QWidget = self
+        self._rule = ""
+        self.label = Words("small", "quiet", self)
+        self.complaint = Words("small", "complaint", self).wrapped()
+        self.complaint.hide()
+        self._column = column(self, gap=STEP)
+        self._column.addWidget(self.label)
+        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Maximum)
+
+    def set_label(self, words: str) -> None:
+        """The field's name; & before a letter makes Alt and that letter lead here."""
+        self.label.setText(words)
+        self.label.setVisible(bool(words))
+        self.editor.setAccessibleName(words.replace("&", ""))
+
+    def set_size(self, size: Size) -> None:
+        """Type what is entered in another size of the scale, e.g. "scale" on the rail."""
+        set_type(self.editor, size)
+
+    def value(self) -> T | None:
+        """What was entered; None when nothing was, or it can't be read."""
+        raise NotImplementedError
+
+    def set_value(self, value: T | None) -> None:
+        """Show a value; None empties the field."""
+        raise NotImplementedError
+
+    def text(self) -> str:
+        """What stands in the field, letter by letter."""
+        raise NotImplementedError
+
+    def is_empty(self) -> bool:
+        """Whether nothing was entered."""
+        return not self.text().strip()
+
+    def problem(self) -> str:
+        """Why the field can't be taken as it stands, in words; "" when it can."""
+        if self._rule:
+            return self._rule
+        if self.is_empty():
+            return self.tr("Fill this in.") if self.required else ""
+        return self._unread()
+
+    def complain(self, sentence: str) -> None:
+        """A rule's complaint, shown at this field until something else is typed."""
+        self._rule = sentence
+        self.show_problem()
+
+    def show_problem(self) -> str:
+        """Show what `problem` says, below the field, and return it."""
+        return self._show(self.problem())
+
+    def focus(self) -> None:
+        """Give the keyboard to the field."""
+        self.editor.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() is QEvent.Type.LanguageChange and self.complaint.text():
+            self._rule = ""
+            self.show_problem()
+
+    def _unread(self) -> str:
+        """Why what is typed can't be read, in words; "" when it can."""
+        return ""
+
+    def _place(self, editor: QWidget) -> None:
+        """Put the editor between label and complaint."""
+        self.editor = editor
+        self.setFocusProxy(editor)
+        self.label.setBuddy(editor)
+        self._column.addWidget(editor)
+        self._column.addWidget(self.complaint)
+
+    def _changed(self) -> None:
+        """The person typed: a rule's complaint is over, a shown one goes once it is mended."""
+        self._rule = ""
+        if self.complaint.text():
+            self._show(self.problem())
+        self.changed.emit()
+
+    def _left(self) -> None:
+        """The person is done here: complain now, or say that it is taken."""
+        said = self.problem() if self._rule or not self.is_empty() else ""
+        if not self._show(said):
+            self.committed.emit()
+
+    def _show(self, sentence: str) -> str:
+        self.complaint.setText(sentence)
+        self.complaint.setVisible(bool(sentence))
+        self.editor.setAccessibleDescription(sentence)
+        mark = "true" if sentence else "false"
+        if self.editor.property("complaint") != mark:
+            self.editor.setProperty("complaint", mark)
+            self.editor.style().unpolish(self.editor)
+            self.editor.style().polish(self.editor)
+        return sentence

@@ -1,0 +1,86 @@
+"""A dialog of fields; refused, it stays as it is with everything typed in it."""
+
+from PySide6.QtCore import QEvent, Qt
+from PySide6.QtWidgets import QDialog, QWidget
+
+from desktop.fields.grid import FieldGrid
+from desktop.look.space import EDGE, GROUP, TOGETHER, column, row
+from desktop.panels.buttons import button
+from desktop.panels.heading import Words
+
+
+class FormDialog(QDialog):
+    """Heading, a sentence, fields, and two buttons. Subclasses fill `grid` and `attempt`.
+
+    Enter in the last field or Ctrl+Enter anywhere does the main action; Esc leaves.
+    """
+
+    def __init__(self, parent: QWidget | None = None, *, columns: int = 2) -> None:
+        super().__init__(parent)
+        self.setMinimumWidth(280 * columns)
+        self.heading = Words("group", parent=self)
+        self.lead = Words("body", "quiet", self).wrapped()
+        self.grid = FieldGrid(columns, self)
+        self.refusal = Words("body", "complaint", self).wrapped()
+        self.refusal.hide()
+        self.main = button(self, main=True)
+        self.leave = button(self)
+        self.main.setDefault(True)
+        self._layout = column(self, gap=GROUP, edge=EDGE)
+        for part in (self.heading, self.lead, self.grid, self.refusal):
+            self._layout.addWidget(part)
+        feet = row(gap=TOGETHER)
+        feet.addWidget(self.main)
+        feet.addWidget(self.leave)
+        feet.addStretch(1)
+        self._layout.addLayout(feet)
+        self.main.clicked.connect(self.try_it)
+        self.leave.clicked.connect(self.reject)
+
+    def set_words(self, heading: str, lead: str, main: str, leave: str) -> None:
+        """The dialog's words: what it does, why, and the verbs of its buttons."""
+        self.setWindowTitle(heading)
+        self.heading.setText(heading)
+        self.lead.setText(lead)
+        self.lead.setVisible(bool(lead))
+        self.main.setText(main)
+        self.leave.setText(leave)
+
+    def add_below(self, widget: QWidget) -> None:
+        """Something between the fields and the buttons."""
+        self._layout.insertWidget(self._layout.indexOf(self.refusal), widget)
+
+    def attempt(self) -> str:
+        """Do what the dialog is for; "" when done, else why not, in a sentence."""
+        return ""
+
+    def try_it(self) -> None:
+        """Complain at the fields, else attempt it; close only when it is done."""
+        self.refuse("")
+        if not self.grid.show_problems():
+            return
+        said = self.attempt()
+        if said:
+            self.refuse(said)
+        elif self.grid.problems():
+            self.grid.problems()[0][0].focus()
+        else:
+            self.accept()
+
+    def refuse(self, sentence: str) -> None:
+        """Show why it was not done; "" takes the sentence away."""
+        self.refusal.setText(sentence)
+        self.refusal.setVisible(bool(sentence))
+
+    def retranslate(self) -> None:
+        """Set every word again; called when the language changes."""
+
+    def showEvent(self, event: QEvent) -> None:  # pyright: ignore[reportIncompatibleMethodOverride]
+        super().showEvent(event)  # pyright: ignore[reportArgumentType]
+        if self.grid.fields and self.focusWidget() in (None, self.leave, self.main):
+            self.grid.fields[0].editor.setFocus(Qt.FocusReason.TabFocusReason)
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() is QEvent.Type.LanguageChange:
+            self.retranslate()

@@ -1,0 +1,55 @@
+"""Fields in columns, asked together whether they can be taken."""
+
+from typing import Any
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QGridLayout, QWidget
+
+from desktop.fields.field import Field
+from desktop.look.space import GROUP, TOGETHER
+
+
+class FieldGrid(QWidget):
+    """Fields laid out left to right in `columns`, in the order of Tab."""
+
+    def __init__(self, columns: int = 2, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._columns = columns
+        self._at = 0
+        self.fields: list[Field[Any]] = []
+        self._grid = QGridLayout(self)
+        self._grid.setContentsMargins(0, 0, 0, 0)
+        self._grid.setHorizontalSpacing(GROUP)
+        self._grid.setVerticalSpacing(TOGETHER + 4)
+        for column in range(columns):
+            self._grid.setColumnStretch(column, 1)
+
+    def add(self, field: Field[Any], span: int = 1) -> None:
+        """The next field, over `span` columns; a row that is too short for it is left."""
+        field.setParent(self)
+        row, column = divmod(self._at, self._columns)
+        if column + span > self._columns:
+            row, column = row + 1, 0
+        self._grid.addWidget(field, row, column, 1, span, Qt.AlignmentFlag.AlignTop)
+        self._at = row * self._columns + column + span
+        self.fields.append(field)
+
+    def add_widget(self, widget: QWidget) -> None:
+        """Something else over a whole row: a hairline, a heading, a check box."""
+        row = -(-self._at // self._columns)
+        self._grid.addWidget(widget, row, 0, 1, self._columns)
+        self._at = (row + 1) * self._columns
+
+    def problems(self) -> list[tuple[Field[Any], str]]:
+        """The fields that can't be taken, and why."""
+        found = [(field, field.problem()) for field in self.fields if field.isEnabled()]
+        return [(field, said) for field, said in found if said]
+
+    def show_problems(self) -> bool:
+        """Show every complaint at its field and go to the first; True when there is none."""
+        for field in self.fields:
+            field.show_problem()
+        found = self.problems()
+        if found:
+            found[0][0].focus()
+        return not found

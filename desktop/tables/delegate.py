@@ -1,0 +1,94 @@
+"""How a cell is painted: the chosen row by its edge, figures on the decimal, states marked."""
+
+from PySide6.QtCore import QModelIndex, QObject, QPersistentModelIndex, QRect, QRectF, QSize, Qt
+from PySide6.QtGui import QFont, QFontMetrics, QPainter
+from PySide6.QtWidgets import QAbstractItemView, QStyle, QStyledItemDelegate, QStyleOptionViewItem
+
+from desktop.look.patterns import Mark, paint_mark
+from desktop.look.space import TOGETHER
+from desktop.look.theme import Theme, theme_of
+from desktop.tables.columns import Figure
+from desktop.tables.rows import FIGURE, MARK, TAIL
+
+SQUARE = 12
+EDGE_WIDTH = 3
+_Index = QModelIndex | QPersistentModelIndex
+
+
+class CellDelegate(QStyledItemDelegate):
+    """Paints ready cells; nothing in it knows what they mean."""
+
+    def __init__(self, parent: QObject, row_height: int) -> None:
+        super().__init__(parent)
+        self._row_height = row_height
+
+    def sizeHint(self, option: QStyleOptionViewItem, index: _Index) -> QSize:
+        return QSize(super().sizeHint(option, index).width() + 2 * TOGETHER, self._row_height)
+
+    def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: _Index) -> None:
+        theme = theme_of()
+        rect: QRect = option.rect  # pyright: ignore[reportAttributeAccessIssue]
+        painter.save()
+        self._paint_ground(painter, rect, option, index, theme)
+        font: QFont = option.font  # pyright: ignore[reportAttributeAccessIssue]
+        painter.setFont(font)
+        inner = rect.adjusted(TOGETHER, 0, -TOGETHER, 0)
+        figure = index.data(FIGURE)
+        mark = index.data(MARK)
+        if isinstance(figure, Figure):
+            paint_figure(painter, inner, figure, str(index.data(TAIL) or ""), theme)
+        else:
+            if isinstance(mark, Mark) and mark is not Mark.PLAIN:
+                top = inner.center().y() - SQUARE / 2 + 0.5
+                paint_mark(painter, QRectF(inner.left(), top, SQUARE, SQUARE), mark, theme)
+                inner.adjust(SQUARE + TOGETHER, 0, 0, 0)
+                painter.setPen(theme.color(mark.value))
+            else:
+                painter.setPen(theme.color("ink"))
+            text = str(index.data(Qt.ItemDataRole.DisplayRole) or "")
+            shown = painter.fontMetrics().elidedText(
+                text, Qt.TextElideMode.ElideRight, inner.width()
+            )
+            painter.drawText(inner, index.data(Qt.ItemDataRole.TextAlignmentRole), shown)
+        painter.restore()
+
+    def _paint_ground(
+        self,
+        painter: QPainter,
+        rect: QRect,
+        option: QStyleOptionViewItem,
+        index: _Index,
+        theme: Theme,
+    ) -> None:
+        state: QStyle.StateFlag = option.state  # pyright: ignore[reportAttributeAccessIssue]
+        view = self.parent()
+        if state & QStyle.StateFlag.State_Selected:
+            painter.fillRect(rect, theme.color("tint"))
+            if index.column() == 0:
+                edge = QRect(rect.left(), rect.top(), EDGE_WIDTH, rect.height())
+                painter.fillRect(edge, theme.color("stamp"))
+        elif state & QStyle.StateFlag.State_MouseOver and isinstance(view, QAbstractItemView):
+            painter.fillRect(rect, theme.color("hover"))
+        painter.setPen(theme.color("line"))
+        painter.drawLine(rect.bottomLeft(), rect.bottomRight())
+
+
+def paint_figure(painter: QPainter, rect: QRect, figure: Figure, tail: str, theme: Theme) -> None:
+    """A number with its point at one place in the column, and its unit in steel behind it."""
+    metrics = QFontMetrics(painter.font())
+    middle = Qt.AlignmentFlag.AlignVCenter
+    right = rect.right()
+    if figure.unit:
+        room = metrics.horizontalAdvance(figure.unit)
+        painter.setPen(theme.color("steel"))
+        unit = QRect(right - room + 1, rect.top(), room + 1, rect.height())
+        painter.drawText(unit, middle | Qt.AlignmentFlag.AlignLeft, figure.unit)
+        right -= room + metrics.horizontalAdvance(" ")
+    whole, point, part = figure.number.partition(".")
+    right -= metrics.horizontalAdvance(tail)
+    painter.setPen(theme.color("ink"))
+    before = QRect(rect.left(), rect.top(), max(right - rect.left() + 1, 0), rect.height())
+    painter.drawText(before, middle | Qt.AlignmentFlag.AlignRight, whole)
+    if point:
+        after = QRect(right + 1, rect.top(), metrics.horizontalAdvance(tail) + 1, rect.height())
+        painter.drawText(after, middle | Qt.AlignmentFlag.AlignLeft, point + part)

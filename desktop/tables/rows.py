@@ -1,0 +1,130 @@
+"""A read-only table model over a list of ready rows; `data` only looks up."""
+
+from collections.abc import Sequence
+from typing import Generic
+
+from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
+
+from desktop.tables.columns import Column, Figure, Row
+
+FIGURE = Qt.ItemDataRole.UserRole + 1
+MARK = Qt.ItemDataRole.UserRole + 2
+ROW = Qt.ItemDataRole.UserRole + 3
+TAIL = Qt.ItemDataRole.UserRole + 4
+
+_Index = QModelIndex | QPersistentModelIndex
+_LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
+_RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
+
+
+class RowsModel(QAbstractTableModel, Generic[Row]):
+    """Rows of one kind under columns. Up to some two thousand rows; longer lists are paged."""
+
+    def __init__(self, columns: Sequence[Column[Row]], parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self.columns = tuple(columns)
+        self._rows: list[Row] = []
+        self._cells: list[tuple[str | Figure, ...]] = []
+        self._tails: list[str] = [""] * len(self.columns)
+        self._sorted: tuple[int, Qt.SortOrder] | None = None
+
+    def show(self, rows: Sequence[Row]) -> None:
+        """Show these rows from now on, sorted as the last ones were."""
+        self.beginResetModel()
+        self._rows = list(rows)
+        if self._sorted is not None:
+            self._order(*self._sorted)
+        self._fill()
+        self.endResetModel()
+
+    def rows(self) -> Sequence[Row]:
+        """The rows as they stand."""
+        return tuple(self._rows)
+
+    def row(self, at: int) -> Row:
+        """The row at a place in the table, counted from 0."""
+        return self._rows[at]
+
+    def retranslate(self) -> None:
+        """Show every title and cell again in the window's language."""
+        self._fill()
+        if self._rows:
+            self.dataChanged.emit(
+                self.index(0, 0), self.index(len(self._rows) - 1, len(self.columns) - 1)
+            )
+        self.headerDataChanged.emit(Qt.Orientation.Horizontal, 0, len(self.columns) - 1)
+
+    def rowCount(self, parent: _Index = QModelIndex()) -> int:  # noqa: B008
+        return 0 if parent.isValid() else len(self._rows)
+
+    def columnCount(self, parent: _Index = QModelIndex()) -> int:  # noqa: B008
+        return 0 if parent.isValid() else len(self.columns)
+
+    def data(self, index: _Index, role: int = Qt.ItemDataRole.DisplayRole) -> object:
+        if not index.isValid():
+            return None
+        cell = self._cells[index.row()][index.column()]
+        column = self.columns[index.column()]
+        if role == Qt.ItemDataRole.DisplayRole:
+            return str(cell)
+        if role == Qt.ItemDataRole.TextAlignmentRole:
+            return _RIGHT if column.kind == "figure" else _LEFT
+        if role == FIGURE:
+            return cell if isinstance(cell, Figure) else None
+        if role == TAIL:
+            return self._tails[index.column()]
+        row = self._rows[index.row()]
+        if role == ROW:
+            return row
+        if role == MARK:
+            return column.mark(row) if column.mark else None
+        if role == Qt.ItemDataRole.ToolTipRole and column.tip:
+            return column.tip(row)
+        return None
+
+    def headerData(
+        self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
+    ) -> object:
+        if orientation is not Qt.Orientation.Horizontal or section >= len(self.columns):
+            return None
+        if role == Qt.ItemDataRole.DisplayRole:
+            return self.columns[section].title()
+        if role == Qt.ItemDataRole.TextAlignmentRole:
+            return _RIGHT if self.columns[section].kind == "figure" else _LEFT
+        return None
+
+    def sort(self, column: int, order: Qt.SortOrder = Qt.SortOrder.AscendingOrder) -> None:
+        if not 0 <= column < len(self.columns):
+            return
+        self.layoutAboutToBeChanged.emit()
+        before = list(self._rows)
+        places = {id(row): at for at, row in enumerate(before)}
+        self._sorted = (column, order)
+        self._order(column, order)
+        self._fill()
+        moved = {places[id(row)]: at for at, row in enumerate(self._rows)}
+        for old in self.persistentIndexList():
+            self.changePersistentIndex(old, self.index(moved[old.row()], old.column()))
+        self.layoutChanged.emit()
+
+    def _order(self, column: int, order: Qt.SortOrder) -> None:
+        by = self.columns[column]
+        key = by.sort or (lambda row: str(by.show(row)).casefold())
+        known = [row for row in self._rows if key(row) is not None]
+        unknown = [row for row in self._rows if key(row) is None]
+        known.sort(key=key, reverse=order is Qt.SortOrder.DescendingOrder)
+        self._rows = known + unknown
+
+    def _fill(self) -> None:
+        self._cells = [tuple(column.show(row) for column in self.columns) for row in self._rows]
+        self._tails = [self._tail(at) for at in range(len(self.columns))]
+
+    def _tail(self, column: int) -> str:
+        """The longest decimal part in a column, which every figure leaves room for."""
+        tails = (
+            cell.number.partition(".")[2]
+            for cell in (cells[column] for cells in self._cells)
+            if isinstance(cell, Figure)
+        )
+        longest = max(tails, key=len, default="")
+        return f".{longest}" if longest else ""

@@ -1,0 +1,150 @@
+"""A table as every place shows one: rows of one height, sorted by heading, copied by Ctrl+C."""
+
+from typing import Generic
+
+from PySide6.QtCore import QEvent, QItemSelectionModel, QModelIndex, Qt, Signal
+from PySide6.QtGui import QGuiApplication, QKeyEvent, QKeySequence
+from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidget
+
+from desktop.look.space import ROW_DESK
+from desktop.look.theme import theme_of
+from desktop.tables.columns import Row
+from desktop.tables.delegate import CellDelegate
+from desktop.tables.rows import RowsModel
+
+
+class Table(QTableView, Generic[Row]):
+    """A RowsModel on the screen.
+
+    Signals:
+        picked: Enter or a double click on a row; carries the row.
+        moved: another row is the current one; carries it, or None.
+    """
+
+    picked = Signal(object)
+    moved = Signal(object)
+
+    def __init__(
+        self,
+        rows: RowsModel[Row],
+        parent: QWidget | None = None,
+        *,
+        height: int = ROW_DESK,
+        sortable: bool = True,
+    ) -> None:
+        super().__init__(parent)
+        self.rows = rows
+        rows.setParent(self)
+        self._height = height
+        self.setModel(rows)
+        self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+        self.setTabKeyNavigation(False)
+        self.setShowGrid(False)
+        self.setWordWrap(False)
+        self.setMouseTracking(True)
+        self.setCornerButtonEnabled(False)
+        self.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+        self.setItemDelegate(CellDelegate(self, height))
+        self._set_headings(sortable=sortable)
+        self.doubleClicked.connect(self._pick)
+        self.selectionModel().currentRowChanged.connect(self._current_changed)
+        rows.modelReset.connect(self._reset)
+
+    def set_name(self, name: str) -> None:
+        """The table's name for a screen reader; give it in `retranslate`."""
+        self.setAccessibleName(name)
+
+    def chosen(self) -> Row | None:
+        """The current row; None when there is none."""
+        at = self.currentIndex().row()
+        return self.rows.row(at) if 0 <= at < self.rows.rowCount() else None
+
+    def choose(self, at: int) -> None:
+        """Make the row at a place the current one; past the end it is the last."""
+        at = min(at, self.rows.rowCount() - 1)
+        index = self.rows.index(at, 0) if at >= 0 else QModelIndex()
+        flags = QItemSelectionModel.SelectionFlag
+        self.selectionModel().setCurrentIndex(index, flags.ClearAndSelect | flags.Rows)
+        if index.isValid():
+            self.scrollTo(index)
+
+    def show_rows(self, rows: list[Row], keep: object = None) -> None:
+        """Show rows anew; the row equal to `keep`, else the same place in the list, is chosen."""
+        at = max(self.currentIndex().row(), 0)
+        self.rows.show(rows)
+        shown = list(self.rows.rows())
+        self.choose(shown.index(keep) if keep in shown else at)  # pyright: ignore[reportArgumentType]
+
+    def copy(self) -> None:
+        """The chosen row, or every row when none is, with headings, tabs between, on the board."""
+        QGuiApplication.clipboard().setText(self.as_text())
+
+    def as_text(self) -> str:
+        """The rows that Ctrl+C copies: headings first, tab between cells, one row a line."""
+        heads = [column.title() for column in self.rows.columns]
+        chosen = sorted({index.row() for index in self.selectionModel().selectedRows()})
+        lines = ["\t".join(heads)]
+        for at in chosen or range(self.rows.rowCount()):
+            cells = [str(self.rows.index(at, c).data() or "") for c in range(len(heads))]
+            lines.append("\t".join(cell.replace("\t", " ").replace("\n", " ") for cell in cells))
+        return "\n".join(lines) + "\n"
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if event.matches(QKeySequence.StandardKey.Copy):
+            self.copy()
+        elif event.matches(QKeySequence.StandardKey.SelectAll):
+            self.clearSelection()
+        elif event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and not (
+            event.modifiers() & Qt.KeyboardModifier.ControlModifier
+        ):
+            self._pick(self.currentIndex())
+        else:
+            super().keyPressEvent(event)
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if not hasattr(self, "rows"):
+            return
+        if event.type() is QEvent.Type.LanguageChange:
+            self.rows.retranslate()
+        elif event.type() is QEvent.Type.FontChange:
+            self._set_widths()
+
+    def _set_headings(self, *, sortable: bool) -> None:
+        down = self.verticalHeader()
+        down.hide()
+        down.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
+        across = self.horizontalHeader()
+        across.setHighlightSections(False)
+        across.setMinimumSectionSize(40)
+        across.setSectionsMovable(True)
+        self.setSortingEnabled(False)
+        if sortable:
+            across.setSortIndicatorShown(True)
+            across.setSectionsClickable(True)
+            across.setSortIndicator(-1, Qt.SortOrder.AscendingOrder)
+            across.setSortIndicatorClearable(False)
+            self.setSortingEnabled(True)
+        self._set_widths()
+
+    def _set_widths(self) -> None:
+        percent = theme_of(self).percent
+        self.verticalHeader().setDefaultSectionSize(self._height * max(percent, 100) // 100)
+        across = self.horizontalHeader()
+        for at, column in enumerate(self.rows.columns):
+            if column.stretch:
+                across.setSectionResizeMode(at, QHeaderView.ResizeMode.Stretch)
+            else:
+                across.resizeSection(at, column.width * percent // 100)
+
+    def _reset(self) -> None:
+        self.moved.emit(None)
+
+    def _pick(self, index: QModelIndex) -> None:
+        if index.isValid():
+            self.picked.emit(self.rows.row(index.row()))
+
+    def _current_changed(self, current: QModelIndex, _before: QModelIndex) -> None:
+        self.moved.emit(self.rows.row(current.row()) if current.isValid() else None)

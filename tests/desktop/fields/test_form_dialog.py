@@ -1,0 +1,84 @@
+"""A dialog of fields keeps what was typed when it is refused."""
+
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
+
+from desktop.fields import FormDialog, TextField, WeightField
+from shared.units import Weight
+from tests.desktop.audit import tab_order, unnamed
+from tests.desktop.typing_in import type_into
+
+
+class WeighDialog(FormDialog):
+    """A dialog as places make them: two fields, and a rule that refuses one tag."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.tag = TextField(required=True)
+        self.weight = WeightField(required=True)
+        self.grid.add(self.tag)
+        self.grid.add(self.weight)
+        self.done_with: list[tuple[str | None, Weight | None]] = []
+        self.set_words("Weigh", "One side at a time.", "&Weigh", "&Leave")
+        self.tag.set_label("&Tag")
+        self.weight.set_label("&Hot weight")
+
+    def attempt(self) -> str:
+        if self.tag.value() == "114":
+            return "Tag 114 is already on the rail."
+        self.done_with.append((self.tag.value(), self.weight.value()))
+        return ""
+
+
+def opened(qtbot: QtBot) -> WeighDialog:
+    dialog = WeighDialog()
+    qtbot.addWidget(dialog)
+    dialog.open()
+    dialog.activateWindow()
+    qtbot.waitUntil(dialog.isActiveWindow)
+    return dialog
+
+
+def test_a_refused_dialog_stays_with_all_that_was_typed(qtbot: QtBot) -> None:
+    dialog = opened(qtbot)
+    dialog.tag.set_text("114")
+    dialog.weight.set_text("abc")
+    dialog.try_it()
+    assert dialog.isVisible()
+    assert QApplication.focusWidget() is dialog.weight.line
+    assert (dialog.tag.text(), dialog.weight.text()) == ("114", "abc")
+    dialog.weight.set_text("98.5")
+    dialog.try_it()
+    assert dialog.isVisible()
+    assert dialog.refusal.text() == "Tag 114 is already on the rail."
+    assert (dialog.tag.text(), dialog.weight.text()) == ("114", "98.5")
+    assert dialog.done_with == []
+    dialog.tag.set_text("115")
+    dialog.try_it()
+    assert not dialog.isVisible()
+    assert dialog.done_with == [("115", Weight(985, "lb", -1))]
+
+
+def test_enter_does_the_main_action_and_escape_leaves(qtbot: QtBot) -> None:
+    dialog = opened(qtbot)
+    type_into(dialog.tag.line, "115")
+    type_into(dialog.weight.line, "98.5")
+    QTest.keyClick(dialog.weight.line, Qt.Key.Key_Return)
+    assert dialog.done_with == [("115", Weight(985, "lb", -1))]
+    dialog = opened(qtbot)
+    QTest.keyClick(dialog.tag.line, Qt.Key.Key_Escape)
+    assert not dialog.isVisible()
+
+
+def test_tab_goes_through_the_fields_and_then_the_buttons(qtbot: QtBot) -> None:
+    dialog = opened(qtbot)
+    assert QApplication.focusWidget() is dialog.tag.line
+    assert tab_order(dialog) == [
+        dialog.tag.line,
+        dialog.weight.line,
+        dialog.main,
+        dialog.leave,
+    ]
+    assert unnamed(dialog) == []
