@@ -8,19 +8,26 @@ from PySide6.QtGui import QFocusEvent
 from PySide6.QtWidgets import QComboBox, QCompleter, QLineEdit, QWidget
 
 from desktop.fields.field import Field
+from desktop.fields.pick_box import PickBox
 from shared.shop.customers import name_key
 
 T = TypeVar("T")
 
 
 class ChoiceField(Field[T], Generic[T]):
-    """Takes one of `set_choices`; what is typed is found in any part of the words."""
+    """Takes one of `set_choices`; what is typed is found in any part of the words.
 
-    def __init__(self, parent: QWidget | None = None, *, required: bool = False) -> None:
+    A `free` field also takes words that are none of them: `value` is None then, `text` has them.
+    """
+
+    def __init__(
+        self, parent: QWidget | None = None, *, required: bool = False, free: bool = False
+    ) -> None:
         super().__init__(parent, required=required)
+        self._free = free
         self._values: list[T] = []
         self._quiet = False
-        self.box = QComboBox(self)
+        self.box = PickBox(self)
         self.line = QLineEdit(self.box)
         self.box.setLineEdit(self.line)
         self.box.setInsertPolicy(QComboBox.InsertPolicy.NoInsert)
@@ -110,6 +117,8 @@ class ChoiceField(Field[T], Generic[T]):
             return current
         if typed in words:
             return words.index(typed)
+        if self._free:
+            return None
         holding = [at for at, each in enumerate(words) if typed in each]
         return holding[0] if len(holding) == 1 else None
 
@@ -131,7 +140,7 @@ class ChoiceField(Field[T], Generic[T]):
             self._changed()
 
     def _unread(self) -> str:
-        if self._at() is not None:
+        if self._free or self._at() is not None:
             return ""
         typed = name_key(self.text())
         words = [self.box.itemText(at) for at in range(self.box.count())]

@@ -1,5 +1,6 @@
 """What every entry field is: a label above, what is typed, and the complaint below in words."""
 
+import re
 from typing import Generic, TypeVar
 
 from PySide6.QtCore import QEvent, Qt, Signal
@@ -10,6 +11,8 @@ from desktop.look.type_scale import Size, set_type
 from desktop.panels.heading import Words
 
 T = TypeVar("T")
+# A number and its fraction or unit are not parted at the end of a line.
+_TOGETHER = re.compile(r"(?<=\d) (?=\d|(?:lb|oz|kg|g|in|cm|mm)\b)")
 
 
 class Field(QWidget, Generic[T]):
@@ -114,7 +117,7 @@ class Field(QWidget, Generic[T]):
             self.committed.emit()
 
     def _show(self, sentence: str) -> str:
-        self.complaint.setText(sentence)
+        self.complaint.setText(_TOGETHER.sub("\u00a0", sentence))
         self.complaint.setVisible(bool(sentence))
         self.editor.setAccessibleDescription(sentence)
         mark = "true" if sentence else "false"

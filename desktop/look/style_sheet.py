@@ -18,7 +18,7 @@ QLineEdit[complaint="true"], QComboBox[complaint="true"] { border: 2px solid $co
   padding: 3px 7px; }
 QLineEdit:disabled, QComboBox:disabled { color: $edge; border-color: $line; background: $page; }
 QComboBox::drop-down { border: none; width: 24px; }
-QComboBox::down-arrow { image: url("$arrow"); width: 12px; height: 12px; }
+QComboBox::down-arrow { image: none; width: 0px; }
 QComboBox QAbstractItemView { background: $card; border: 1px solid $edge; outline: none;
   selection-background-color: $tint; selection-color: $ink; padding: 4px; }
 QPushButton { background: $card; color: $ink; border: 1px solid $edge; border-radius: 2px;
@@ -72,10 +72,10 @@ QTabWidget::pane { border: none; border-top: 1px solid $line; }
 """)
 
 
-def style_sheet(roles: Roles, percent: int, arrow: str = ":/none") -> str:
+def style_sheet(roles: Roles, percent: int) -> str:
     """The sheet for one theme; sizes in points follow the factor in percent."""
     words = {name: getattr(roles, name) for name in roles.__slots__ if name != "name"}
-    sheet = _RULES.substitute(words, arrow=arrow)
+    sheet = _RULES.substitute(words)
     for size, points in POINTS.items():
         scaled = points * percent / 100
         sheet += f'*[type="{size}"] {{ font-size: {scaled:g}pt; '

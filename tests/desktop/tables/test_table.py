@@ -66,10 +66,8 @@ def test_copy_takes_every_row_when_none_is_chosen(table: Table[Side]) -> None:
 
 def test_a_heading_sorts(qtbot: QtBot, table: Table[Side]) -> None:
     head = table.horizontalHeader()
-    middle = head.sectionViewportPosition(0) + 10
-    qtbot.mouseClick(
-        head.viewport(), Qt.MouseButton.LeftButton, pos=QRect(middle, 8, 1, 1).center()
-    )
+    spot = QPoint(head.sectionViewportPosition(0) + 10, 8)
+    qtbot.mouseClick(head.viewport(), Qt.MouseButton.LeftButton, pos=spot)
     assert [row.tag for row in table.rows.rows()] == ["7", "92", "114", "115"]
 
 
