@@ -1,0 +1,389 @@
+"""A lot as the order file's JSON and the species' TOML say it, worked out without the program.
+
+Nothing of `shared.cutting` or `shared.carcass` is imported: only `shared.units` reads texts such
+as "13 1/2 in" and "98.5 lb". Lengths are whole 1/203,200 in, weights fractions of nanograms.
+"""
+
+import tomllib
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from functools import cached_property
+from pathlib import Path
+from typing import Any
+
+from shared.units import Weight, read_length, read_weight
+
+LEVELS = ("sure", "expected", "most")
+SIXTY_FOURTH = 3175
+Json = dict[str, Any]
+
+
+def share_of(text: str | int) -> Fraction:
+    """A fraction of the files: "1/2", "0.0473", "19.6/210.9", "4.73 %"."""
+    words = str(text).strip()
+    if words.endswith("%"):
+        return share_of(words[:-1]) / 100
+    above, _, below = words.partition("/")
+    return Fraction(above) / Fraction(below or 1)
+
+
+def length_of(text: str) -> int:
+    found = read_length(text)
+    assert isinstance(found, int), text
+    return found
+
+
+def weight_of(text: str) -> Fraction:
+    found = read_weight(text)
+    assert isinstance(found, Weight), text
+    return found.exact_nanograms
+
+
+def cube_root_length(length: int, weight: Fraction, reference: Fraction) -> int:
+    """The greatest number of 64ths n with (n/64 in)³ × reference ≤ length³ × weight, in units."""
+    want = length**3 * weight / reference
+    n = int(float(want) ** (1 / 3) / SIXTY_FOURTH) + 2
+    while (n * SIXTY_FOURTH) ** 3 > want:
+        n -= 1
+    return n * SIXTY_FOURTH
+
+
+def down_to_64ths(length: Fraction) -> int:
+    return int(length / SIXTY_FOURTH) * SIXTY_FOURTH
+
+
+def load_species(path: Path) -> Json:
+    return tomllib.loads(path.read_text(encoding="utf-8"))
+
+
+@dataclass(frozen=True)
+class Stretch:
+    code: str
+    length: int
+    ribs: int
+    quarter: str
+    band: Fraction
+
+
+@dataclass(frozen=True)
+class Window:
+    """Where a run take may lie on one side: whole window, and the parts of it that are open.
+
+    `stretches` are the places of the stretches held; `lost` the reason why one of the parts in
+    it is missing.
+    """
+
+    lo: int
+    hi: int
+    stretches: tuple[int, ...]
+    open: tuple[tuple[int, int], ...]
+    lost: str
+
+
+@dataclass
+class Side:
+    """One side: its weight, lengths of stretches by level, and parts lost with the reason."""
+
+    carcass: int
+    number: int
+    weight: Fraction
+    lengths: dict[str, dict[str, int]]
+    lost: dict[str, str]
+    trimmed: dict[str, Fraction]
+
+
+class Species:
+    """A species file by code."""
+
+    def __init__(self, toml: Json) -> None:
+        self.toml = toml
+        self.parts: dict[str, Json] = {one["code"]: one for one in toml["part"]}
+        self.cuts: dict[str, Json] = {one["code"]: one for one in toml["cut"]}
+        self.runs: dict[str, tuple[Stretch, ...]] = {
+            run["code"]: tuple(_stretch(one, run) for one in run["stretch"])
+            for run in toml.get("run", [])
+        }
+        self.part_at: dict[tuple[str, str, str], str] = {
+            (one["run"], one["stretch"], one["lane"]): code
+            for code, one in self.parts.items()
+            if one.get("run")
+        }
+        self.reference = weight_of(toml["reference_side"])
+        self.kerf = {tool: length_of(text) for tool, text in toml["kerf"].items()}
+
+    @classmethod
+    def read(cls, path: Path) -> "Species":
+        return cls(load_species(path))
+
+    def place(self, run: str, stretch: str) -> int:
+        return [one.code for one in self.runs[run]].index(stretch)
+
+    def ways(self, choice: Json) -> list[Json]:
+        ways: list[Json] = self.cuts[choice["cut"]]["way"] if self.cuts[choice["cut"]] else []
+        named = choice.get("way")
+        return [way for way in ways if not named or way["code"] == named]
+
+    def parts_of(self, way: Json) -> Iterator[str]:
+        """Every part a way may take."""
+        take = way.get("run")
+        if take:
+            first, last = self.ends(take)
+            for stretch in self.runs[take["run"]][first : last + 1]:
+                for lane in take["lanes"]:
+                    if (take["run"], stretch.code, lane) in self.part_at:
+                        yield self.part_at[take["run"], stretch.code, lane]
+        for one in way.get("parts", []):
+            yield one["part"]
+
+    def ends(self, take: Json) -> tuple[int, int]:
+        first = self.place(take["run"], take["first"])
+        return first, self.place(take["run"], take.get("last", take["first"]))
+
+
+def _stretch(one: Json, run: Json) -> Stretch:
+    band = share_of(one.get("band", run.get("band", "0")))
+    return Stretch(
+        one["code"], length_of(one["length"]), one.get("ribs", 0), one.get("quarter", ""), band
+    )
+
+
+class Lot:
+    """An order file against its species."""
+
+    def __init__(self, order: Json, species: Species) -> None:
+        self.order = order
+        self.species = species
+        self.settings: Json = order.get("settings", {})
+        self.choices: list[Json] = sorted(order["choices"], key=lambda one: one["line"])
+        self.shares: dict[int, Json] = {one["number"]: one for one in order["shares"]}
+        self.sides: dict[tuple[int, int], Side] = {
+            (number, side): self._side(carcass, number, side)
+            for number, carcass in enumerate(order["carcasses"], start=1)
+            for side in (1, 2)
+        }
+        self.animal_lost = [self._animal_lost(one) for one in order["carcasses"]]
+
+    # -- the carcass -------------------------------------------------------------------------
+
+    def _side(self, carcass: Json, number: int, side: int) -> Side:
+        weight = side_weight(carcass, side, self.species)
+        own = self.settings.get("own_lengths", {})
+        measured = {
+            one["stretch"]: length_of(one["length"])
+            for one in carcass.get("measured", [])
+            if one["side"] == side
+        }
+        lengths: dict[str, dict[str, int]] = {level: {} for level in LEVELS}
+        for stretches in self.species.runs.values():
+            for stretch in stretches:
+                code = stretch.code
+                base = length_of(own[code]) if code in own else stretch.length
+                length = cube_root_length(base, weight, self.species.reference)
+                lengths["expected"][code] = length
+                lengths["sure"][code] = down_to_64ths(length * (1 - stretch.band))
+                lengths["most"][code] = down_to_64ths(length * (1 + stretch.band))
+                if code in measured:
+                    for level in LEVELS:
+                        lengths[level][code] = measured[code]
+        found = Side(number, side, weight, lengths, self._bound(carcass, "side"), {})
+        for gone in carcass.get("gone", []):
+            part = self.species.parts[gone["part"]]
+            if part.get("per", "side") == "side" and gone["side"] == side:
+                _take_away(found.lost, found.trimmed, gone, part, weight)
+        return found
+
+    def _bound(self, carcass: Json, per: str) -> dict[str, str]:
+        """Parts that nobody may have: spinal column of old cattle, skin of a skinned hog."""
+        age = carcass.get("age", "unknown")
+        old = age == "30_and_over" or (age == "unknown" and self.settings.get("at_block", False))
+        bound: dict[str, str] = {}
+        for code, part in self.species.parts.items():
+            if part.get("per", "side") != per:
+                continue
+            if part.get("needs_skin") and carcass.get("skin") == "skinned":
+                bound[code] = "skin"
+            if part.get("srm_from_30_months") and old:
+                bound[code] = "srm"
+        return bound
+
+    def _animal_lost(self, carcass: Json) -> dict[str, str]:
+        number = self.order["carcasses"].index(carcass) + 1
+        whole = self.sides[number, 1].weight + self.sides[number, 2].weight
+        lost = self._bound(carcass, "animal")
+        trimmed: dict[str, Fraction] = {}
+        for gone in carcass.get("gone", []):
+            part = self.species.parts[gone["part"]]
+            if part.get("per", "side") == "animal":
+                _take_away(lost, trimmed, gone, part, whole)
+        return lost
+
+    # -- who holds what ----------------------------------------------------------------------
+
+    @cached_property
+    def _held(self) -> dict[tuple[int, int, int], dict[str, Fraction]]:
+        """By share, carcass and side: the fraction held of "fore", "hind" and "" (the side)."""
+        held: dict[tuple[int, int, int], dict[str, Fraction]] = {}
+        for share in self.shares.values():
+            for owner in {share["number"], share.get("leader") or share["number"]}:
+                for one in share["holdings"]:
+                    key = (owner, one["carcass"], one["side"])
+                    mine = held.setdefault(key, {})
+                    quarter = one.get("quarter", "")
+                    part = share_of(one.get("fraction", "1"))
+                    mine[quarter] = mine.get(quarter, Fraction(0)) + part
+        return held
+
+    def held(self, share: int, side: tuple[int, int]) -> dict[str, Fraction]:
+        """The fractions a share holds of a side, by quarter."""
+        return self._held.get((share, *side), {})
+
+    def fraction(self, share: int, side: tuple[int, int], quarter: str) -> Fraction:
+        """How much of a quarter of a side ("" is what lies in neither) a share holds."""
+        mine = self.held(share, side)
+        whole = mine.get("", Fraction(0))
+        return min(Fraction(1), whole + (mine.get(quarter, Fraction(0)) if quarter else 0))
+
+    def sides_of(self, share: int) -> list[tuple[int, int]]:
+        return sorted((c, s) for owner, c, s in self._held if owner == share)
+
+    def holds_part(self, share: int, side: tuple[int, int], code: str) -> Fraction:
+        """The fraction of a part a share holds; of what comes one to an animal, all of it."""
+        part = self.species.parts[code]
+        if part.get("per", "side") == "animal":
+            return Fraction(any(c == side[0] for c, _ in self.sides_of(share)))
+        quarter = part.get("quarter", "")
+        if part.get("run"):
+            runs = self.species.runs[part["run"]]
+            quarter = runs[self.species.place(part["run"], part["stretch"])].quarter
+        return self.fraction(share, side, quarter)
+
+    def lost(self, side: tuple[int, int], code: str) -> str:
+        """Why a part is not there, or ""."""
+        if self.species.parts[code].get("per", "side") == "animal":
+            return self.animal_lost[side[0] - 1].get(code, "")
+        return self.sides[side].lost.get(code, "")
+
+    def part_weight(self, side: tuple[int, int], code: str) -> Fraction:
+        """Expected weight of a part on a side, or of the animal's one."""
+        part = self.species.parts[code]
+        if self.lost(side, code) == "gone":
+            return Fraction(0)
+        if part.get("per", "side") == "animal":
+            whole = self.sides[side[0], 1].weight + self.sides[side[0], 2].weight
+            return whole * share_of(part["share"])
+        here = self.sides[side]
+        whole = here.weight * share_of(part["share"])
+        return max(Fraction(0), whole - here.trimmed.get(code, Fraction(0)))
+
+    # -- places on a run ---------------------------------------------------------------------
+
+    def bounds(self, side: tuple[int, int], run: str, level: str) -> list[int]:
+        """Borders of the stretches of a run, from the head end."""
+        borders = [0]
+        for stretch in self.species.runs[run]:
+            borders.append(borders[-1] + self.sides[side].lengths[level][stretch.code])
+        return borders
+
+    def window(self, share: int, side: tuple[int, int], take: Json, level: str) -> Window | None:
+        """Where the take may lie for that share on that side; None where it holds none of it."""
+        first, last = self.species.ends(take)
+        stretches = self.species.runs[take["run"]]
+        mine = [
+            place
+            for place in range(first, last + 1)
+            if self.fraction(share, side, stretches[place].quarter) > 0
+        ]
+        if not mine or (take["size"] == "whole" and len(mine) <= last - first):
+            return None
+        borders = self.bounds(side, take["run"], level)
+        lo, hi = borders[mine[0]], borders[mine[-1] + 1]
+        if mine[0] == first and "first_share" in take:
+            length = borders[first + 1] - borders[first]
+            lo = borders[first + 1] - int(length * share_of(take["first_share"]))
+        if mine[-1] == last and "last_share" in take:
+            length = borders[last + 1] - borders[last]
+            hi = borders[last] + int(length * share_of(take["last_share"]))
+        why = ""
+        free: list[int] = []
+        for place in mine:
+            reasons = self._missing(side, take, stretches[place].code)
+            why = why or next((reason for reason in reasons if reason != "empty"), "")
+            if not reasons:
+                free.append(place)
+        opened = tuple((max(lo, borders[a]), min(hi, borders[b + 1])) for a, b in neighbours(free))
+        return Window(lo, hi, tuple(mine), opened, why)
+
+    def _missing(self, side: tuple[int, int], take: Json, stretch: str) -> list[str]:
+        """Why a take can't lie on a stretch: "empty" lanes and lost parts."""
+        reasons: list[str] = []
+        for lane in take["lanes"]:
+            code = self.species.part_at.get((take["run"], stretch, lane))
+            if code is None:
+                reasons.append("empty")
+            elif self.lost(side, code):
+                reasons.append(self.lost(side, code))
+        return reasons
+
+    def kerf_of(self, choice: Json) -> int:
+        tool = self.species.cuts[choice["cut"]].get("tool", "saw")
+        own = self.settings.get(f"kerf_{tool}")
+        return length_of(own) if own else self.species.kerf[tool]
+
+
+def neighbours(places: Sequence[int]) -> list[tuple[int, int]]:
+    """Places that follow one another, joined: 0, 1, 3 are 0-1 and 3-3."""
+    joined: list[tuple[int, int]] = []
+    for place in places:
+        if joined and joined[-1][1] + 1 == place:
+            joined[-1] = (joined[-1][0], place)
+        else:
+            joined.append((place, place))
+    return joined
+
+
+def side_weight(carcass: Json, side: int, species: Species) -> Fraction:
+    """Chilled, else hot less shrink, else live × dressing, else the guess, else the reference."""
+    ranges = species.toml["ranges"]
+    kept = 1 - share_of(ranges["shrink"])
+    before = sum(
+        (
+            weight_of(gone["weight"])
+            for gone in carcass.get("gone", [])
+            if gone.get("before_scale") and "weight" in gone and gone["side"] == side
+        ),
+        Fraction(0),
+    )
+    for key, times in (("chilled", Fraction(1)), ("hot", kept)):
+        weighed = _weighed(carcass.get(key, [{}, {}])[side - 1])
+        if weighed is not None:
+            return weighed * times + before
+    if "hot_whole" in carcass:
+        return weight_of(carcass["hot_whole"]) / 2 * kept + before
+    if "live" in carcass:
+        usual = ranges["dressing_usual"]
+        low, high = usual.get(carcass.get("skin")) or usual.get(carcass.get("sex")) or usual[""]
+        return weight_of(carcass["live"]) * (share_of(low) + share_of(high)) / 2 * kept / 2
+    if "booked" in carcass:
+        return weight_of(carcass["booked"]) * kept / 2
+    return species.reference
+
+
+def _weighed(weights: Mapping[str, str]) -> Fraction | None:
+    if "whole" in weights:
+        return weight_of(weights["whole"])
+    if "fore" in weights and "hind" in weights:
+        return weight_of(weights["fore"]) + weight_of(weights["hind"])
+    return None
+
+
+def _take_away(
+    lost: dict[str, str], trimmed: dict[str, Fraction], gone: Json, part: Json, whole: Fraction
+) -> None:
+    code = gone["part"]
+    if "weight" not in gone:
+        lost[code] = "gone"
+        return
+    trimmed[code] = trimmed.get(code, Fraction(0)) + weight_of(gone["weight"])
+    if trimmed[code] >= whole * share_of(part["share"]):
+        lost[code] = "gone"
