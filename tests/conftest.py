@@ -7,6 +7,8 @@ from collections.abc import Iterator
 import pytest
 from hypothesis import HealthCheck, settings
 
+pytest_plugins = ["tests.store_fixture"]
+
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 os.environ["LC_ALL"] = "C.UTF-8"
 os.environ.pop("LANGUAGE", None)

@@ -1,0 +1,1 @@
+"""Alembic's revisions of the store; each is frozen once it is released."""

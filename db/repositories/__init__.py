@@ -1,0 +1,1 @@
+"""The store's subjects, one file each: values in, values out, SQL between."""

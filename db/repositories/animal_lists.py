@@ -1,0 +1,145 @@
+"""Animals as the Rail, the cooler and the Block list them."""
+
+from dataclasses import dataclass
+from datetime import date
+from typing import TYPE_CHECKING, Any, Literal, cast
+
+from sqlalchemy import ColumnElement, Connection, Select, exists, func, or_, select
+from sqlalchemy.orm import InstrumentedAttribute, aliased
+
+from db.columns import Nanograms
+from db.repositories.listing import owners_of_lot
+from db.repositories.lot_lists import text_ways
+from db.tables.customers import Customers
+from db.tables.lots import Animals, Lots
+from db.tables.weighings import Weighings
+from shared.shop.customers import name_key
+from shared.shop.lists import AnimalRow
+from shared.shop.states import AnimalState
+
+if TYPE_CHECKING:
+    from shared.carcass.carcass import Age, Regime
+
+AnimalSort = Literal["day", "tag", "lot", "state", "hung", "producer"]
+SORTS: dict[str, InstrumentedAttribute[Any]] = {
+    "day": Lots.day,
+    "tag": Animals.tag_key,
+    "lot": Lots.number,
+    "state": Animals.state,
+    "hung": Animals.hung_at,
+    "producer": Customers.name_key,
+}
+
+
+@dataclass(frozen=True, slots=True)
+class AnimalFilter:
+    """Which animals: by state, text (tag, lot, producer, owner), species and day."""
+
+    states: tuple[AnimalState, ...] = ()
+    text: str = ""
+    species: str = ""
+    start: date | None = None
+    end: date | None = None
+
+
+def animal_rows(
+    connection: Connection,
+    chosen: AnimalFilter,
+    order: tuple[AnimalSort, bool],
+    page: tuple[int, int],
+) -> tuple[AnimalRow, ...]:
+    """One query: the page is found first, then what the list shows of it."""
+    key = SORTS[order[0]]
+    by = (key.desc() if order[1] else key.asc(), Lots.number, Animals.place_in_lot, Animals.id)
+    ids = _chosen(chosen).order_by(*by).limit(page[0]).offset(page[1])
+    rows = connection.execute(
+        select(
+            Animals.id,
+            Animals.lot_id,
+            Lots.number.label("lot_number"),
+            Animals.place_in_lot,
+            Animals.tag,
+            Lots.species,
+            Animals.regime,
+            Animals.age,
+            Animals.state,
+            Lots.day,
+            owners_of_lot().label("owners"),
+            Customers.name.label("producer"),
+            current_weight("live").label("live"),
+            current_weight("hot").label("hot"),
+            Animals.hung_at,
+            Animals.place,
+            Animals.version,
+        )
+        .join(Lots, Lots.id == Animals.lot_id)
+        .join(Customers, Customers.id == Lots.producer_id)
+        .where(Animals.id.in_(ids))
+        .order_by(*by)
+    )
+    return tuple(
+        AnimalRow(
+            id=row.id,
+            lot_id=row.lot_id,
+            lot_number=row.lot_number,
+            index=row.place_in_lot,
+            tag=row.tag,
+            species=row.species,
+            regime=cast("Regime", row.regime),
+            age=cast("Age", row.age),
+            state=cast("AnimalState", row.state),
+            day=row.day,
+            owners=row.owners or "",
+            producer=row.producer,
+            live_ng=row.live,
+            hot_ng=row.hot,
+            hung_at=row.hung_at,
+            place=row.place,
+            version=row.version,
+        )
+        for row in rows
+    )
+
+
+def animal_count(connection: Connection, chosen: AnimalFilter) -> int:
+    """How many the filter finds."""
+    return connection.execute(
+        select(func.count()).select_from(_chosen(chosen).subquery())
+    ).scalar_one()
+
+
+def current_weight(kind: str) -> ColumnElement[int]:
+    """The sum of an animal's current weights of that kind; null when it has none."""
+    later = aliased(Weighings)
+    return (
+        select(func.sum(Weighings.weight_ng, type_=Nanograms()))
+        .where(
+            Weighings.animal_id == Animals.id,
+            Weighings.kind == kind,
+            Weighings.withdrawn.is_not(True),
+            ~exists().where(later.corrects == Weighings.id),
+        )
+        .correlate(Animals)
+        .scalar_subquery()
+    )
+
+
+def _chosen(chosen: AnimalFilter) -> Select[int]:
+    found = (
+        select(Animals.id)
+        .join(Lots, Lots.id == Animals.lot_id)
+        .join(Customers, Customers.id == Lots.producer_id)
+        .where(Lots.cancelled == "")
+    )
+    if chosen.states:
+        found = found.where(Animals.state.in_(chosen.states))
+    if chosen.species:
+        found = found.where(Lots.species == chosen.species)
+    if chosen.start is not None:
+        found = found.where(Lots.day >= chosen.start)
+    if chosen.end is not None:
+        found = found.where(Lots.day <= chosen.end)
+    key = name_key(chosen.text)
+    if key:
+        found = found.where(or_(*text_ways(key)))
+    return found

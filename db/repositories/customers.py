@@ -1,0 +1,163 @@
+"""Customers: add, edit, find, and join two that turn out to be one."""
+
+from sqlalchemy import Select, func, or_, select, update
+from sqlalchemy.orm import aliased
+
+from db.desk import Desk
+from db.repositories.listing import contains
+from db.repositories.order_lists import OrderFilter, order_rows
+from db.tables.customers import Customers
+from db.tables.lots import Shares
+from db.tables.orders import Orders
+from shared.shop.customers import Customer, name_key, phone_digits, town
+from shared.shop.lists import CustomerRow, OrderRow
+from shared.shop.problems import Refused, StaleEdit
+
+
+def _values(customer: Customer) -> dict[str, object]:
+    return {
+        "name": customer.name.strip(),
+        "name_key": name_key(customer.name),
+        "phone": customer.phone.strip(),
+        "digits": phone_digits(customer.phone),
+        "email": customer.email.strip(),
+        "address": customer.address.strip(),
+        "notes": customer.notes,
+        "rate_group": customer.group,
+        "language": customer.language,
+    }
+
+
+class CustomerBook:
+    """`work.customers`."""
+
+    def __init__(self, desk: Desk) -> None:
+        self._desk = desk
+
+    def add(self, customer: Customer) -> Customer | Refused:
+        """Keep a new customer."""
+        if not customer.name.strip():
+            return Refused("name_missing")
+        desk = self._desk
+        new = desk.insert(Customers, {**_values(customer), "joined_into": None, "version": 1})
+        desk.record("customer", new, "added", name=customer.name)
+        return self._there(new)
+
+    def save(self, customer: Customer) -> Customer | StaleEdit | Refused:
+        """Write changes; the version read must still hold."""
+        if not customer.name.strip():
+            return Refused("name_missing")
+        desk = self._desk
+        stale = desk.edit(Customers, "customer", customer.id, customer.version, _values(customer))
+        if stale is not None:
+            return stale
+        desk.record("customer", customer.id, "saved", name=customer.name)
+        return self._there(customer.id)
+
+    def get(self, customer_id: int) -> Customer | None:
+        """The customer, or None."""
+        row = self._desk.connection.execute(
+            select(
+                Customers.id,
+                Customers.name,
+                Customers.phone,
+                Customers.email,
+                Customers.address,
+                Customers.notes,
+                Customers.rate_group,
+                Customers.language,
+                Customers.joined_into,
+                Customers.version,
+            ).where(Customers.id == customer_id)
+        ).one_or_none()
+        return None if row is None else Customer(*row)
+
+    def _there(self, customer_id: int) -> Customer:
+        found = self.get(customer_id)
+        assert found is not None
+        return found
+
+    def find(self, text: str, *, limit: int = 50, offset: int = 0) -> tuple[CustomerRow, ...]:
+        """Customers whose name or phone holds the text, by name; all of them for an empty text."""
+        return self._rows(matching(text).limit(limit).offset(offset))
+
+    def alike(self, name: str, phone: str) -> tuple[CustomerRow, ...]:
+        """Customers who may be this one: the same name key or the same phone digits."""
+        digits, key = phone_digits(phone), name_key(name)
+        same = [Customers.name_key == key] if key else []
+        if len(digits) >= 7:
+            same.append(Customers.digits == digits)
+        if not same:
+            return ()
+        return self._rows(
+            select(Customers.id).where(Customers.joined_into.is_(None), or_(*same)).limit(20)
+        )
+
+    def _rows(self, ids: Select[int]) -> tuple[CustomerRow, ...]:
+        mine = aliased(Customers)
+        open_orders = (
+            select(func.count())
+            .select_from(Orders)
+            .join(Shares, (Shares.lot_id == Orders.lot_id) & (Shares.number == Orders.share))
+            .join(mine, mine.id == Shares.customer_id)
+            .where(func.coalesce(mine.joined_into, mine.id) == Customers.id)
+            .where(Orders.closed_at.is_(None))
+            .scalar_subquery()
+        )
+        rows = self._desk.connection.execute(
+            select(
+                Customers.id,
+                Customers.name,
+                Customers.phone,
+                Customers.email,
+                Customers.address,
+                open_orders,
+            )
+            .where(Customers.id.in_(ids))
+            .order_by(Customers.name_key, Customers.id)
+        )
+        return tuple(
+            CustomerRow(id_, name, phone, email, town(address), count)
+            for id_, name, phone, email, address, count in rows
+        )
+
+    def join(self, duplicate_id: int, into_id: int) -> Customer | Refused:
+        """The first turns out to be the second. Orders and bills stay as they were written."""
+        duplicate, into = self.get(duplicate_id), self.get(into_id)
+        if duplicate is None or into is None:
+            return Refused("no_such_customer")
+        target = into.joined_into or into.id
+        if target == duplicate.id:
+            return Refused("same_customer")
+        desk = self._desk
+        desk.must_write()
+        desk.connection.execute(
+            update(Customers)
+            .where(or_(Customers.id == duplicate.id, Customers.joined_into == duplicate.id))
+            .values(joined_into=target, version=Customers.version + 1)
+        )
+        desk.record("customer", duplicate.id, "joined", into=target)
+        return self._there(target)
+
+    def orders(self, customer_id: int) -> tuple[OrderRow, ...]:
+        """The orders of a customer and of those joined into him, newest first."""
+        return order_rows(
+            self._desk.connection,
+            OrderFilter(customer_id=customer_id),
+            sort="day",
+            descending=True,
+            limit=500,
+            offset=0,
+        )
+
+
+def matching(text: str) -> Select[int]:
+    """Ids of customers whose name holds the text, or whose phone holds its digits."""
+    found = select(Customers.id).where(Customers.joined_into.is_(None))
+    key, digits = name_key(text), phone_digits(text)
+    if key:
+        ways = [contains(Customers.name_key, key)]
+        if len(digits) >= 3:
+            ways.append(contains(Customers.digits, digits))
+        found = found.where(or_(*ways))
+    return found.order_by(Customers.name_key, Customers.id)

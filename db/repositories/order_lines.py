@@ -1,0 +1,234 @@
+"""The lines of an order: every change is kept, and the lines as they stand are written with it."""
+
+from collections.abc import Mapping
+from dataclasses import replace
+
+from sqlalchemy import delete, insert, select, update
+
+from db.choice_text import choice_from, choice_text
+from db.desk import Desk
+from db.problems import StoreBug
+from db.tables.lots import Lots
+from db.tables.orders import OrderChanges, OrderLines, Orders
+from db.tables.people import Persons, Stations
+from shared.cutting.order import Choice
+from shared.shop.orders import ChangeKind, OrderChange
+from shared.shop.problems import Refused, UndoRefused
+
+OPEN_TO_CHANGE = ("open", "settled", "released")
+Pins = Mapping[int, tuple[tuple[int, int, int], ...]]
+
+
+class OrderLineBook:
+    """The part of `work.orders` that changes lines, and takes changes back."""
+
+    def __init__(self, desk: Desk) -> None:
+        self._desk = desk
+
+    def add_line(self, order_id: int, choice: Choice) -> Choice | Refused:
+        """A new line; its number is the lot's next and its share the order's own."""
+        lot_id, share, state = self._order(order_id)
+        if state not in OPEN_TO_CHANGE:
+            return Refused("closed_to_change", {"state": state})
+        self._desk.must_write()
+        line = self._desk.connection.execute(
+            update(Lots)
+            .where(Lots.id == lot_id)
+            .values(last_line=Lots.last_line + 1)
+            .returning(Lots.last_line)
+        ).scalar_one()
+        added = replace(choice, line=line, share=share, made=False)
+        self._append(order_id, lot_id, "add", None, added)
+        return added
+
+    def change_line(self, order_id: int, choice: Choice) -> Choice | Refused:
+        """Write a line over; the old one stays in the changes."""
+        lot_id, share, state = self._order(order_id)
+        before = self._line(order_id, choice.line)
+        if before is None:
+            return Refused("no_such_line", {"line": str(choice.line)})
+        if state not in OPEN_TO_CHANGE or before.made:
+            return Refused("closed_to_change", {"state": state})
+        after = replace(choice, share=share, made=before.made)
+        if after != before:
+            self._append(order_id, lot_id, "change", before, after)
+        return after
+
+    def remove_line(self, order_id: int, line: int) -> OrderChange | Refused:
+        """Take a line off; its number never returns but by undo."""
+        lot_id, _, state = self._order(order_id)
+        before = self._line(order_id, line)
+        if before is None:
+            return Refused("no_such_line", {"line": str(line)})
+        if state not in OPEN_TO_CHANGE or before.made:
+            return Refused("closed_to_change", {"state": state})
+        return self._change(self._append(order_id, lot_id, "remove", before, None))
+
+    def mark_made(self, order_id: int, line: int, made: bool = True) -> Choice | Refused:
+        """The block ticks a line as cut, or takes the tick back."""
+        lot_id, _, _ = self._order(order_id)
+        before = self._line(order_id, line)
+        if before is None:
+            return Refused("no_such_line", {"line": str(line)})
+        after = replace(before, made=made)
+        if after != before:
+            self._append(order_id, lot_id, "made", before, after)
+        return after
+
+    def pin(self, order_id: int, pins: Pins) -> None:
+        """Fix the sides of lines, as release to the block does; other lines stay as they are."""
+        lot_id, _, _ = self._order(order_id)
+        for before in self._lines(order_id):
+            after = replace(before, pinned=pins.get(before.line, before.pinned))
+            if after != before:
+                self._append(order_id, lot_id, "pin", before, after)
+
+    def undo(self, order_id: int, after: int) -> OrderChange | UndoRefused:
+        """Take back my last change since `after`; an undo is a change of its own."""
+        done, _ = self._mine(order_id, after)
+        return self._reverse(order_id, done[-1] if done else None, "undo")
+
+    def redo(self, order_id: int, after: int) -> OrderChange | UndoRefused:
+        """Do again what I took back last; refused once I have changed something else."""
+        _, undone = self._mine(order_id, after)
+        return self._reverse(order_id, undone[-1] if undone else None, "redo")
+
+    def changes(self, order_id: int, after: int = 0) -> tuple[OrderChange, ...]:
+        """Every change of an order since `after`, first to last."""
+        rows = self._desk.connection.execute(
+            select(
+                OrderChanges.id,
+                OrderChanges.order_id,
+                OrderChanges.line,
+                OrderChanges.kind,
+                OrderChanges.before,
+                OrderChanges.after,
+                OrderChanges.undoes,
+                OrderChanges.reason,
+                OrderChanges.at,
+                Persons.name,
+                Stations.name,
+            )
+            .join(Persons, Persons.id == OrderChanges.person_id)
+            .join(Stations, Stations.id == OrderChanges.station_id)
+            .where(OrderChanges.order_id == order_id, OrderChanges.id > after)
+            .order_by(OrderChanges.id)
+        )
+        return tuple(
+            OrderChange(
+                row[0], row[1], row[2], kind_of(row[3]), _read(row[4]), _read(row[5]), *row[6:]
+            )
+            for row in rows
+        )
+
+    def _mine(self, order_id: int, after: int) -> tuple[list[OrderChange], list[OrderChange]]:
+        """My changes that stand, and mine that I took back and may do again."""
+        done: list[OrderChange] = []
+        undone: list[OrderChange] = []
+        desk = self._desk
+        for change in self.changes(order_id, after):
+            if (change.person, change.station) != (desk.person.name, desk.station.name):
+                continue
+            if change.kind == "undo" and done:
+                undone.append(done.pop())
+            elif change.kind == "redo" and undone:
+                done.append(undone.pop())
+            elif change.kind in ("add", "change", "remove"):
+                done.append(change)
+                undone.clear()
+        return done, undone
+
+    def _reverse(
+        self, order_id: int, change: OrderChange | None, kind: ChangeKind
+    ) -> OrderChange | UndoRefused:
+        if change is None:
+            return UndoRefused("nothing")
+        lot_id, _, state = self._order(order_id)
+        if state not in ("open", "settled"):
+            return UndoRefused("released")
+        me = (self._desk.person.name, self._desk.station.name)
+        for later in self.changes(order_id, change.id):
+            if later.line == change.line and (later.person, later.station) != me:
+                return UndoRefused("changed_by_another", later.person)
+        now = self._line(order_id, change.line)
+        then = change.before if kind == "undo" else change.after
+        return self._change(self._append(order_id, lot_id, kind, now, then, undoes=change.id))
+
+    def _append(
+        self,
+        order_id: int,
+        lot_id: int,
+        kind: ChangeKind,
+        before: Choice | None,
+        after: Choice | None,
+        undoes: int | None = None,
+    ) -> int:
+        """One change and the line as it then stands, together."""
+        desk = self._desk
+        there = after or before
+        if there is None:
+            raise StoreBug("a change from nothing to nothing")
+        new = desk.insert(
+            OrderChanges,
+            {
+                "order_id": order_id,
+                "line": there.line,
+                "kind": kind,
+                "before": None if before is None else choice_text(before),
+                "after": None if after is None else choice_text(after),
+                "undoes": undoes,
+                "reason": "",
+                "at": desk.now,
+                **desk.stamp,
+            },
+        )
+        run = desk.connection.execute
+        run(delete(OrderLines).where(OrderLines.lot_id == lot_id, OrderLines.line == there.line))
+        if after is not None:
+            values = {"order_id": order_id, "cut": after.cut, "choice": choice_text(after)}
+            run(insert(OrderLines).values(lot_id=lot_id, line=after.line, **values))
+        run(update(Orders).where(Orders.id == order_id).values(last_change=new))
+        return new
+
+    def _change(self, change_id: int) -> OrderChange:
+        order_id = self._desk.connection.execute(
+            select(OrderChanges.order_id).where(OrderChanges.id == change_id)
+        ).scalar_one()
+        return self.changes(order_id, change_id - 1)[0]
+
+    def _order(self, order_id: int) -> tuple[int, int, str]:
+        row = self._desk.connection.execute(
+            select(Orders.lot_id, Orders.share, Orders.state).where(Orders.id == order_id)
+        ).one_or_none()
+        if row is None:
+            raise StoreBug(f"no order {order_id}")
+        return row[0], row[1], row[2]
+
+    def _line(self, order_id: int, line: int) -> Choice | None:
+        found = self._desk.connection.execute(
+            select(OrderLines.choice).where(
+                OrderLines.order_id == order_id, OrderLines.line == line
+            )
+        ).scalar_one_or_none()
+        return _read(found)
+
+    def _lines(self, order_id: int) -> tuple[Choice, ...]:
+        rows = self._desk.connection.execute(
+            select(OrderLines.choice)
+            .where(OrderLines.order_id == order_id)
+            .order_by(OrderLines.line)
+        ).scalars()
+        return tuple(choice_from(text) for text in rows)
+
+
+def kind_of(text: str) -> ChangeKind:
+    """The kind of a change as kept."""
+    kinds: tuple[ChangeKind, ...] = ("add", "change", "remove", "pin", "made", "undo", "redo")
+    for kind in kinds:
+        if kind == text:
+            return kind
+    raise StoreBug(f"no such kind of change: {text}")
+
+
+def _read(text: str | None) -> Choice | None:
+    return None if text is None else choice_from(text)

@@ -1,0 +1,199 @@
+"""Orders as the Counter, the Wrap and the Office list them, with what is billed and due."""
+
+from dataclasses import dataclass
+from datetime import date
+from typing import Any, Literal, TypeVar, cast
+
+from sqlalchemy import ColumnElement, Connection, Row, Select, case, func, or_, select
+from sqlalchemy.orm import InstrumentedAttribute, aliased
+
+from db.columns import Cents
+from db.repositories.listing import contains, tags_of_lot
+from db.tables.bills import Bills, Payments
+from db.tables.customers import Customers
+from db.tables.lots import Animals, Lots, Shares
+from db.tables.orders import OrderLines, Orders
+from db.tables.packages import Packages
+from shared.shop.customers import name_key, phone_digits
+from shared.shop.lists import OrderRow
+from shared.shop.states import OrderState
+
+OrderSort = Literal["day", "number", "owner", "state", "due"]
+# A share's customer as written when it was booked, and whom he was joined into.
+OWN, JOINED = aliased(Customers), aliased(Customers)
+OWNER_KEY: ColumnElement[str] = func.coalesce(JOINED.name_key, OWN.name_key, "")
+SORTS: dict[str, InstrumentedAttribute[Any] | ColumnElement[Any]] = {
+    "day": Lots.day,
+    "number": Orders.number,
+    "owner": OWNER_KEY,
+    "state": Orders.state,
+    "due": Orders.due,
+}
+
+
+@dataclass(frozen=True, slots=True)
+class OrderFilter:
+    """Which orders: by state, text (owner, phone, tag, number), day, customer, closed or not."""
+
+    states: tuple[OrderState, ...] = ()
+    text: str = ""
+    start: date | None = None
+    end: date | None = None
+    customer_id: int | None = None
+    closed: bool | None = None
+
+
+def order_rows(
+    connection: Connection,
+    chosen: OrderFilter,
+    *,
+    sort: OrderSort,
+    descending: bool,
+    limit: int,
+    offset: int,
+) -> tuple[OrderRow, ...]:
+    """One query: the page is found first, then what the list shows of it."""
+    key = SORTS[sort]
+    by = (
+        key.desc() if descending else key.asc(),
+        Orders.number.desc() if descending else Orders.number,
+    )
+    ids = _chosen(chosen).order_by(*by).limit(limit).offset(offset)
+    rows = connection.execute(
+        _joined(
+            select(
+                Orders.id,
+                Orders.number,
+                Orders.lot_id,
+                Lots.number.label("lot_number"),
+                Orders.share,
+                Lots.day,
+                Lots.species,
+                func.coalesce(JOINED.name, OWN.name, "").label("owner"),
+                func.coalesce(JOINED.id, OWN.id).label("customer_id"),
+                func.coalesce(JOINED.phone, OWN.phone, "").label("phone"),
+                Orders.state,
+                tags_of_lot().label("tags"),
+                _count_of(OrderLines.order_id).label("lines"),
+                _packages().label("packages"),
+                Orders.sheet,
+                Orders.acknowledged,
+                billed().label("billed"),
+                paid().label("paid"),
+                Orders.closed_at,
+                Orders.version,
+            )
+        )
+        .where(Orders.id.in_(ids))
+        .order_by(*by)
+    )
+    return tuple(_row(row) for row in rows)
+
+
+def _row(row: Row[*tuple[Any, ...]]) -> OrderRow:
+    return OrderRow(
+        id=row.id,
+        number=row.number,
+        lot_id=row.lot_id,
+        lot_number=row.lot_number,
+        share=row.share,
+        day=row.day,
+        species=row.species,
+        owner=row.owner,
+        customer_id=row.customer_id,
+        phone=row.phone,
+        state=cast("OrderState", row.state),
+        tags=row.tags or "",
+        lines=row.lines,
+        packages=row.packages,
+        sheet=row.sheet,
+        acknowledged=row.acknowledged,
+        billed_cents=row.billed,
+        due_cents=row.billed - row.paid,
+        closed=row.closed_at is not None,
+        version=row.version,
+    )
+
+
+def order_count(connection: Connection, chosen: OrderFilter) -> int:
+    """How many the filter finds."""
+    return connection.execute(
+        select(func.count()).select_from(_chosen(chosen).subquery())
+    ).scalar_one()
+
+
+S = TypeVar("S", bound=Select[*tuple[Any, ...]])
+
+
+def _joined(found: S) -> S:
+    """With the order's lot, and its share's customer as he is today."""
+    return (
+        found.select_from(Orders)
+        .join(Lots, Lots.id == Orders.lot_id)
+        .join(Shares, (Shares.lot_id == Orders.lot_id) & (Shares.number == Orders.share))
+        .outerjoin(OWN, OWN.id == Shares.customer_id)
+        .outerjoin(JOINED, JOINED.id == OWN.joined_into)
+    )
+
+
+def _chosen(chosen: OrderFilter) -> Select[int]:
+    found = _joined(select(Orders.id)).where(Lots.cancelled == "")
+    if chosen.states:
+        found = found.where(Orders.state.in_(chosen.states))
+    if chosen.start is not None:
+        found = found.where(Lots.day >= chosen.start)
+    if chosen.end is not None:
+        found = found.where(Lots.day <= chosen.end)
+    if chosen.customer_id is not None:
+        found = found.where(func.coalesce(JOINED.id, OWN.id) == chosen.customer_id)
+    if chosen.closed is not None:
+        closed = Orders.closed_at.is_not(None)
+        found = found.where(closed if chosen.closed else ~closed)
+    key, digits = name_key(chosen.text), phone_digits(chosen.text)
+    if key:
+        ways: list[ColumnElement[bool]] = [
+            contains(OWN.name_key, key),
+            contains(JOINED.name_key, key),
+            Lots.id.in_(select(Animals.lot_id).where(contains(Animals.tag_key, key))),
+        ]
+        if len(digits) >= 3:
+            ways += [contains(OWN.digits, digits), contains(JOINED.digits, digits)]
+        if digits == key and len(digits) < 10:
+            ways.append(Orders.number == int(digits))
+        found = found.where(or_(*ways))
+    return found
+
+
+def billed() -> ColumnElement[int]:
+    """Bills less credits of the order at hand, in cents."""
+    signed = case((Bills.kind == "credit", -Bills.total_cents), else_=Bills.total_cents)
+    return (
+        select(func.coalesce(func.sum(signed, type_=Cents()), 0))
+        .where(Bills.order_id == Orders.id)
+        .correlate(Orders)
+        .scalar_subquery()
+    )
+
+
+def paid() -> ColumnElement[int]:
+    """Deposits, payments and write-offs less refunds of the order at hand, in cents."""
+    signed = case((Payments.kind == "refund", -Payments.cents), else_=Payments.cents)
+    return (
+        select(func.coalesce(func.sum(signed, type_=Cents()), 0))
+        .where(Payments.order_id == Orders.id)
+        .correlate(Orders)
+        .scalar_subquery()
+    )
+
+
+def _count_of(order_id: InstrumentedAttribute[int]) -> ColumnElement[int]:
+    return select(func.count()).where(order_id == Orders.id).correlate(Orders).scalar_subquery()
+
+
+def _packages() -> ColumnElement[int]:
+    return (
+        select(func.count())
+        .where(Packages.order_id == Orders.id, Packages.void == "")
+        .correlate(Orders)
+        .scalar_subquery()
+    )

@@ -1,0 +1,222 @@
+"""Orders: their states, notes, release to the block, closing, and their lists."""
+
+from collections.abc import Collection
+from datetime import date
+from typing import TYPE_CHECKING, cast
+
+from sqlalchemy import ColumnElement, func, select
+
+from db.choice_text import choice_from
+from db.repositories.order_lines import OrderLineBook, Pins
+from db.repositories.order_lists import (
+    JOINED,
+    OWN,
+    OrderFilter,
+    OrderSort,
+    billed,
+    order_count,
+    order_rows,
+    paid,
+)
+from db.repositories.sheets import SheetBook
+from db.tables.bills import Bills
+from db.tables.lots import Shares
+from db.tables.orders import OrderLines, Orders
+from shared.shop.lists import OrderRow
+from shared.shop.orders import Order
+from shared.shop.problems import MoveRefused, NotClosed, StaleEdit
+from shared.shop.sheets import Sheet
+from shared.shop.states import OrderState, close_refusals, order_move
+
+if TYPE_CHECKING:
+    from shared.cutting.order import Choice
+
+
+class OrderBook(OrderLineBook):
+    """`work.orders`."""
+
+    def get(self, order_id: int) -> Order | None:
+        """The order with its lines, or None."""
+        found = self._orders(Orders.id == order_id)
+        return found[0] if found else None
+
+    def of_lot(self, lot_id: int) -> tuple[Order, ...]:
+        """The orders of a lot by share; two queries."""
+        return self._orders(Orders.lot_id == lot_id)
+
+    def _there(self, order_id: int) -> Order:
+        found = self.get(order_id)
+        assert found is not None
+        return found
+
+    def _orders(self, where: ColumnElement[bool]) -> tuple[Order, ...]:
+        run = self._desk.connection.execute
+        lines: dict[int, list[Choice]] = {}
+        for order_id, text in run(
+            select(OrderLines.order_id, OrderLines.choice)
+            .join(Orders, Orders.id == OrderLines.order_id)
+            .where(where)
+            .order_by(OrderLines.line)
+        ):
+            lines.setdefault(order_id, []).append(choice_from(text))
+        rows = run(
+            select(
+                Orders.id,
+                Orders.number,
+                Orders.lot_id,
+                Orders.share,
+                func.coalesce(JOINED.id, OWN.id).label("customer_id"),
+                func.coalesce(JOINED.name, OWN.name, "").label("owner"),
+                Orders.state,
+                Orders.note,
+                Orders.due,
+                Orders.sheet,
+                Orders.sheet_change,
+                Orders.acknowledged,
+                Orders.last_change,
+                Orders.closed_at,
+                Orders.version,
+            )
+            .join(Shares, (Shares.lot_id == Orders.lot_id) & (Shares.number == Orders.share))
+            .outerjoin(OWN, OWN.id == Shares.customer_id)
+            .outerjoin(JOINED, JOINED.id == OWN.joined_into)
+            .where(where)
+            .order_by(Orders.share)
+        )
+        return tuple(
+            Order(
+                id=row.id,
+                number=row.number,
+                lot_id=row.lot_id,
+                share=row.share,
+                customer_id=row.customer_id,
+                owner=row.owner,
+                state=cast("OrderState", row.state),
+                choices=tuple(lines.get(row.id, ())),
+                note=row.note,
+                due=row.due,
+                sheet=row.sheet,
+                acknowledged=row.acknowledged,
+                changed_since_sheet=row.sheet > 0 and row.last_change > row.sheet_change,
+                last_change=row.last_change,
+                closed_at=row.closed_at,
+                version=row.version,
+            )
+            for row in rows
+        )
+
+    def save_note(
+        self, order_id: int, note: str, due: date | None, *, version: int
+    ) -> Order | StaleEdit:
+        """Write the note of the order and the day its cut sheet is wanted."""
+        return self._edited(order_id, {"note": note, "due": due}, version, "note")
+
+    def move(
+        self, order_id: int, to: OrderState, *, reason: str = "", version: int
+    ) -> Order | StaleEdit | MoveRefused:
+        """Move an order to another state. Release has its own way: `release`."""
+        start = self._there(order_id).state
+        if start == "settled" and to == "released":
+            return MoveRefused("no_such_move", start, to)
+        move = order_move(start, to, reason)
+        if isinstance(move, MoveRefused):
+            return move
+        values: dict[str, object] = {"state": to}
+        if move.back:
+            values["closed_at"] = None
+        return self._edited(order_id, values, version, to, reason)
+
+    def release(
+        self,
+        lot_id: int,
+        order_ids: Collection[int],
+        *,
+        snapshot: str,
+        pdf: bytes,
+        pins: Pins | None = None,
+    ) -> Sheet | MoveRefused:
+        """Release the next sheet of the lot with these orders, settled or released before.
+
+        Asks nothing of the plan: look at `release_refusals` first. The pins fix the sides that
+        the sheet was planned with.
+        """
+        orders = [one for one in self.of_lot(lot_id) if one.id in set(order_ids)]
+        for one in orders:
+            if one.state not in ("settled", "released"):
+                return MoveRefused("no_such_move", one.state, "released")
+        if not orders:
+            return MoveRefused("no_such_move", "", "released")
+        for one in orders:
+            self.pin(one.id, pins or {})
+        return SheetBook(self._desk).release(lot_id, [one.id for one in orders], snapshot, pdf)
+
+    def sheets(self, lot_id: int) -> tuple[Sheet, ...]:
+        """The sheets of a lot, first to last."""
+        return SheetBook(self._desk).of_lot(lot_id)
+
+    def acknowledge(self, sheet_id: int) -> Sheet:
+        """The block has taken note of a sheet; from now on it is the one that holds."""
+        return SheetBook(self._desk).acknowledge(sheet_id)
+
+    def close(self, order_id: int, *, version: int) -> Order | StaleEdit | NotClosed:
+        """The order is done: handed over, billed and paid."""
+        order = self._there(order_id)
+        run = self._desk.connection.execute
+        owed, had = run(select(billed(), paid()).where(Orders.id == order_id)).one()
+        any_bill = run(select(Bills.id).where(Bills.order_id == order_id).limit(1)).first()
+        codes = close_refusals(order.state, any_bill is not None, owed - had)
+        if codes:
+            return NotClosed(codes)
+        return self._edited(order_id, {"closed_at": self._desk.now}, version, "closed")
+
+    def _edited(
+        self,
+        order_id: int,
+        values: dict[str, object],
+        version: int,
+        what: str,
+        reason: str = "",
+    ) -> Order | StaleEdit:
+        stale = self._desk.edit(Orders, "order", order_id, version, values)
+        if stale is not None:
+            return stale
+        self._desk.record("order", order_id, what, reason)
+        return self._there(order_id)
+
+    def list(
+        self,
+        *,
+        states: Collection[OrderState] = (),
+        text: str = "",
+        start: date | None = None,
+        end: date | None = None,
+        customer_id: int | None = None,
+        closed: bool | None = None,
+        sort: OrderSort = "day",
+        descending: bool = False,
+        limit: int = 500,
+        offset: int = 0,
+    ) -> tuple[OrderRow, ...]:
+        """Orders of lots that stand, by state, day, customer and text, sorted."""
+        return order_rows(
+            self._desk.connection,
+            OrderFilter(tuple(states), text, start, end, customer_id, closed),
+            sort=sort,
+            descending=descending,
+            limit=limit,
+            offset=offset,
+        )
+
+    def count(
+        self,
+        *,
+        states: Collection[OrderState] = (),
+        text: str = "",
+        start: date | None = None,
+        end: date | None = None,
+        customer_id: int | None = None,
+        closed: bool | None = None,
+    ) -> int:
+        """How many there are in all."""
+        chosen = OrderFilter(tuple(states), text, start, end, customer_id, closed)
+        return order_count(self._desk.connection, chosen)

@@ -1,0 +1,162 @@
+"""Payments, deposits and refunds, and what an order still owes."""
+
+from typing import cast
+
+from sqlalchemy import ColumnElement, case, func, select
+from sqlalchemy.orm import InstrumentedAttribute
+
+from db.columns import Cents
+from db.desk import Desk
+from db.problems import StoreBug
+from db.tables.bills import Bills, Payments
+from db.tables.lots import Lots, Shares
+from db.tables.orders import Orders
+from db.tables.people import Persons, Stations
+from shared.shop.money import Balance, Payment, PaymentKind, PaymentMeans
+from shared.shop.problems import Refused
+
+
+class PaymentBook:
+    """`work.payments`."""
+
+    def __init__(self, desk: Desk) -> None:
+        self._desk = desk
+
+    def take(
+        self,
+        order_id: int | None,
+        kind: PaymentKind,
+        means: PaymentMeans,
+        cents: int,
+        note: str = "",
+        *,
+        lot_id: int | None = None,
+    ) -> Payment | Refused:
+        """Keep a payment with the next receipt number; a refund is kept as what was given back.
+
+        For what the producer pays for a lot, order_id is None and the lot is named.
+        """
+        if cents <= 0:
+            return Refused("not_positive")
+        if kind in ("refund", "write_off") and not note.strip():
+            return Refused("reason_missing")
+        desk = self._desk
+        lot, customer = payer(desk, order_id, lot_id)
+        new = desk.insert(
+            Payments,
+            {
+                "number": desk.next_number("receipt"),
+                "lot_id": lot,
+                "order_id": order_id,
+                "customer_id": customer,
+                "kind": kind,
+                "means": means,
+                "cents": cents,
+                "note": note.strip(),
+                "at": desk.now,
+                **desk.stamp,
+            },
+        )
+        return self._payments(Payments.id == new)[0]
+
+    def of_order(self, order_id: int) -> tuple[Payment, ...]:
+        """The payments of an order, first to last."""
+        return self._payments(Payments.order_id == order_id)
+
+    def of_lot(self, lot_id: int) -> tuple[Payment, ...]:
+        """All payments of a lot, the producer's own too."""
+        return self._payments(Payments.lot_id == lot_id)
+
+    def balance(self, order_id: int) -> Balance:
+        """What is billed, credited, paid and due of an order, in cents."""
+        asked = self._desk.connection.execute(
+            select(Shares.deposit_asked)
+            .join(Orders, (Orders.lot_id == Shares.lot_id) & (Orders.share == Shares.number))
+            .where(Orders.id == order_id)
+        ).scalar_one()
+        return self._balance(Bills.order_id == order_id, Payments.order_id == order_id, asked)
+
+    def producer_balance(self, lot_id: int) -> Balance:
+        """The same of what falls to the producer of a lot and to no share's order."""
+        return self._balance(
+            (Bills.lot_id == lot_id) & Bills.order_id.is_(None),
+            (Payments.lot_id == lot_id) & Payments.order_id.is_(None),
+            0,
+        )
+
+    def _balance(
+        self, bills: ColumnElement[bool], payments: ColumnElement[bool], asked: int
+    ) -> Balance:
+        run = self._desk.connection.execute
+        cents = Cents()
+        billed, credited = run(
+            select(
+                func.coalesce(_sum(Bills.kind == "bill", Bills.total_cents, cents), 0),
+                func.coalesce(_sum(Bills.kind == "credit", Bills.total_cents, cents), 0),
+            ).where(bills)
+        ).one()
+        deposits, taken, given = run(
+            select(
+                func.coalesce(_sum(Payments.kind == "deposit", Payments.cents, cents), 0),
+                func.coalesce(
+                    _sum(Payments.kind.in_(("payment", "write_off")), Payments.cents, cents), 0
+                ),
+                func.coalesce(_sum(Payments.kind == "refund", Payments.cents, cents), 0),
+            ).where(payments)
+        ).one()
+        return Balance(int(billed), int(credited), int(deposits), int(taken) - int(given), asked)
+
+    def _payments(self, where: ColumnElement[bool]) -> tuple[Payment, ...]:
+        rows = self._desk.connection.execute(
+            select(
+                Payments.id,
+                Payments.number,
+                Payments.order_id,
+                Payments.customer_id,
+                Payments.kind,
+                Payments.means,
+                Payments.cents,
+                Payments.note,
+                Payments.at,
+                Persons.name,
+                Stations.name,
+                Payments.lot_id,
+            )
+            .join(Persons, Persons.id == Payments.person_id)
+            .join(Stations, Stations.id == Payments.station_id)
+            .where(where)
+            .order_by(Payments.id)
+        )
+        return tuple(
+            Payment(
+                *row[:4],
+                cast("PaymentKind", row[4]),
+                cast("PaymentMeans", row[5]),
+                *row[6:],
+            )
+            for row in rows
+        )
+
+
+def _sum(
+    where: ColumnElement[bool], column: InstrumentedAttribute[int], cents: Cents
+) -> ColumnElement[int]:
+    return func.sum(case((where, column), else_=0), type_=cents)
+
+
+def payer(desk: Desk, order_id: int | None, lot_id: int | None) -> tuple[int, int | None]:
+    """The lot, and the customer who pays: the share's owner, or the producer of the lot."""
+    run = desk.connection.execute
+    if order_id is not None:
+        row = run(
+            select(Orders.lot_id, Shares.customer_id)
+            .join(Shares, (Shares.lot_id == Orders.lot_id) & (Shares.number == Orders.share))
+            .where(Orders.id == order_id)
+        ).one_or_none()
+    elif lot_id is not None:
+        row = run(select(Lots.id, Lots.producer_id).where(Lots.id == lot_id)).one_or_none()
+    else:
+        raise StoreBug("name an order or a lot")
+    if row is None:
+        raise StoreBug(f"no order {order_id} or lot {lot_id}")
+    return row[0], row[1]

@@ -1,0 +1,114 @@
+"""The question a lot puts to the planner: carcasses, shares, choices and the shop's settings."""
+
+from collections.abc import Iterable
+from typing import cast
+
+from sqlalchemy import select
+
+from db.choice_text import choice_from
+from db.desk import Desk
+from db.problems import StoreBug
+from db.repositories.losses import losses_of, measured_of
+from db.repositories.lot_shares import shares_of
+from db.repositories.shop import ShopBook
+from db.repositories.weighings import weighings_of
+from db.tables.lots import Animals, Lots
+from db.tables.orders import OrderLines
+from db.weights import weight_of
+from shared.carcass.carcass import Age, Carcass, Regime, Share, SideWeights, Skin
+from shared.cutting.order import Choice, Question
+from shared.shop.animals import Weighing
+from shared.units import Weight
+
+
+def question_of(desk: Desk, lot_id: int, *, at_block: bool) -> Question:
+    """The whole question; nine queries however many animals, owners and lines there are."""
+    run = desk.connection.execute
+    animals = run(
+        select(
+            Animals.id,
+            Animals.tag,
+            Animals.sex,
+            Animals.age,
+            Animals.skin,
+            Animals.regime,
+            Animals.split,
+            Lots.species,
+            Lots.booked_count,
+            Lots.booked_unit,
+            Lots.booked_exponent,
+        )
+        .join(Lots, Lots.id == Animals.lot_id)
+        .where(Animals.lot_id == lot_id)
+        .order_by(Animals.place_in_lot)
+    ).all()
+    if not animals:
+        raise StoreBug(f"no lot {lot_id}")
+    ids = [row.id for row in animals]
+    weighings = [one for one in weighings_of(desk.connection, ids) if one.current]
+    losses = [one for one in losses_of(desk.connection, ids) if not one.void]
+    measured = measured_of(desk.connection, ids)
+    carcasses: list[Carcass] = []
+    for row in animals:
+        mine = [one for one in weighings if one.animal_id == row.id]
+        carcasses.append(
+            Carcass(
+                species=row.species,
+                tag=row.tag,
+                sex=row.sex,
+                age=cast("Age", row.age),
+                skin=cast("Skin", row.skin),
+                regime=cast("Regime", row.regime),
+                split=row.split,
+                live=_only(mine, "live"),
+                hot=(_side(mine, "hot", 1), _side(mine, "hot", 2)),
+                chilled=_chilled(mine),
+                hot_whole=_only(mine, "hot"),
+                booked=weight_of(row.booked_count, row.booked_unit, row.booked_exponent),
+                gone=tuple(one.gone for one in losses if one.animal_id == row.id),
+                measured=measured.get(row.id, ()),
+            )
+        )
+    shares = tuple(
+        Share(one.number, one.owner, one.holdings, one.leader)
+        for one in shares_of(desk.connection, lot_id)
+    )
+    settings = ShopBook(desk).planner_settings(animals[0].species, at_block=at_block)
+    return Question(tuple(carcasses), shares, choices_of_lot(desk, lot_id), settings)
+
+
+def choices_of_lot(desk: Desk, lot_id: int) -> tuple[Choice, ...]:
+    """Every line of every order of a lot as it stands, by line number."""
+    rows = desk.connection.execute(
+        select(OrderLines.choice).where(OrderLines.lot_id == lot_id).order_by(OrderLines.line)
+    ).scalars()
+    return tuple(choice_from(text) for text in rows)
+
+
+def _only(weighings: Iterable[Weighing], kind: str) -> Weight | None:
+    for one in weighings:
+        if one.kind == kind and one.side == 0:
+            return one.weight
+    return None
+
+
+def _side(weighings: Iterable[Weighing], kind: str, side: int) -> SideWeights:
+    found: dict[str, Weight] = {
+        one.quarter: one.weight for one in weighings if one.kind == kind and one.side == side
+    }
+    return SideWeights(found.get(""), found.get("fore"), found.get("hind"))
+
+
+def _chilled(weighings: list[Weighing]) -> tuple[SideWeights, SideWeights]:
+    """Chilled weights by side; one of a whole carcass is halved, the odd nanogram to side 1."""
+    whole = _only(weighings, "chilled")
+    if whole is None:
+        return (_side(weighings, "chilled", 1), _side(weighings, "chilled", 2))
+    second, odd = divmod(whole.nanograms, 2)
+    if odd == 0:
+        half = Weight(whole.count * 5, whole.unit, whole.exponent - 1)
+        return (SideWeights(half), SideWeights(half))
+    return (
+        SideWeights(Weight(second + 1, "kg", -12)),
+        SideWeights(Weight(second, "kg", -12)),
+    )

@@ -1,0 +1,68 @@
+"""One search over customers, phone digits, tags, and the numbers of orders and lots."""
+
+from sqlalchemy import func, select
+
+from db.desk import Desk
+from db.repositories.customers import matching
+from db.repositories.listing import contains
+from db.repositories.order_lists import JOINED, OWN
+from db.tables.customers import Customers
+from db.tables.lots import Animals, Lots, Shares
+from db.tables.orders import Orders
+from shared.shop.customers import name_key, phone_digits
+from shared.shop.lists import Found
+
+
+class SearchBook:
+    """`work.search`."""
+
+    def __init__(self, desk: Desk) -> None:
+        self._desk = desk
+
+    def find(self, text: str, limit: int = 20) -> tuple[Found, ...]:
+        """Exact numbers first, then tags, then customers; at most `limit` in all."""
+        if not name_key(text):
+            return ()
+        found = [*self._numbers(text), *self._tags(text, limit), *self._customers(text, limit)]
+        return tuple(found[:limit])
+
+    def _numbers(self, text: str) -> list[Found]:
+        digits = phone_digits(text)
+        if digits != text.strip().removeprefix("#") or not 0 < len(digits) < 10:
+            return []
+        run, number = self._desk.connection.execute, int(digits)
+        orders = run(
+            select(Orders.id, Orders.lot_id, func.coalesce(JOINED.name, OWN.name, ""))
+            .join(Shares, (Shares.lot_id == Orders.lot_id) & (Shares.number == Orders.share))
+            .outerjoin(OWN, OWN.id == Shares.customer_id)
+            .outerjoin(JOINED, JOINED.id == OWN.joined_into)
+            .where(Orders.number == number)
+        )
+        lots = run(
+            select(Lots.id, Customers.name)
+            .join(Customers, Customers.id == Lots.producer_id)
+            .where(Lots.number == number)
+        )
+        return [
+            *(Found("order", row[0], row[1], digits, row[2]) for row in orders),
+            *(Found("lot", row[0], row[0], digits, row[1]) for row in lots),
+        ]
+
+    def _tags(self, text: str, limit: int) -> list[Found]:
+        rows = self._desk.connection.execute(
+            select(Animals.id, Animals.lot_id, Animals.tag, Customers.name)
+            .join(Lots, Lots.id == Animals.lot_id)
+            .join(Customers, Customers.id == Lots.producer_id)
+            .where(contains(Animals.tag_key, name_key(text)))
+            .order_by(Animals.tag_key != name_key(text), Animals.id.desc())
+            .limit(limit)
+        )
+        return [Found("animal", row[0], row[1], row[2], row[3]) for row in rows]
+
+    def _customers(self, text: str, limit: int) -> list[Found]:
+        rows = self._desk.connection.execute(
+            select(Customers.id, Customers.name, Customers.phone)
+            .where(Customers.id.in_(matching(text).limit(limit)))
+            .order_by(Customers.name_key, Customers.id)
+        )
+        return [Found("customer", row[0], None, row[1], row[2]) for row in rows]

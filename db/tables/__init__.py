@@ -1,0 +1,27 @@
+"""The store's tables, by subject."""
+
+from db.tables import (
+    bills,
+    customers,
+    lots,
+    orders,
+    packages,
+    papers,
+    people,
+    rates,
+    row,
+    weighings,
+)
+
+__all__ = [
+    "bills",
+    "customers",
+    "lots",
+    "orders",
+    "packages",
+    "papers",
+    "people",
+    "rates",
+    "row",
+    "weighings",
+]

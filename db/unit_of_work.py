@@ -1,0 +1,122 @@
+"""One unit of work for each user's action: all of it is kept, or none of it."""
+
+from datetime import datetime
+from functools import cached_property
+
+from sqlalchemy import Connection
+
+from db.desk import Desk
+from db.problems import StoreBug
+from db.repositories.animals import AnimalBook
+from db.repositories.bills import BillBook
+from db.repositories.customers import CustomerBook
+from db.repositories.lots import LotBook
+from db.repositories.orders import OrderBook
+from db.repositories.packages import PackageBook
+from db.repositories.papers import ChangeBook, PaperBook
+from db.repositories.payments import PaymentBook
+from db.repositories.people import People
+from db.repositories.rates import RateBook
+from db.repositories.search import SearchBook
+from db.repositories.shop import ShopBook
+from db.repositories.weighings import WeighingBook
+from shared.shop.people import Person, Station
+
+
+class Work:
+    """What `store.work()` and `store.read()` hand out; not kept beyond its `with`, nor shared."""
+
+    def __init__(
+        self,
+        connection: Connection,
+        now: datetime,
+        person: Person,
+        station: Station,
+        *,
+        reading: bool,
+    ) -> None:
+        self._connection = connection
+        self._desk = Desk(connection, now, person, station, reading)
+        self.now = now
+        self.person = person
+        self.station = station
+        self.committed = False
+
+    def commit(self) -> None:
+        """Keep everything done in this unit. Once only; without it all is rolled back."""
+        if self._desk.reading:
+            raise StoreBug("a unit opened for reading has nothing to commit")
+        if self.committed:
+            raise StoreBug("a unit of work is committed once")
+        self._connection.commit()
+        self.committed = True
+
+    @cached_property
+    def people(self) -> People:
+        """Persons and stations."""
+        return People(self._desk)
+
+    @cached_property
+    def shop(self) -> ShopBook:
+        """The shop's details, words and settings."""
+        return ShopBook(self._desk)
+
+    @cached_property
+    def customers(self) -> CustomerBook:
+        """Customers and producers."""
+        return CustomerBook(self._desk)
+
+    @cached_property
+    def lots(self) -> LotBook:
+        """Bookings, and the question a lot puts to the planner."""
+        return LotBook(self._desk)
+
+    @cached_property
+    def animals(self) -> AnimalBook:
+        """Animals, their states, losses and measurements."""
+        return AnimalBook(self._desk)
+
+    @cached_property
+    def weighings(self) -> WeighingBook:
+        """Weights of animals."""
+        return WeighingBook(self._desk)
+
+    @cached_property
+    def orders(self) -> OrderBook:
+        """Cut orders, their changes and released sheets."""
+        return OrderBook(self._desk)
+
+    @cached_property
+    def packages(self) -> PackageBook:
+        """Packages made."""
+        return PackageBook(self._desk)
+
+    @cached_property
+    def rates(self) -> RateBook:
+        """Rate cards."""
+        return RateBook(self._desk)
+
+    @cached_property
+    def bills(self) -> BillBook:
+        """Issued bills and credit notes."""
+        return BillBook(self._desk)
+
+    @cached_property
+    def payments(self) -> PaymentBook:
+        """Payments and balances."""
+        return PaymentBook(self._desk)
+
+    @cached_property
+    def papers(self) -> PaperBook:
+        """Kept papers."""
+        return PaperBook(self._desk)
+
+    @cached_property
+    def changes(self) -> ChangeBook:
+        """Who did what when."""
+        return ChangeBook(self._desk)
+
+    @cached_property
+    def search(self) -> SearchBook:
+        """One search over everything people ask for."""
+        return SearchBook(self._desk)

@@ -1,0 +1,1 @@
+"""What the shop keeps: people, customers, lots, animals, orders, packages, papers and money."""

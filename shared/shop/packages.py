@@ -1,0 +1,62 @@
+"""A package that was weighed and labelled, and the count of what an order has so far."""
+
+from dataclasses import dataclass
+from datetime import datetime
+
+from shared.units import Weight
+
+
+@dataclass(frozen=True, slots=True)
+class NewPackage:
+    """A package on the scale. `product` is the words on the label, `net` is after tare.
+
+    line 0 is a package that stands on no line of the order; it needs a reason.
+    """
+
+    order_id: int
+    line: int
+    cut: str
+    product: str
+    net: Weight
+    tare: Weight | None = None
+    pieces: int = 0
+    reason: str = ""
+    finishes: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class PackageMade:
+    """A labelled package. Its label number is never used again, also when it is made void."""
+
+    id: int
+    label_number: int
+    lot_id: int
+    order_id: int
+    share: int
+    line: int
+    cut: str
+    product: str
+    owner: str
+    net: Weight
+    tare: Weight | None
+    pieces: int
+    finishes: tuple[str, ...]
+    reason: str
+    made_at: datetime
+    person: str
+    station: str
+    void: str = ""
+    voided_at: datetime | None = None
+    voided_by: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class CountRow:
+    """What was made of one line: packages, pieces, nanograms; void ones are not in it."""
+
+    line: int
+    cut: str
+    product: str
+    packages: int
+    pieces: int
+    nanograms: int
