@@ -75,9 +75,10 @@ def _window(run: Run, take: RunTake) -> tuple[Stretch, ...]:
 
 
 def _shares(catalogue: Catalogue) -> Iterator[Fault]:
-    """What hangs adds up: a half of each one-to-an-animal part hangs on either side.
+    """What hangs adds up to the side.
 
-    A part of 1 % of the carcass is 2 % of a side's weight, half of which is on each side: 1 %.
+    Of a part that comes one to an animal half hangs on each side: 1 % of the carcass is 2 % of
+    a side, and half of that counts, so it counts 1 % beside the side's own parts.
     """
     total = sum((one.share for one in catalogue.parts.values() if one.counted), Fraction(0))
     if total != 1:
