@@ -15,12 +15,13 @@ from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, QTimer
+from PySide6.QtCore import QObject, Qt, QTimer
 from PySide6.QtWidgets import QApplication
 
 from desktop import logs
 from desktop.bench import Bench
 from desktop.crash import CrashCatcher
+from desktop.help_window import HelpWindow
 from desktop.language import Language
 from desktop.look import theme
 from desktop.look.palette import THEMES
@@ -29,8 +30,10 @@ from desktop.look.type_scale import load_fonts
 from desktop.main_window import MainWindow
 from desktop.messages import Messages, WindowMessages
 from desktop.paths import PROGRAM, Paths, bundled_fonts, paths_for, resources
+from desktop.people import PersonDialog
 from desktop.place_list import ENTRIES
 from desktop.printers import Printers
+from desktop.records import copy_now, open_records, refusal_text
 from desktop.settings import Settings, SettingsFile
 from desktop.work import Workers
 from printing.words import Words
@@ -55,6 +58,11 @@ class Program(QObject):
         self._worn: Settings | None = None
         self.window = MainWindow(bench)
         bench.settings.on_change(self.wear)
+        self.window.help_wanted.connect(self.help)
+        self.window.keys_wanted.connect(self._help_keys)
+        self.window.about_wanted.connect(self._help_about)
+        self.window.copy_wanted.connect(self.copy_records)
+        self.window.person_wanted.connect(self.ask_person)
 
     def wear(self, settings: Settings) -> None:
         """Take on the look and the language of the settings, if they changed."""
@@ -71,6 +79,42 @@ class Program(QObject):
         known = {entry.key for entry in ENTRIES}
         self.window.enter(settings.place if settings.place in known else ENTRIES[0].key)
         self.window.show()
+
+    def help(self, page: str) -> None:
+        """Open the manual at a page, over the window."""
+        HelpWindow(page, self.bench.settings.now.language, self.window).show()
+
+    def ask_person(self) -> None:
+        """Ask who is working, and show the answer on the bar."""
+        dialog = PersonDialog(self.bench, self.window)
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        dialog.accepted.connect(self.window.retranslate)
+        dialog.open()
+
+    def copy_records(self) -> None:
+        """Copy the records into the shop's folder of copies, off the window's thread."""
+        self.window.say(self.tr("Making a copy of the records…"))
+        bench = self.bench
+        bench.work.run(
+            copy_now, bench.paths, bench.now(), then=self._copied, failed=self._not_copied
+        )
+
+    def _copied(self, path: Path) -> None:
+        self.window.say(self.tr("Copied to {path}.").format(path=path))
+
+    def _not_copied(self, fault: Exception) -> None:
+        from db.problems import StoreUnavailable
+
+        if not isinstance(fault, StoreUnavailable):
+            raise fault
+        self.window.say("")
+        self.bench.messages.tell(PROGRAM, refusal_text(fault, self.bench.words, self.bench.paths))
+
+    def _help_keys(self) -> None:
+        self.help("keys")
+
+    def _help_about(self) -> None:
+        self.help("about")
 
     def close(self) -> None:
         """Let the workers end and the records go."""
@@ -141,18 +185,8 @@ def _opened(
     except StoreUnavailable as refusal:
         log.error("records not opened: %s %s", refusal.code, dict(refusal.data))
         words = Words(settings.now.language)
-        text = words.say(
-            f"store.{refusal.code}", 1, **{**refusal.data, "path": str(paths.database)}
-        )
-        messages.tell(PROGRAM, text)
+        messages.tell(PROGRAM, refusal_text(refusal, words, paths))
         return None
-
-
-def open_records(paths: Paths) -> "Store":
-    """The shop's own records, made when missing."""
-    from db.store import open_store
-
-    return open_store(paths.database, copies=paths.copies)
 
 
 def run(data_dir: Path | None = None, *, close_at_once: bool = False) -> int:

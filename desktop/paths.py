@@ -15,7 +15,7 @@ class Paths:
     @property
     def database(self) -> Path:
         """The shop's records."""
-        return self.data / "shop.steelyard"
+        return self.data / "steelyard.db"
 
     @property
     def settings(self) -> Path:
