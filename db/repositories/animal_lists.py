@@ -42,6 +42,43 @@ class AnimalFilter:
     end: date | None = None
 
 
+def current_weight(kind: str) -> ColumnElement[int]:
+    """The sum of an animal's current weights of that kind; null when it has none."""
+    later = aliased(Weighings)
+    return (
+        select(func.sum(Weighings.weight_ng, type_=Nanograms()))
+        .where(
+            Weighings.animal_id == Animals.id,
+            Weighings.kind == kind,
+            Weighings.withdrawn.is_not(True),
+            ~exists().where(later.corrects == Weighings.id),
+        )
+        .correlate(Animals)
+        .scalar_subquery()
+    )
+
+
+SHOWN = (
+    Animals.id,
+    Animals.lot_id,
+    Lots.number.label("lot_number"),
+    Animals.place_in_lot,
+    Animals.tag,
+    Lots.species,
+    Animals.regime,
+    Animals.age,
+    Animals.state,
+    Lots.day,
+    owners_of_lot().label("owners"),
+    Customers.name.label("producer"),
+    current_weight("live").label("live"),
+    current_weight("hot").label("hot"),
+    Animals.hung_at,
+    Animals.place,
+    Animals.version,
+)
+
+
 def animal_rows(
     connection: Connection,
     chosen: AnimalFilter,
@@ -53,25 +90,7 @@ def animal_rows(
     by = (key.desc() if order[1] else key.asc(), Lots.number, Animals.place_in_lot, Animals.id)
     ids = _chosen(chosen).order_by(*by).limit(page[0]).offset(page[1])
     rows = connection.execute(
-        select(
-            Animals.id,
-            Animals.lot_id,
-            Lots.number.label("lot_number"),
-            Animals.place_in_lot,
-            Animals.tag,
-            Lots.species,
-            Animals.regime,
-            Animals.age,
-            Animals.state,
-            Lots.day,
-            owners_of_lot().label("owners"),
-            Customers.name.label("producer"),
-            current_weight("live").label("live"),
-            current_weight("hot").label("hot"),
-            Animals.hung_at,
-            Animals.place,
-            Animals.version,
-        )
+        select(*SHOWN)
         .join(Lots, Lots.id == Animals.lot_id)
         .join(Customers, Customers.id == Lots.producer_id)
         .where(Animals.id.in_(ids))
@@ -106,22 +125,6 @@ def animal_count(connection: Connection, chosen: AnimalFilter) -> int:
     return connection.execute(
         select(func.count()).select_from(_chosen(chosen).subquery())
     ).scalar_one()
-
-
-def current_weight(kind: str) -> ColumnElement[int]:
-    """The sum of an animal's current weights of that kind; null when it has none."""
-    later = aliased(Weighings)
-    return (
-        select(func.sum(Weighings.weight_ng, type_=Nanograms()))
-        .where(
-            Weighings.animal_id == Animals.id,
-            Weighings.kind == kind,
-            Weighings.withdrawn.is_not(True),
-            ~exists().where(later.corrects == Weighings.id),
-        )
-        .correlate(Animals)
-        .scalar_subquery()
-    )
 
 
 def _chosen(chosen: AnimalFilter) -> Select[int]:

@@ -24,6 +24,21 @@ SORTS: dict[str, InstrumentedAttribute[Any] | ColumnElement[Any]] = {
 }
 
 
+SHOWN = (
+    Bills.id,
+    Bills.number,
+    Bills.lot_id,
+    Bills.order_id,
+    Orders.number,
+    func.coalesce(JOINED.name, OWN.name, ""),
+    Bills.issued_at,
+    Bills.total_cents,
+    Bills.credits,
+    func.coalesce(billed() - paid(), 0),
+    Bills.paper_id,
+)
+
+
 def bill_rows(
     connection: Connection,
     text: str,
@@ -51,19 +66,7 @@ def bill_rows(
         chosen = chosen.where(or_(*ways))
     ids = chosen.order_by(*by).limit(page[0]).offset(page[1])
     rows = connection.execute(
-        select(
-            Bills.id,
-            Bills.number,
-            Bills.lot_id,
-            Bills.order_id,
-            Orders.number,
-            func.coalesce(JOINED.name, OWN.name, ""),
-            Bills.issued_at,
-            Bills.total_cents,
-            Bills.credits,
-            func.coalesce(billed() - paid(), 0),
-            Bills.paper_id,
-        )
+        select(*SHOWN)
         .outerjoin(Orders, Orders.id == Bills.order_id)
         .outerjoin(OWN, OWN.id == Bills.customer_id)
         .outerjoin(JOINED, JOINED.id == OWN.joined_into)

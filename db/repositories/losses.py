@@ -13,25 +13,27 @@ from shared.carcass.carcass import Gone, Measured
 from shared.shop.animals import Loss
 from shared.shop.problems import Refused
 
+COLUMNS = (
+    Losses.id,
+    Losses.animal_id,
+    Losses.part,
+    Losses.side,
+    Losses.weight_count,
+    Losses.weight_unit,
+    Losses.weight_exponent,
+    Losses.reason,
+    Losses.before_scale,
+    Losses.at,
+    Persons.name.label("person"),
+    Stations.name.label("station"),
+    Losses.void,
+)
+
 
 def losses_of(connection: Connection, animal_ids: Collection[int]) -> tuple[Loss, ...]:
     """Losses of those animals, first to last, void ones too."""
     rows = connection.execute(
-        select(
-            Losses.id,
-            Losses.animal_id,
-            Losses.part,
-            Losses.side,
-            Losses.weight_count,
-            Losses.weight_unit,
-            Losses.weight_exponent,
-            Losses.reason,
-            Losses.before_scale,
-            Losses.at,
-            Persons.name.label("person"),
-            Stations.name.label("station"),
-            Losses.void,
-        )
+        select(*COLUMNS)
         .join(Persons, Persons.id == Losses.person_id)
         .join(Stations, Stations.id == Losses.station_id)
         .where(Losses.animal_id.in_(animal_ids))

@@ -25,6 +25,41 @@ SORTS: dict[str, InstrumentedAttribute[Any]] = {
 }
 
 
+def _least_far() -> ColumnElement[int]:
+    ranks = {state: place for place, state in enumerate(ANIMAL_STATES)}
+    return (
+        select(func.min(case(ranks, value=Animals.state)))
+        .where(Animals.lot_id == Lots.id)
+        .correlate(Lots)
+        .scalar_subquery()
+    )
+
+
+def _open_orders() -> ColumnElement[int]:
+    return (
+        select(func.count())
+        .select_from(Orders)
+        .where(Orders.lot_id == Lots.id, Orders.closed_at.is_(None))
+        .correlate(Lots)
+        .scalar_subquery()
+    )
+
+
+SHOWN = (
+    Lots.id,
+    Lots.number,
+    Lots.day,
+    Lots.species,
+    Lots.head,
+    Customers.name.label("producer"),
+    owners_of_lot().label("owners"),
+    Lots.regime,
+    _least_far().label("least_far"),
+    _open_orders().label("orders_open"),
+    Lots.cancelled,
+)
+
+
 def lot_rows(
     connection: Connection,
     *,
@@ -40,19 +75,7 @@ def lot_rows(
     by = (key.desc() if order[1] else key.asc(), Lots.id)
     ids = _chosen(text, days, species, cancelled).order_by(*by).limit(page[0]).offset(page[1])
     rows = connection.execute(
-        select(
-            Lots.id,
-            Lots.number,
-            Lots.day,
-            Lots.species,
-            Lots.head,
-            Customers.name.label("producer"),
-            owners_of_lot().label("owners"),
-            Lots.regime,
-            _least_far().label("least_far"),
-            _open_orders().label("orders_open"),
-            Lots.cancelled,
-        )
+        select(*SHOWN)
         .join(Customers, Customers.id == Lots.producer_id)
         .where(Lots.id.in_(ids))
         .order_by(*by)
@@ -103,23 +126,3 @@ def text_ways(key: str) -> list[ColumnElement[bool]]:
     if key.isascii() and key.isdigit() and len(key) < 10:
         ways.append(Lots.number == int(key))
     return ways
-
-
-def _least_far() -> ColumnElement[int]:
-    ranks = {state: place for place, state in enumerate(ANIMAL_STATES)}
-    return (
-        select(func.min(case(ranks, value=Animals.state)))
-        .where(Animals.lot_id == Lots.id)
-        .correlate(Lots)
-        .scalar_subquery()
-    )
-
-
-def _open_orders() -> ColumnElement[int]:
-    return (
-        select(func.count())
-        .select_from(Orders)
-        .where(Orders.lot_id == Lots.id, Orders.closed_at.is_(None))
-        .correlate(Lots)
-        .scalar_subquery()
-    )

@@ -28,6 +28,26 @@ AFTER_THE_KILL = ("weighed", "passed", "held", "condemned", "hanging", "on_block
 LotSort = Literal["day", "number", "species", "producer"]
 
 
+LOT_COLUMNS = (
+    Lots.id,
+    Lots.number,
+    Lots.species,
+    Lots.head,
+    Lots.day,
+    Lots.producer_id,
+    Customers.name,
+    Lots.skin,
+    Lots.regime,
+    Lots.booked_count,
+    Lots.booked_unit,
+    Lots.booked_exponent,
+    Lots.keeps,
+    Lots.note,
+    Lots.cancelled,
+    Lots.version,
+)
+
+
 class LotBook:
     """`work.lots`."""
 
@@ -93,24 +113,7 @@ class LotBook:
     def get(self, lot_id: int) -> Lot | None:
         """The lot with its animals and shares, or None."""
         row = self._desk.connection.execute(
-            select(
-                Lots.id,
-                Lots.number,
-                Lots.species,
-                Lots.head,
-                Lots.day,
-                Lots.producer_id,
-                Customers.name,
-                Lots.skin,
-                Lots.regime,
-                Lots.booked_count,
-                Lots.booked_unit,
-                Lots.booked_exponent,
-                Lots.keeps,
-                Lots.note,
-                Lots.cancelled,
-                Lots.version,
-            )
+            select(*LOT_COLUMNS)
             .join(Customers, Customers.id == Lots.producer_id)
             .where(Lots.id == lot_id)
         ).one_or_none()

@@ -43,6 +43,65 @@ class OrderFilter:
     closed: bool | None = None
 
 
+def billed() -> ColumnElement[int]:
+    """Bills less credits of the order at hand, in cents."""
+    signed = case((Bills.kind == "credit", -Bills.total_cents), else_=Bills.total_cents)
+    return (
+        select(func.coalesce(func.sum(signed, type_=Cents()), 0))
+        .where(Bills.order_id == Orders.id)
+        .correlate(Orders)
+        .scalar_subquery()
+    )
+
+
+def paid() -> ColumnElement[int]:
+    """Deposits, payments and write-offs less refunds of the order at hand, in cents."""
+    signed = case((Payments.kind == "refund", -Payments.cents), else_=Payments.cents)
+    return (
+        select(func.coalesce(func.sum(signed, type_=Cents()), 0))
+        .where(Payments.order_id == Orders.id)
+        .correlate(Orders)
+        .scalar_subquery()
+    )
+
+
+def _count_of(order_id: InstrumentedAttribute[int]) -> ColumnElement[int]:
+    return select(func.count()).where(order_id == Orders.id).correlate(Orders).scalar_subquery()
+
+
+def _packages() -> ColumnElement[int]:
+    return (
+        select(func.count())
+        .where(Packages.order_id == Orders.id, Packages.void == "")
+        .correlate(Orders)
+        .scalar_subquery()
+    )
+
+
+SHOWN = (
+    Orders.id,
+    Orders.number,
+    Orders.lot_id,
+    Lots.number.label("lot_number"),
+    Orders.share,
+    Lots.day,
+    Lots.species,
+    func.coalesce(JOINED.name, OWN.name, "").label("owner"),
+    func.coalesce(JOINED.id, OWN.id).label("customer_id"),
+    func.coalesce(JOINED.phone, OWN.phone, "").label("phone"),
+    Orders.state,
+    tags_of_lot().label("tags"),
+    _count_of(OrderLines.order_id).label("lines"),
+    _packages().label("packages"),
+    Orders.sheet,
+    Orders.acknowledged,
+    billed().label("billed"),
+    paid().label("paid"),
+    Orders.closed_at,
+    Orders.version,
+)
+
+
 def order_rows(
     connection: Connection,
     chosen: OrderFilter,
@@ -59,34 +118,7 @@ def order_rows(
         Orders.number.desc() if descending else Orders.number,
     )
     ids = _chosen(chosen).order_by(*by).limit(limit).offset(offset)
-    rows = connection.execute(
-        _joined(
-            select(
-                Orders.id,
-                Orders.number,
-                Orders.lot_id,
-                Lots.number.label("lot_number"),
-                Orders.share,
-                Lots.day,
-                Lots.species,
-                func.coalesce(JOINED.name, OWN.name, "").label("owner"),
-                func.coalesce(JOINED.id, OWN.id).label("customer_id"),
-                func.coalesce(JOINED.phone, OWN.phone, "").label("phone"),
-                Orders.state,
-                tags_of_lot().label("tags"),
-                _count_of(OrderLines.order_id).label("lines"),
-                _packages().label("packages"),
-                Orders.sheet,
-                Orders.acknowledged,
-                billed().label("billed"),
-                paid().label("paid"),
-                Orders.closed_at,
-                Orders.version,
-            )
-        )
-        .where(Orders.id.in_(ids))
-        .order_by(*by)
-    )
+    rows = connection.execute(_joined(select(*SHOWN)).where(Orders.id.in_(ids)).order_by(*by))
     return tuple(_row(row) for row in rows)
 
 
@@ -162,38 +194,3 @@ def _chosen(chosen: OrderFilter) -> Select[int]:
             ways.append(Orders.number == int(digits))
         found = found.where(or_(*ways))
     return found
-
-
-def billed() -> ColumnElement[int]:
-    """Bills less credits of the order at hand, in cents."""
-    signed = case((Bills.kind == "credit", -Bills.total_cents), else_=Bills.total_cents)
-    return (
-        select(func.coalesce(func.sum(signed, type_=Cents()), 0))
-        .where(Bills.order_id == Orders.id)
-        .correlate(Orders)
-        .scalar_subquery()
-    )
-
-
-def paid() -> ColumnElement[int]:
-    """Deposits, payments and write-offs less refunds of the order at hand, in cents."""
-    signed = case((Payments.kind == "refund", -Payments.cents), else_=Payments.cents)
-    return (
-        select(func.coalesce(func.sum(signed, type_=Cents()), 0))
-        .where(Payments.order_id == Orders.id)
-        .correlate(Orders)
-        .scalar_subquery()
-    )
-
-
-def _count_of(order_id: InstrumentedAttribute[int]) -> ColumnElement[int]:
-    return select(func.count()).where(order_id == Orders.id).correlate(Orders).scalar_subquery()
-
-
-def _packages() -> ColumnElement[int]:
-    return (
-        select(func.count())
-        .where(Packages.order_id == Orders.id, Packages.void == "")
-        .correlate(Orders)
-        .scalar_subquery()
-    )

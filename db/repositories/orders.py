@@ -32,6 +32,25 @@ if TYPE_CHECKING:
     from shared.cutting.order import Choice
 
 
+COLUMNS = (
+    Orders.id,
+    Orders.number,
+    Orders.lot_id,
+    Orders.share,
+    func.coalesce(JOINED.id, OWN.id).label("customer_id"),
+    func.coalesce(JOINED.name, OWN.name, "").label("owner"),
+    Orders.state,
+    Orders.note,
+    Orders.due,
+    Orders.sheet,
+    Orders.sheet_change,
+    Orders.acknowledged,
+    Orders.last_change,
+    Orders.closed_at,
+    Orders.version,
+)
+
+
 class OrderBook(OrderLineBook):
     """`work.orders`."""
 
@@ -60,23 +79,7 @@ class OrderBook(OrderLineBook):
         ):
             lines.setdefault(order_id, []).append(choice_from(text))
         rows = run(
-            select(
-                Orders.id,
-                Orders.number,
-                Orders.lot_id,
-                Orders.share,
-                func.coalesce(JOINED.id, OWN.id).label("customer_id"),
-                func.coalesce(JOINED.name, OWN.name, "").label("owner"),
-                Orders.state,
-                Orders.note,
-                Orders.due,
-                Orders.sheet,
-                Orders.sheet_change,
-                Orders.acknowledged,
-                Orders.last_change,
-                Orders.closed_at,
-                Orders.version,
-            )
+            select(*COLUMNS)
             .join(Shares, (Shares.lot_id == Orders.lot_id) & (Shares.number == Orders.share))
             .outerjoin(OWN, OWN.id == Shares.customer_id)
             .outerjoin(JOINED, JOINED.id == OWN.joined_into)

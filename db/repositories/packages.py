@@ -1,8 +1,9 @@
 """Packages: weighed, labelled with a number that is never used again, made void with a reason."""
 
 import json
+from typing import Any
 
-from sqlalchemy import ColumnElement, func, select, update
+from sqlalchemy import ColumnElement, Row, func, select, update
 from sqlalchemy.orm import aliased
 
 from db.columns import Nanograms
@@ -15,6 +16,17 @@ from db.tables.people import Persons, Stations
 from db.weights import known_weight, weight_of, weight_values
 from shared.shop.packages import CountRow, NewPackage, PackageMade
 from shared.shop.problems import Refused
+
+# Who made a package void.
+VOIDED_BY = aliased(Persons)
+COLUMNS = (
+    *(column for column in Packages.__table__.columns if column.name != "net_ng"),
+    Orders.lot_id,
+    Orders.share,
+    Persons.name.label("person"),
+    Stations.name.label("station"),
+    VOIDED_BY.name.label("voider"),
+)
 
 
 class PackageBook:
@@ -133,45 +145,38 @@ class PackageBook:
         return tuple(CountRow(*row) for row in rows)
 
     def _packages(self, where: ColumnElement[bool]) -> tuple[PackageMade, ...]:
-        by = aliased(Persons)
         rows = self._desk.connection.execute(
-            select(
-                Packages,
-                Orders.lot_id,
-                Orders.share,
-                Persons.name.label("person"),
-                Stations.name.label("station"),
-                by.name.label("voider"),
-            )
+            select(*COLUMNS)
             .join(Orders, Orders.id == Packages.order_id)
             .join(Persons, Persons.id == Packages.person_id)
             .join(Stations, Stations.id == Packages.station_id)
-            .outerjoin(by, by.id == Packages.voided_by)
+            .outerjoin(VOIDED_BY, VOIDED_BY.id == Packages.voided_by)
             .where(where)
             .order_by(Packages.id)
         )
-        return tuple(
-            PackageMade(
-                id=row.id,
-                label_number=row.label_number,
-                lot_id=row.lot_id,
-                order_id=row.order_id,
-                share=row.share,
-                line=row.line,
-                cut=row.cut,
-                product=row.product,
-                owner=row.owner,
-                net=known_weight(row.net_count, row.net_unit, row.net_exponent),
-                tare=weight_of(row.tare_count, row.tare_unit, row.tare_exponent),
-                pieces=row.pieces,
-                finishes=tuple(json.loads(row.finishes)),
-                reason=row.reason,
-                made_at=row.made_at,
-                person=row.person,
-                station=row.station,
-                void=row.void,
-                voided_at=row.voided_at,
-                voided_by=row.voider or "",
-            )
-            for row in rows
-        )
+        return tuple(_package(row) for row in rows)
+
+
+def _package(row: Row[*tuple[Any, ...]]) -> PackageMade:
+    return PackageMade(
+        id=row.id,
+        label_number=row.label_number,
+        lot_id=row.lot_id,
+        order_id=row.order_id,
+        share=row.share,
+        line=row.line,
+        cut=row.cut,
+        product=row.product,
+        owner=row.owner,
+        net=known_weight(row.net_count, row.net_unit, row.net_exponent),
+        tare=weight_of(row.tare_count, row.tare_unit, row.tare_exponent),
+        pieces=row.pieces,
+        finishes=tuple(json.loads(row.finishes)),
+        reason=row.reason,
+        made_at=row.made_at,
+        person=row.person,
+        station=row.station,
+        void=row.void,
+        voided_at=row.voided_at,
+        voided_by=row.voider or "",
+    )

@@ -1,9 +1,9 @@
 """The question a lot puts to the planner: carcasses, shares, choices and the shop's settings."""
 
 from collections.abc import Iterable
-from typing import cast
+from typing import Any, cast
 
-from sqlalchemy import select
+from sqlalchemy import Row, select
 
 from db.choice_text import choice_from
 from db.desk import Desk
@@ -15,29 +15,31 @@ from db.repositories.weighings import weighings_of
 from db.tables.lots import Animals, Lots
 from db.tables.orders import OrderLines
 from db.weights import weight_of
-from shared.carcass.carcass import Age, Carcass, Regime, Share, SideWeights, Skin
+from shared.carcass.carcass import Age, Carcass, Gone, Measured, Regime, Share, SideWeights, Skin
 from shared.cutting.order import Choice, Question
 from shared.shop.animals import Weighing
 from shared.units import Weight
+
+CARCASS_COLUMNS = (
+    Animals.id,
+    Animals.tag,
+    Animals.sex,
+    Animals.age,
+    Animals.skin,
+    Animals.regime,
+    Animals.split,
+    Lots.species,
+    Lots.booked_count,
+    Lots.booked_unit,
+    Lots.booked_exponent,
+)
 
 
 def question_of(desk: Desk, lot_id: int, *, at_block: bool) -> Question:
     """The whole question; nine queries however many animals, owners and lines there are."""
     run = desk.connection.execute
     animals = run(
-        select(
-            Animals.id,
-            Animals.tag,
-            Animals.sex,
-            Animals.age,
-            Animals.skin,
-            Animals.regime,
-            Animals.split,
-            Lots.species,
-            Lots.booked_count,
-            Lots.booked_unit,
-            Lots.booked_exponent,
-        )
+        select(*CARCASS_COLUMNS)
         .join(Lots, Lots.id == Animals.lot_id)
         .where(Animals.lot_id == lot_id)
         .order_by(Animals.place_in_lot)
@@ -48,33 +50,45 @@ def question_of(desk: Desk, lot_id: int, *, at_block: bool) -> Question:
     weighings = [one for one in weighings_of(desk.connection, ids) if one.current]
     losses = [one for one in losses_of(desk.connection, ids) if not one.void]
     measured = measured_of(desk.connection, ids)
-    carcasses: list[Carcass] = []
-    for row in animals:
-        mine = [one for one in weighings if one.animal_id == row.id]
-        carcasses.append(
-            Carcass(
-                species=row.species,
-                tag=row.tag,
-                sex=row.sex,
-                age=cast("Age", row.age),
-                skin=cast("Skin", row.skin),
-                regime=cast("Regime", row.regime),
-                split=row.split,
-                live=_only(mine, "live"),
-                hot=(_side(mine, "hot", 1), _side(mine, "hot", 2)),
-                chilled=_chilled(mine),
-                hot_whole=_only(mine, "hot"),
-                booked=weight_of(row.booked_count, row.booked_unit, row.booked_exponent),
-                gone=tuple(one.gone for one in losses if one.animal_id == row.id),
-                measured=measured.get(row.id, ()),
-            )
+    carcasses = tuple(
+        _carcass(
+            row,
+            [one for one in weighings if one.animal_id == row.id],
+            tuple(one.gone for one in losses if one.animal_id == row.id),
+            measured.get(row.id, ()),
         )
+        for row in animals
+    )
     shares = tuple(
         Share(one.number, one.owner, one.holdings, one.leader)
         for one in shares_of(desk.connection, lot_id)
     )
     settings = ShopBook(desk).planner_settings(animals[0].species, at_block=at_block)
-    return Question(tuple(carcasses), shares, choices_of_lot(desk, lot_id), settings)
+    return Question(carcasses, shares, choices_of_lot(desk, lot_id), settings)
+
+
+def _carcass(
+    row: Row[*tuple[Any, ...]],
+    weighings: list[Weighing],
+    gone: tuple[Gone, ...],
+    measured: tuple[Measured, ...],
+) -> Carcass:
+    return Carcass(
+        species=row.species,
+        tag=row.tag,
+        sex=row.sex,
+        age=cast("Age", row.age),
+        skin=cast("Skin", row.skin),
+        regime=cast("Regime", row.regime),
+        split=row.split,
+        live=_only(weighings, "live"),
+        hot=(_side(weighings, "hot", 1), _side(weighings, "hot", 2)),
+        chilled=_chilled(weighings),
+        hot_whole=_only(weighings, "hot"),
+        booked=weight_of(row.booked_count, row.booked_unit, row.booked_exponent),
+        gone=gone,
+        measured=measured,
+    )
 
 
 def choices_of_lot(desk: Desk, lot_id: int) -> tuple[Choice, ...]:

@@ -11,6 +11,18 @@ from db.tables.orders import Orders, SheetAcknowledgements, SheetOrders, Sheets
 from db.tables.people import Persons
 from shared.shop.sheets import Sheet
 
+# Who took note of a sheet.
+NOTED_BY = aliased(Persons)
+COLUMNS = (
+    Sheets.id,
+    Sheets.number,
+    Sheets.at,
+    Persons.name,
+    Sheets.paper_id,
+    SheetAcknowledgements.at,
+    NOTED_BY.name,
+)
+
 
 class SheetBook:
     """The part of `work.orders` that keeps sheets."""
@@ -86,20 +98,11 @@ class SheetBook:
             .order_by(SheetOrders.order_id)
         ):
             orders.setdefault(sheet_id, []).append(order_id)
-        by = aliased(Persons)
         rows = run(
-            select(
-                Sheets.id,
-                Sheets.number,
-                Sheets.at,
-                Persons.name,
-                Sheets.paper_id,
-                SheetAcknowledgements.at,
-                by.name,
-            )
+            select(*COLUMNS)
             .join(Persons, Persons.id == Sheets.person_id)
             .outerjoin(SheetAcknowledgements, SheetAcknowledgements.sheet_id == Sheets.id)
-            .outerjoin(by, by.id == SheetAcknowledgements.person_id)
+            .outerjoin(NOTED_BY, NOTED_BY.id == SheetAcknowledgements.person_id)
             .where(Sheets.lot_id == lot_id)
             .order_by(Sheets.number)
         )

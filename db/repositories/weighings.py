@@ -16,34 +16,36 @@ from shared.shop.animals import AlreadyWeighed, Weighing, WeighingKind, Weighing
 from shared.shop.problems import Refused
 from shared.units import Weight
 
+COLUMNS = (
+    Weighings.id,
+    Weighings.animal_id,
+    Weighings.kind,
+    Weighings.side,
+    Weighings.quarter,
+    Weighings.weight_count,
+    Weighings.weight_unit,
+    Weighings.weight_exponent,
+    Weighings.tare_count,
+    Weighings.tare_unit,
+    Weighings.tare_exponent,
+    Weighings.division_count,
+    Weighings.division_unit,
+    Weighings.division_exponent,
+    Weighings.scale,
+    Weighings.source,
+    Weighings.at,
+    Persons.name.label("person"),
+    Stations.name.label("station"),
+    Weighings.corrects,
+    Weighings.withdrawn,
+    Weighings.reason,
+)
+
 
 def weighings_of(connection: Connection, animal_ids: Collection[int]) -> tuple[Weighing, ...]:
     """Every weighing of those animals, first to last; `current` says which hold."""
     rows = connection.execute(
-        select(
-            Weighings.id,
-            Weighings.animal_id,
-            Weighings.kind,
-            Weighings.side,
-            Weighings.quarter,
-            Weighings.weight_count,
-            Weighings.weight_unit,
-            Weighings.weight_exponent,
-            Weighings.tare_count,
-            Weighings.tare_unit,
-            Weighings.tare_exponent,
-            Weighings.division_count,
-            Weighings.division_unit,
-            Weighings.division_exponent,
-            Weighings.scale,
-            Weighings.source,
-            Weighings.at,
-            Persons.name.label("person"),
-            Stations.name.label("station"),
-            Weighings.corrects,
-            Weighings.withdrawn,
-            Weighings.reason,
-        )
+        select(*COLUMNS)
         .join(Persons, Persons.id == Weighings.person_id)
         .join(Stations, Stations.id == Weighings.station_id)
         .where(Weighings.animal_id.in_(animal_ids))
@@ -108,14 +110,9 @@ class WeighingBook:
 
         What is weighed whole isn't weighed by sides or quarters too: "whole_and_parts".
         """
-        if weight.count <= 0:
-            return Refused("not_positive")
-        current = [one for one in self.of_animal(animal_id) if one.current and one.kind == kind]
-        for one in current:
-            if (one.side, one.quarter) == (side, quarter):
-                return AlreadyWeighed(one)
-        if any(_overlap((one.side, one.quarter), (side, quarter)) for one in current):
-            return Refused("whole_and_parts")
+        barred = self._barred(animal_id, kind, weight, (side, quarter))
+        if barred is not None:
+            return barred
         new = self._insert(
             animal_id,
             {
@@ -136,6 +133,20 @@ class WeighingBook:
             self._now_weighed(animal_id)
         self._desk.record("animal", animal_id, "weighed", kind=kind, weight=weight.text())
         return new
+
+    def _barred(
+        self, animal_id: int, kind: WeighingKind, weight: Weight, place: tuple[int, Quarter]
+    ) -> AlreadyWeighed | Refused | None:
+        """Why that weight can't be recorded there, if so."""
+        if weight.count <= 0:
+            return Refused("not_positive")
+        current = [one for one in self.of_animal(animal_id) if one.current and one.kind == kind]
+        for one in current:
+            if (one.side, one.quarter) == place:
+                return AlreadyWeighed(one)
+        if any(_overlap((one.side, one.quarter), place) for one in current):
+            return Refused("whole_and_parts")
+        return None
 
     def correct(self, weighing_id: int, weight: Weight, reason: str) -> Weighing | Refused:
         """The weight was wrong: a new row says what it is, and why; the first stays."""
