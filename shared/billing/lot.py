@@ -1,0 +1,152 @@
+"""A lot as it is billed: its animals, its shares with their cards, and what was made of each."""
+
+from collections.abc import Collection, Mapping, Sequence
+from dataclasses import dataclass, replace
+from fractions import Fraction
+
+from shared.billing.problems import BillingProblem
+from shared.billing.quantities import (
+    ExpectedSides,
+    MadeLine,
+    expected_made,
+    expected_sides,
+    made_lines,
+)
+from shared.billing.rates import RateCard
+from shared.carcass.carcass import Carcass, Holding
+from shared.carcass.catalogue import Catalogue
+from shared.cutting.forecast import Forecast
+from shared.cutting.order import Question
+from shared.shop.packages import PackageMade
+
+
+@dataclass(frozen=True, slots=True)
+class Asked:
+    """What an order asks for beside the cutting: so many days, miles, or once (delivery)."""
+
+    code: str
+    quantity: Fraction = Fraction(1)
+
+
+@dataclass(frozen=True, slots=True)
+class Credit:
+    """Cents taken off a bill before it is issued, with the reason the paper gives."""
+
+    reason: str
+    cents: int
+
+
+@dataclass(frozen=True, slots=True)
+class Division:
+    """One share's cents of one charge, as kept from the first bill of the animal on.
+
+    `charge` is "<code>:<animal>", animals counted from 1, 0 for goods made of the whole lot.
+    share 0 is the producer.
+    """
+
+    charge: str
+    share: int
+    cents: int
+
+
+@dataclass(frozen=True, slots=True)
+class BilledShare:
+    """One owner's share: what he holds, his card, what was made, asked and credited."""
+
+    number: int
+    owner: str
+    holdings: tuple[Holding, ...]
+    card: RateCard
+    made: tuple[MadeLine, ...] = ()
+    asked: tuple[Asked, ...] = ()
+    credits: tuple[Credit, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class BilledLot:
+    """Everything the bills of a lot are made from.
+
+    `fore_share` is the forequarter's part of a side where quarters aren't weighed.
+    `producer_share` is the share whose bill also carries what falls to the producer; without a
+    `producer_card` the first share's card says what that is. `kept` are the divisions stored
+    with earlier bills; they win. `not_cut` are carcasses that were killed but not cut.
+    `expected` fills in hanging weights for a quote.
+    """
+
+    species: str
+    animals: tuple[Carcass, ...]
+    shares: tuple[BilledShare, ...]
+    fore_share: Fraction
+    producer: str = ""
+    producer_share: int | None = None
+    producer_card: RateCard | None = None
+    kept: tuple[Division, ...] = ()
+    not_cut: frozenset[int] = frozenset()
+    expected: tuple[ExpectedSides, ...] = ()
+
+    def share(self, number: int) -> BilledShare | None:
+        """The share of that number, or None."""
+        return next((one for one in self.shares if one.number == number), None)
+
+    @property
+    def the_producers_card(self) -> RateCard | None:
+        """The card that says what falls to the producer; None for a lot without shares."""
+        return self.producer_card or (self.shares[0].card if self.shares else None)
+
+
+def billed_lot(
+    question: Question,
+    catalogue: Catalogue,
+    cards: Mapping[int, RateCard],
+    *,
+    packages: Sequence[PackageMade] = (),
+    complete: Collection[int] = (),
+    into: Mapping[int, Fraction] | None = None,
+    forecast: Forecast | None = None,
+    fore_share: Fraction | None = None,
+) -> BilledLot | BillingProblem:
+    """A lot put together from the planner's question and the packages made.
+
+    `cards` are by share number; "no_card" names a share without one. `complete` are the shares
+    of which all packages are made, `into` the pounds weighed in by line. With a `forecast` it is
+    a quote: what isn't weighed or made is taken from it. The producer, what is kept, asked and
+    credited are set on it with `dataclasses.replace` and `with_extras`.
+    """
+    shares: list[BilledShare] = []
+    for share in question.shares:
+        card = cards.get(share.number)
+        if card is None:
+            return BillingProblem("no_card", {"share": str(share.number), "owner": share.owner})
+        choices = [one for one in question.choices if one.share == share.number]
+        if forecast is None:
+            own = [one for one in packages if one.share == share.number]
+            finished = share.number in complete
+            made = made_lines(choices, catalogue, own, complete=finished, into=into)
+        else:
+            made = expected_made(choices, catalogue, forecast)
+        shares.append(BilledShare(share.number, share.owner, share.holdings, card, made))
+    expected = question.carcasses if forecast is not None else ()
+    return BilledLot(
+        species=catalogue.species,
+        animals=question.carcasses,
+        shares=tuple(shares),
+        fore_share=catalogue.ranges.fore_share if fore_share is None else fore_share,
+        expected=tuple(expected_sides(one, catalogue) for one in expected),
+    )
+
+
+def with_extras(
+    lot: BilledLot,
+    share: int,
+    *,
+    asked: Sequence[Asked] = (),
+    credits_given: Sequence[Credit] = (),
+) -> BilledLot:
+    """The lot with what one share asks for and is credited."""
+    shares = tuple(
+        replace(one, asked=tuple(asked), credits=tuple(credits_given))
+        if one.number == share
+        else one
+        for one in lot.shares
+    )
+    return replace(lot, shares=shares)
