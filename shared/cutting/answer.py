@@ -12,7 +12,11 @@ VERDICTS: tuple[Verdict, ...] = ("sure", "likely", "tight", "asks", "cant")
 
 @dataclass(frozen=True, slots=True)
 class Where:
-    """A place on the carcass. side 0 is the animal; unused names are ""."""
+    """A place on the carcass. side 0 is the animal or both sides; unused names are "".
+
+    A place on a run names the lane and its first stretch, and `last` where it reaches further
+    than that one; `part` then only where it is one part.
+    """
 
     carcass: int
     side: int
@@ -20,6 +24,7 @@ class Where:
     stretch: str = ""
     lane: str = ""
     part: str = ""
+    last: str = ""
 
 
 @dataclass(frozen=True, slots=True)

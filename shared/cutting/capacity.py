@@ -1,0 +1,299 @@
+"""What hangs there in whole numbers: lengths of each side, what is gone, and who holds what.
+
+Three sets of lengths are kept for a side: sure, expected and most. Positions run from the head
+end of a run, in 1/203,200 in.
+"""
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from shared.carcass.carcass import Carcass, Gone, Share
+from shared.carcass.catalogue import Part, Quarter, Run
+from shared.carcass.weights import side_weights
+from shared.cutting.order import Question, Settings
+from shared.cutting.ways import OnRun, Ways, spans_of
+from shared.units import SIXTY_FOURTH, scaled_length
+
+SURE, EXPECTED, MOST = 0, 1, 2
+SCENARIOS = (SURE, EXPECTED, MOST)
+Interval = tuple[int, int]
+
+
+@dataclass(slots=True)
+class Side:
+    """One side of a carcass. `number` is 1 or 2, `carcass` counts from 0.
+
+    `bounds[scenario][run]` are the stretch borders. `blocked[run][stretch]` is a mask of lanes
+    nothing may be cut from; `lost` says why, by part: "gone", "srm" or "skin". `trimmed` are
+    nanograms cut away of a part that is still there.
+    """
+
+    carcass: int
+    number: int
+    weight_ng: int
+    bounds: tuple[tuple[tuple[int, ...], ...], ...]
+    blocked: dict[int, dict[int, int]]
+    lost: dict[str, str]
+    trimmed: dict[str, int]
+
+    def part_ng(self, part: Part) -> int:
+        """Expected weight of a part that comes one to a side: its share, less what is gone."""
+        if self.lost.get(part.code) == "gone":
+            return 0
+        whole = self.weight_ng * part.share.numerator // part.share.denominator
+        return max(0, whole - self.trimmed.get(part.code, 0)) if self.trimmed else whole
+
+
+@dataclass(slots=True)
+class Animal:
+    """One carcass: its two sides, and its parts that come one to an animal."""
+
+    number: int
+    carcass: Carcass
+    sides: tuple[Side, Side]
+    weight_ng: int
+    lost: dict[str, str]
+    trimmed: dict[str, int]
+
+    def part_ng(self, part: Part) -> int:
+        """Expected weight of a part that comes one to an animal."""
+        if self.lost.get(part.code) == "gone":
+            return 0
+        whole = self.weight_ng * part.share.numerator // part.share.denominator
+        return max(0, whole - self.trimmed.get(part.code, 0))
+
+
+@dataclass(frozen=True, slots=True)
+class Held:
+    """What one share holds of one side: the fraction of each quarter. `whole`: all of it."""
+
+    side: Side
+    fractions: tuple[tuple[Quarter, Fraction], ...]
+    whole: bool
+
+    def fraction(self, quarter: Quarter) -> Fraction:
+        """The fraction held of what lies in that quarter ("" is what lies in neither)."""
+        if self.whole:
+            return Fraction(1)
+        held = sum((part for name, part in self.fractions if name in ("", quarter)), Fraction(0))
+        return min(held, Fraction(1))
+
+    def of_animal(self) -> Fraction:
+        """What of the animal this is: a side is half of it, a quarter half of a side."""
+        total = Fraction(0)
+        for quarter, part in self.fractions:
+            total += part / 4 if quarter else part / 2
+        return min(total, Fraction(1, 2))
+
+    @property
+    def split(self) -> bool:
+        """Whether anything here is held in part only."""
+        return not self.whole and any(part < 1 for _, part in self.fractions)
+
+
+def animals(question: Question, ways: Ways) -> tuple[Animal, ...]:
+    """Compile every carcass of the question."""
+    return tuple(
+        _animal(number, carcass, question.settings, ways)
+        for number, carcass in enumerate(question.carcasses)
+    )
+
+
+def holdings(share: Share, question: Question, herd: tuple[Animal, ...]) -> tuple[Held, ...]:
+    """What a share holds, by carcass and side; shares that are led count with their leader."""
+    found: dict[tuple[int, int], list[tuple[Quarter, Fraction]]] = {}
+    for one in question.shares:
+        if one.number == share.number or one.leader == share.number:
+            for held in one.holdings:
+                found.setdefault((held.carcass, held.side), []).append(
+                    (held.quarter, held.fraction)
+                )
+    return tuple(
+        Held(herd[carcass].sides[side - 1], tuple(parts), _is_whole(parts))
+        for (carcass, side), parts in sorted(found.items())
+    )
+
+
+def _is_whole(parts: list[tuple[Quarter, Fraction]]) -> bool:
+    return sum((part for name, part in parts if name == ""), Fraction(0)) >= 1
+
+
+def _animal(number: int, carcass: Carcass, settings: Settings, ways: Ways) -> Animal:
+    catalogue = ways.catalogue
+    first, second = side_weights(carcass, catalogue)
+    own = dict(settings.own_lengths)
+    bound = _bound(carcass, settings, ways)
+    sides = (
+        _side(number, carcass, 1, first.nanograms, own, bound, ways),
+        _side(number, carcass, 2, second.nanograms, own, bound, ways),
+    )
+    animal = Animal(number, carcass, sides, first.nanograms + second.nanograms, {}, {})
+    for part in ways.bound_parts:
+        if part.per == "animal" and part.code in bound:
+            animal.lost[part.code] = bound[part.code]
+    for gone in carcass.gone:
+        part = catalogue.parts.get(gone.part)
+        if part is not None and part.per == "animal":
+            _take_away(animal, part, gone)
+    return animal
+
+
+def _bound(carcass: Carcass, settings: Settings, ways: Ways) -> dict[str, str]:
+    """Parts nobody may have: vertebrae from 30 months on, and skin where it was pulled."""
+    old = carcass.age == "30_and_over" or (carcass.age == "unknown" and settings.at_block)
+    bound: dict[str, str] = {}
+    for part in ways.bound_parts:
+        if part.srm_from_30_months and old:
+            bound[part.code] = "srm"
+        elif part.needs_skin and carcass.skin == "skinned":
+            bound[part.code] = "skin"
+    return bound
+
+
+def _side(
+    carcass_number: int,
+    carcass: Carcass,
+    number: int,
+    weight_ng: int,
+    own: dict[str, int],
+    bound: dict[str, str],
+    ways: Ways,
+) -> Side:
+    measured = {one.stretch: one.length for one in carcass.measured if one.side == number}
+    bounds = _bounds(ways, weight_ng, own, measured)
+    side = Side(carcass_number, number, weight_ng, bounds, {}, {}, {})
+    for part in ways.bound_parts:
+        if part.code in bound and part.per == "side":
+            side.lost[part.code] = bound[part.code]
+    for gone in carcass.gone:
+        part = ways.catalogue.parts.get(gone.part)
+        if part is not None and part.per == "side" and gone.side == number:
+            _take_away(side, part, gone)
+    for code in side.lost:
+        part = ways.catalogue.parts[code]
+        if part.run:
+            run = ways.run_place[part.run]
+            on_run = ways.runs[run]
+            stretches = side.blocked.setdefault(run, {})
+            place = on_run.place(part.stretch)
+            stretches[place] = stretches.get(place, 0) | 1 << on_run.lanes.index(part.lane)
+    return side
+
+
+def _take_away(owner: Side | Animal, part: Part, gone: Gone) -> None:
+    if gone.weight is None:
+        owner.lost[part.code] = "gone"
+        return
+    owner.trimmed[part.code] = owner.trimmed.get(part.code, 0) + gone.weight.nanograms
+    whole = owner.weight_ng * part.share.numerator // part.share.denominator
+    if owner.trimmed[part.code] >= whole:
+        owner.lost[part.code] = "gone"
+
+
+def _bounds(
+    ways: Ways, weight_ng: int, own: dict[str, int], measured: dict[str, int]
+) -> tuple[tuple[tuple[int, ...], ...], ...]:
+    reference = ways.catalogue.reference_side_ng
+    by_run = [_run_bounds(run, weight_ng, reference, own, measured) for run in ways.runs]
+    return (
+        tuple(one[0] for one in by_run),
+        tuple(one[1] for one in by_run),
+        tuple(one[2] for one in by_run),
+    )
+
+
+def _run_bounds(
+    run: Run, weight_ng: int, reference_ng: int, own: dict[str, int], measured: dict[str, int]
+) -> tuple[tuple[int, ...], tuple[int, ...], tuple[int, ...]]:
+    sure, expected, most = [0], [0], [0]
+    for stretch in run.stretches:
+        if stretch.code in measured:
+            low = length = high = measured[stretch.code]
+        else:
+            reference = own.get(stretch.code, stretch.length)
+            length = scaled_length(reference, weight_ng, reference_ng)
+            above, below = stretch.band.numerator, stretch.band.denominator
+            low = _sixty_fourths(length * (below - above), below)
+            high = _sixty_fourths(length * (below + above), below)
+        sure.append(sure[-1] + low)
+        expected.append(expected[-1] + length)
+        most.append(most[-1] + high)
+    return tuple(sure), tuple(expected), tuple(most)
+
+
+def _sixty_fourths(above: int, below: int) -> int:
+    return above // (below * SIXTY_FOURTH) * SIXTY_FOURTH
+
+
+@dataclass(frozen=True, slots=True)
+class Window:
+    """Where a run take may lie on one side: from `lo` to `hi`, within `allowed` only.
+
+    `first` and `last` are the stretches held of it; `lost` is why something of it is missing
+    ("gone", "srm", "skin" or ""), `lost_part` which part.
+    """
+
+    lo: int
+    hi: int
+    first: int
+    last: int
+    allowed: tuple[Interval, ...]
+    lost: str = ""
+    lost_part: str = ""
+
+
+def window(held: Held, on_run: OnRun, scenario: int, ways: Ways) -> Window | None:
+    """The window of a run take on a side, or None where the share doesn't hold it."""
+    first, last, spans = on_run.first, on_run.last, on_run.spans
+    side = held.side
+    if not held.whole:
+        stretches = ways.runs[on_run.run].stretches
+        mine = [
+            place for place in range(first, last + 1) if held.fraction(stretches[place].quarter) > 0
+        ]
+        if not mine or (on_run.take.size == "whole" and len(mine) <= last - first):
+            return None
+        if len(mine) <= last - first:
+            spans = _common(spans, mine)
+            first, last = mine[0], mine[-1]
+    bounds = side.bounds[scenario][on_run.run]
+    lo, hi = _ends(on_run, bounds, first, last)
+    blocked = side.blocked.get(on_run.run)
+    lost = lost_part = ""
+    if blocked:
+        lost, lost_part = _why_lost(side, on_run, first, last, ways)
+        free = [
+            place
+            for start, end in spans
+            for place in range(start, end + 1)
+            if not blocked.get(place, 0) & on_run.lanes
+        ]
+        spans = spans_of(free)
+    allowed = tuple([(max(lo, bounds[start]), min(hi, bounds[end + 1])) for start, end in spans])
+    return Window(lo, hi, first, last, allowed, lost, lost_part)
+
+
+def _ends(on_run: OnRun, bounds: tuple[int, ...], first: int, last: int) -> Interval:
+    take = on_run.take
+    lo, hi = bounds[first], bounds[last + 1]
+    if first == on_run.first and take.first_share != 1:
+        length = bounds[first + 1] - lo
+        part = take.first_share
+        lo += length - length * part.numerator // part.denominator
+    if last == on_run.last and take.last_share != 1:
+        length = hi - bounds[last]
+        part = take.last_share
+        hi = bounds[last] + length * part.numerator // part.denominator
+    return lo, hi
+
+
+def _common(spans: tuple[Interval, ...], mine: list[int]) -> tuple[Interval, ...]:
+    return spans_of([place for place in mine if any(start <= place <= end for start, end in spans)])
+
+
+def _why_lost(side: Side, on_run: OnRun, first: int, last: int, ways: Ways) -> tuple[str, str]:
+    for place in range(first, last + 1):
+        for bit, part in ways.at[on_run.run][place]:
+            if bit & on_run.lanes and part.code in side.lost:
+                return side.lost[part.code], part.code
+    return "", ""

@@ -1,0 +1,97 @@
+"""Lines that can't stand together: irreducible sets, what they fight over, and the numbers."""
+
+from collections.abc import Sequence
+from fractions import Fraction
+
+from shared.cutting.answer import Conflict, Where
+from shared.cutting.conflict_place import Place, places
+from shared.cutting.demand import Demand, Row
+from shared.cutting.groups import groups
+from shared.cutting.standing import stands
+from shared.cutting.ways import Ways
+
+
+def split_up(group: list[Demand], ways: Ways) -> tuple[list[list[Demand]], list[Demand]]:
+    """Irreducible conflicts of a group that can't stand, and what stands without their newest.
+
+    Lines are let go from the newest on until the others stand; the line that made the
+    difference is in the conflict, and of the others each is let go that needn't be there. Then
+    that newest line is set aside and the search goes on.
+    """
+    standing = sorted(group, key=lambda one: one.choice.line)
+    found: list[list[Demand]] = []
+    while True:
+        place = _first_to_fall(standing, ways)
+        if place < 0:
+            return found, standing
+        newest = standing[place]
+        found.append(_shrunk(standing[:place], newest, ways))
+        standing.pop(place)
+
+
+def _first_to_fall(lines: list[Demand], ways: Ways) -> int:
+    """The place of the line with which the lines up to it no longer stand; -1 if all stand."""
+    if stands(lines, ways):
+        return -1
+    low, high = 0, len(lines)
+    while high - low > 1:
+        middle = (low + high) // 2
+        if stands(lines[:middle], ways):
+            low = middle
+        else:
+            high = middle
+    return high - 1
+
+
+def _shrunk(others: list[Demand], newest: Demand, ways: Ways) -> list[Demand]:
+    together = next(group for group in groups([*others, newest], ways) if newest in group)
+    kept = [one for one in together if one is not newest]
+    for one in reversed(list(kept)):
+        without = [other for other in kept if other is not one]
+        if not stands([*without, newest], ways):
+            kept = without
+    return [*kept, newest]
+
+
+def told(lines: Sequence[Demand], ways: Ways) -> Conflict:
+    """The conflict of an irreducible set: the place that is most clearly overfull, in numbers.
+
+    Worked number: whole ham and 6 ham steaks at 3/4 in with 1/16 in kerf on one side: where is
+    the ham centre of that side, there 5 1/8 in; the ham takes 5 1/8 in, the steaks 4 13/16 in,
+    asked 9 15/16 in.
+    """
+    numbers = tuple(sorted(one.choice.line for one in lines))
+    best = max(places(lines, ways), key=Place.rank, default=None)
+    kind = "" if best is None else best.kind
+    if any(one.choice.pinned for one in lines) and _stand_without_pins(lines, ways):
+        kind = "pinned"
+    if best is None:
+        nothing = Fraction(0)
+        return Conflict(numbers, kind or "whole", Where(0, 0), nothing, nothing, nothing)
+    return Conflict(numbers, kind, best.where, best.asked, best.expected, best.most, best.amounts())
+
+
+def refused(one: Demand) -> Conflict:
+    """The conflict of a line that was refused before any search."""
+    why = one.refusal
+    assert why is not None
+    return Conflict(
+        (one.choice.line,),
+        why.kind,
+        Where(why.carcass, why.side, part=why.part),
+        why.asked,
+        why.there,
+        why.there,
+    )
+
+
+def _stand_without_pins(lines: Sequence[Demand], ways: Ways) -> bool:
+    loose: list[Demand] = []
+    for one in lines:
+        if one.choice.pinned and one.choice.amount.kind not in ("all", "fraction"):
+            need = sum([row.need for row in one.rows])
+            rows = [Row(one.choice.line, need, list(one.options))]
+            loose.append(Demand(one.choice, one.cut, one.options, rows))
+        else:
+            loose.append(one)
+    return stands(loose, ways)

@@ -1,0 +1,236 @@
+"""Where lines that can't stand together meet, with what each takes there and what is there.
+
+A place is a part off the runs, or a lane of a run from one stretch to another, added over the
+sides the lines may use. What a line *must* take there whatever its way counts first; where that
+explains nothing, what it takes in its first way.
+"""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, field
+from fractions import Fraction
+
+from shared.cutting.answer import Where
+from shared.cutting.capacity import EXPECTED, MOST, Animal
+from shared.cutting.demand import Demand
+from shared.cutting.run_packing import Piece
+from shared.cutting.take import Option, Strip, Take
+from shared.cutting.ways import Ways
+
+
+@dataclass(slots=True)
+class Place:
+    """Somewhere lines meet. `must`: by line, whatever the way; `may`: in the first way there.
+
+    `spare` is the kerf that the last piece on each side needs no more.
+    """
+
+    kind: str
+    where: Where
+    expected: Fraction
+    most: Fraction
+    span: int = 0
+    spare: int = 0
+    must: dict[int, Fraction] = field(default_factory=dict[int, Fraction])
+    may: dict[int, Fraction] = field(default_factory=dict[int, Fraction])
+    last_kerfs: dict[int, int] = field(default_factory=dict[int, int])
+
+    def explains(self) -> bool:
+        """Whether what the lines must take is more than there can be."""
+        return sum(self.must.values()) - self.spare > self.most
+
+    @property
+    def asked(self) -> Fraction:
+        """What the lines take here together."""
+        amounts = self.must if self.explains() else self.may
+        return max(Fraction(0), sum(amounts.values(), Fraction(0)) - self.spare)
+
+    def amounts(self) -> tuple[tuple[int, Fraction], ...]:
+        """What each line takes here on its own."""
+        amounts = self.must if self.explains() else self.may
+        return tuple(
+            (line, amount - self.last_kerfs.get(line, 0))
+            for line, amount in sorted(amounts.items())
+            if amount
+        )
+
+    def rank(self) -> tuple[bool, bool, int, int, Fraction]:
+        """The clearest is greatest: it explains, most lines meet there, and it is short."""
+        amounts = self.must if self.explains() else self.may
+        over = self.asked > self.most
+        return self.explains(), over, sum(map(bool, amounts.values())), -self.span, self.asked
+
+
+def places(lines: Sequence[Demand], ways: Ways) -> Iterator[Place]:
+    """Every place where one of the lines takes something."""
+    yield from _parts(lines, ways)
+    yield from _lanes(lines, ways)
+
+
+def _options(lines: Sequence[Demand], ways: Ways) -> Iterator[tuple[Option, Take]]:
+    for one in lines:
+        for row in one.rows:
+            for option in row.options:
+                take = option.take(EXPECTED, ways)
+                if isinstance(take, Take):
+                    yield option, take
+
+
+def _parts(lines: Sequence[Demand], ways: Ways) -> Iterator[Place]:
+    """Parts off the runs, and split shares' accounts of parts and lanes."""
+    cells: dict[tuple[str, int, int], dict[tuple[int, int], Fraction]] = {}
+    for option, take in _options(lines, ways):
+        for (carcass, side, code, share, lane), _, there in take.cells:
+            unit = 1 if lane else option.wanted.denominator
+            cells.setdefault((code, share, lane), {})[carcass, side] = Fraction(there, unit)
+    for (code, share, lane), sides in cells.items():
+        there = sum(sides.values(), Fraction(0))
+        (carcass, side), many = next(iter(sides)), len(sides) > 1
+        where = (
+            Where(carcass, 0 if many else side, run=code)
+            if lane
+            else Where(carcass, 0 if many else side, part=code)
+        )
+        place = Place("length" if lane else "share", where, there, there)
+        for one in lines:
+            amounts = [_of_cell(option, (code, share, lane), ways) for option in _all(one)]
+            _add(place, one, amounts)
+        if not lane:
+            place.kind = _part_kind(place, all(side == 0 for _, side in sides))
+        yield place
+
+
+def _part_kind(place: Place, of_the_animal: bool) -> str:
+    if of_the_animal:
+        return "single"
+    return "whole" if all(one.denominator == 1 for one in place.may.values()) else "share"
+
+
+def _all(one: Demand) -> list[tuple[int, Option]]:
+    return [(row.need, option) for row in one.rows for option in row.options]
+
+
+def _of_cell(
+    needed: tuple[int, Option], key: tuple[str, int, int], ways: Ways
+) -> tuple[int, Fraction]:
+    need, option = needed
+    take = option.take(EXPECTED, ways)
+    total = Fraction(0)
+    if isinstance(take, Take):
+        for (_, _, code, share, lane), amount, _ in take.cells:
+            if (code, share, lane) == key:
+                total += Fraction(amount, 1 if lane else option.wanted.denominator)
+    return need, total
+
+
+def _add(place: Place, one: Demand, amounts: list[tuple[int, Fraction]]) -> None:
+    """Add a line: what it must take over all its rows, and what it takes where it first can."""
+    must = may = Fraction(0)
+    start = 0
+    for row in one.rows:
+        mine = [amount for _, amount in amounts[start : start + len(row.options)]]
+        start += len(row.options)
+        must += row.need * min(mine, default=Fraction(0))
+        may += row.need * next((amount for amount in mine if amount), Fraction(0))
+    place.must[one.choice.line] = must
+    place.may[one.choice.line] = may
+
+
+def _lanes(lines: Sequence[Demand], ways: Ways) -> Iterator[Place]:
+    """Stretches of lanes the lines' pieces may lie on, from each line's first to its last."""
+    reaches: dict[tuple[int, int, int, int], None] = {}
+    strips: dict[int, dict[Strip, Animal]] = {}
+    for option, take in _options(lines, ways):
+        for strip, piece in take.pieces:
+            strips.setdefault(strip[2], {})[strip] = option.animal
+            for first, last in _ranges(piece, _bounds(option.animal, strip, EXPECTED)):
+                for bit in range(piece.lanes.bit_length()):
+                    if piece.lanes >> bit & 1:
+                        reaches[strip[2], 1 << bit, first, last] = None
+    for run, lane, first, last in reaches:
+        yield _lane_place(lines, (run, lane, first, last), strips[run], ways)
+
+
+def _bounds(animal: Animal, strip: Strip, scenario: int) -> tuple[int, ...]:
+    return animal.sides[strip[1] - 1].bounds[scenario][strip[2]]
+
+
+def _ranges(piece: Piece, bounds: tuple[int, ...]) -> Iterator[tuple[int, int]]:
+    """First and last stretch a piece may lie on, and each stretch of a fixed one."""
+    if not piece.allowed:
+        return
+    lo, hi = piece.allowed[0][0], piece.allowed[-1][1]
+    touched = [
+        place for place in range(len(bounds) - 1) if bounds[place] < hi and bounds[place + 1] > lo
+    ]
+    if not touched:
+        return
+    yield touched[0], touched[-1]
+    if hi - lo == piece.size:
+        for place in touched:
+            yield place, place
+
+
+def _lane_place(
+    lines: Sequence[Demand],
+    reach: tuple[int, int, int, int],
+    strips: dict[Strip, Animal],
+    ways: Ways,
+) -> Place:
+    run, lane, first, last = reach
+    used = [
+        strip
+        for strip in strips
+        if any(_of_lane(pair, reach, ways, strip)[1] for one in lines for pair in _all(one))
+    ] or list(strips)
+    there = [0, 0]
+    for strip in used:
+        for number, scenario in enumerate((EXPECTED, MOST)):
+            bounds = _bounds(strips[strip], strip, scenario)
+            there[number] += bounds[last + 1] - bounds[first]
+    stretches = ways.runs[run].stretches
+    part = next((one.code for bit, one in ways.at[run][first] if bit == lane), "")
+    where = Where(
+        used[0][0],
+        used[0][1] if len(used) == 1 else 0,
+        run=ways.runs[run].code,
+        stretch=stretches[first].code,
+        lane=ways.lane_names(run, lane)[0],
+        part=part if first == last else "",
+        last=stretches[last].code if first != last else "",
+    )
+    place = Place("length", where, Fraction(there[0]), Fraction(there[1]), last - first)
+    for one in lines:
+        _add(place, one, [_of_lane(pair, reach, ways, None) for pair in _all(one)])
+    sawn = [one for one in lines if _is_sawn(one, ways)]
+    place.last_kerfs = {one.choice.line: one.options[0].wanted.kerf * len(used) for one in sawn}
+    place.spare = max(place.last_kerfs.values(), default=0)
+    return place
+
+
+def _is_sawn(one: Demand, ways: Ways) -> bool:
+    """Whether its pieces have a kerf of their own."""
+    take = one.options[0].take(EXPECTED, ways)
+    return isinstance(take, Take) and any(piece.kerf for _, piece in take.pieces)
+
+
+def _of_lane(
+    needed: tuple[int, Option], reach: tuple[int, int, int, int], ways: Ways, only: Strip | None
+) -> tuple[int, Fraction]:
+    """What one unit takes of a reach: pieces that can lie nowhere else, and overlaps of fixed."""
+    need, option = needed
+    run, lane, first, last = reach
+    take = option.take(EXPECTED, ways)
+    total = 0
+    if isinstance(take, Take):
+        for strip, piece in take.pieces:
+            if strip[2] != run or not piece.lanes & lane or not piece.allowed:
+                continue
+            if only is not None and strip != only:
+                continue
+            bounds = _bounds(option.animal, strip, EXPECTED)
+            lo, hi = piece.allowed[0][0], piece.allowed[-1][1]
+            if hi - lo == piece.size:
+                total += max(0, min(hi, bounds[last + 1]) - max(lo, bounds[first]))
+            elif bounds[first] <= lo and hi <= bounds[last + 1]:
+                total += piece.size + piece.kerf
+    return need, Fraction(total)

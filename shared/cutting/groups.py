@@ -1,0 +1,60 @@
+"""Which lines can fight over anything at all: lines that share no lane and no part stay apart."""
+
+from collections.abc import Iterable, Sequence
+
+from shared.cutting.capacity import SURE
+from shared.cutting.demand import Demand, Row
+from shared.cutting.take import Missing, Option
+from shared.cutting.ways import Ways
+
+Key = tuple[object, ...]
+
+
+def keys_of(option: Option, ways: Ways) -> Iterable[Key]:
+    """The lanes and cells an option touches, whatever the lengths."""
+    take = option.take(SURE, ways)
+    if isinstance(take, Missing):
+        return
+    for strip, piece in take.pieces:
+        for bit in range(piece.lanes.bit_length()):
+            if piece.lanes >> bit & 1:
+                yield (*strip, bit)
+    for cell, _, _ in take.cells:
+        yield cell
+
+
+def groups(demands: Sequence[Demand], ways: Ways) -> list[list[Demand]]:
+    """Connected sets of the demands that must be met, each in the order given.
+
+    Worked number: chops and back ribs of one side share no lane and are two groups; bone-in
+    chops take both lanes and join them into one.
+    """
+    parent = list(range(len(demands)))
+    seen: dict[Key, int] = {}
+    for place, one in enumerate(demands):
+        for option in one.options:
+            for key in keys_of(option, ways):
+                other = seen.setdefault(key, place)
+                if other != place:
+                    _join(parent, other, place)
+    found: dict[int, list[Demand]] = {}
+    for place, one in enumerate(demands):
+        found.setdefault(_root(parent, place), []).append(one)
+    return list(found.values())
+
+
+def rows_of(demands: Iterable[Demand]) -> list[Row]:
+    """All rows of the demands, by line."""
+    return [row for one in demands for row in one.rows]
+
+
+def _root(parent: list[int], place: int) -> int:
+    while parent[place] != place:
+        parent[place] = parent[parent[place]]
+        place = parent[place]
+    return place
+
+
+def _join(parent: list[int], one: int, other: int) -> None:
+    first, second = _root(parent, one), _root(parent, other)
+    parent[max(first, second)] = min(first, second)

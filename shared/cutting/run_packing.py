@@ -1,0 +1,311 @@
+"""Whether pieces can lie on one run of one side, exactly, and where they then lie.
+
+A piece takes the same length of each of its lanes, within one of its allowed intervals; after it
+the saw takes its kerf in those lanes. Fixed pieces are set first and the windows of the others
+carved around them. What is left is accepted by laying it in a few good orders, refused by sums
+over intervals, and else decided by `run_search`, which tries every order that matters.
+"""
+
+from collections.abc import Iterable, Sequence
+from typing import NamedTuple
+
+from shared.cutting.capacity import Interval
+from shared.cutting.run_search import Free, search
+
+
+class Piece(NamedTuple):
+    """A kind of piece on a run: lanes (bits), where it may lie, its length and the kerf after it.
+
+    `anchor` is -1 where the pieces lie against the head end of the (only) interval, 1 for the
+    tail end, 0 for anywhere.
+    """
+
+    lanes: int
+    allowed: tuple[Interval, ...]
+    size: int
+    kerf: int
+    anchor: int = 0
+
+
+class Block(NamedTuple):
+    """Neighbouring pieces of one kind as they lie: `number` of them between start and end."""
+
+    lanes: int
+    start: int
+    end: int
+    kerf: int
+    kind: int
+    number: int
+
+
+Layout = tuple[Block, ...]
+
+
+class Strip:
+    """One run of one side with the kinds of pieces asked there; remembers what it has tried."""
+
+    __slots__ = ("_alone", "_known", "kinds", "plain")
+
+    def __init__(self, kinds: Sequence[Piece]) -> None:
+        """A strip on which only these kinds of pieces may come, in this order."""
+        self.kinds = tuple(kinds)
+        self._known: dict[tuple[int, ...], Layout | None] = {}
+        self._alone: dict[int, int] = {}
+        self.plain = _is_plain(self.kinds)
+
+    def fits(self, counts: tuple[int, ...]) -> bool:
+        """Whether so many of each kind can lie here together."""
+        if self.plain:
+            lo, hi = self.kinds[0].allowed[0]
+            return self.weigh(counts) <= hi - lo + self.kinds[0].kerf
+        return self.lay(counts) is not None
+
+    def weigh(self, counts: tuple[int, ...]) -> int:
+        """The length a plain strip's pieces take, kerfs and all."""
+        kerf = self.kinds[0].kerf
+        return sum([n * (kind.size + kerf) for n, kind in zip(counts, self.kinds, strict=True)])
+
+    def room(self, counts: tuple[int, ...], kind: int, limit: int) -> int:
+        """How many more of one kind fit beside what lies here, up to a limit."""
+        piece = self.kinds[kind]
+        if self.plain:
+            lo, hi = piece.allowed[0]
+            left = hi - lo + piece.kerf - self.weigh(counts)
+            return min(limit, left // max(1, piece.size + piece.kerf))
+        low, limit = 0, min(limit, self.most_alone(kind) - counts[kind])
+        before, after = counts[:kind], counts[kind + 1 :]
+        middle = limit
+        while low < limit:
+            if self.fits((*before, counts[kind] + middle, *after)):
+                low = middle
+            else:
+                limit = middle - 1
+            middle = (low + limit + 1) // 2
+        return low
+
+    def lay(self, counts: tuple[int, ...]) -> Layout | None:
+        """Where so many of each kind lie, or None where they can't."""
+        if counts not in self._known:
+            self._known[counts] = lay(self.kinds, counts)
+        return self._known[counts]
+
+    def most_alone(self, kind: int) -> int:
+        """How many of one kind fit with nothing else there."""
+        if kind not in self._alone:
+            self._alone[kind] = most_alone(self.kinds[kind])
+        return self._alone[kind]
+
+
+def _is_plain(kinds: tuple[Piece, ...]) -> bool:
+    """Whether all kinds share one window, kerf and lanes, so that a sum decides."""
+    first = kinds[0]
+    if len(first.allowed) != 1 or first.anchor:
+        return False
+    return all(
+        kind.lanes == first.lanes
+        and kind.allowed == first.allowed
+        and kind.kerf == first.kerf
+        and not kind.anchor
+        for kind in kinds
+    )
+
+
+def most_alone(piece: Piece) -> int:
+    """How many of one kind fit on an empty run."""
+    total, front = 0, 0
+    step = max(1, piece.size + piece.kerf)
+    for lo, hi in piece.allowed:
+        start = max(lo, front)
+        if hi - start >= piece.size:
+            count = (hi - start + piece.kerf) // step
+            total += count
+            front = start + count * step
+    return total
+
+
+def lay(kinds: Sequence[Piece], counts: Sequence[int]) -> Layout | None:
+    """Lay so many pieces of each kind: blocks by lane and start, or None where they can't lie.
+
+    Worked number: 37 slices of 3/4 in with 1/16 in kerf lie on 30 in (37 × 13/16 = 30 1/16), 38
+    don't.
+    """
+    fixed: list[Block] = []
+    free: list[Free] = []
+    for kind, count in enumerate(counts):
+        if not count:
+            continue
+        piece = kinds[kind]
+        if piece.anchor or _has_one_place(piece):
+            block = _fixed(piece, kind, count)
+            if block is None or any(_clash(block, other) for other in fixed):
+                return None
+            fixed.append(block)
+        else:
+            free.append(Free(piece.lanes, piece.allowed, piece.size, piece.kerf, kind, count))
+    if not free:
+        return tuple(fixed)
+    if fixed:
+        free = [one._replace(allowed=carve(one, fixed)) for one in free]
+    layout = list(fixed)
+    for together in _by_lanes(free):
+        blocks = _lay_free(together)
+        if blocks is None:
+            return None
+        layout += blocks
+    return tuple(layout)
+
+
+def _has_one_place(piece: Piece) -> bool:
+    if len(piece.allowed) != 1:
+        return False
+    lo, hi = piece.allowed[0]
+    return hi - lo == piece.size
+
+
+def _fixed(piece: Piece, kind: int, count: int) -> Block | None:
+    if not piece.allowed:
+        return None
+    lo, hi = piece.allowed[0]
+    length = count * (piece.size + piece.kerf) - piece.kerf
+    if length > hi - lo:
+        return None
+    start = hi - length if piece.anchor > 0 else lo
+    return Block(piece.lanes, start, start + length, piece.kerf, kind, count)
+
+
+def _clash(one: Block, other: Block) -> bool:
+    return bool(one.lanes & other.lanes) and not (
+        one.end + one.kerf <= other.start or other.end + other.kerf <= one.start
+    )
+
+
+def carve(one: Free, blocks: Iterable[Block]) -> tuple[Interval, ...]:
+    """What of the allowed intervals is left beside blocks in the same lanes."""
+    left = one.allowed
+    for block in blocks:
+        if not block.lanes & one.lanes:
+            continue
+        before, after = block.start - one.kerf, block.end + block.kerf
+        carved: list[Interval] = []
+        for lo, hi in left:
+            if hi <= before or lo >= after:
+                carved.append((lo, hi))
+                continue
+            if before - lo >= one.size:
+                carved.append((lo, before))
+            if hi - after >= one.size:
+                carved.append((after, hi))
+        left = tuple(carved)
+    return left
+
+
+def _by_lanes(free: list[Free]) -> list[list[Free]]:
+    """Kinds that share a lane, directly or through others, together."""
+    if len(free) == 1:
+        return [free]
+    sets: list[tuple[int, list[Free]]] = []
+    for one in free:
+        mask, members = one.lanes, [one]
+        apart: list[tuple[int, list[Free]]] = []
+        for other, others in sets:
+            if other & mask:
+                mask |= other
+                members = others + members
+            else:
+                apart.append((other, others))
+        sets = [*apart, (mask, members)]
+    return [sorted(members, key=lambda one: one.kind) for _, members in sets]
+
+
+def _lay_free(free: list[Free]) -> list[Block] | None:
+    for number, order in enumerate(_orders(free)):
+        blocks = _lay_in_order(order)
+        if blocks is not None:
+            return blocks
+        if number == 0 and (len(free) == 1 or _too_much(free) or _one_window(free)):
+            return None
+    return _as_blocks(free, search(free))
+
+
+def _orders(free: list[Free]) -> Iterable[list[Free]]:
+    """Orders of laying that mostly work, the narrowest windows first."""
+    if len(free) == 1:
+        yield free
+        return
+    yield sorted(free, key=lambda one: (_room(one), one.allowed, -one.size, one.kind))
+    yield sorted(free, key=lambda one: (one.allowed, -one.lanes.bit_count(), one.kind))
+    yield sorted(free, key=lambda one: (-one.lanes.bit_count(), _room(one), one.kind))
+    yield sorted(free, key=lambda one: (-one.size, _room(one), one.kind))
+
+
+def _room(one: Free) -> int:
+    return sum([hi - lo for lo, hi in one.allowed])
+
+
+def _lay_in_order(order: list[Free]) -> list[Block] | None:
+    """Lay kind after kind as far left as what lies there lets it; None where one finds no room."""
+    blocks: list[Block] = []
+    for one in order:
+        allowed = carve(one, blocks) if blocks else one.allowed
+        left, front, step = one.number, 0, one.size + one.kerf
+        for lo, hi in allowed:
+            start = max(lo, front)
+            if hi - start < one.size:
+                continue
+            count = min(left, (hi - start + one.kerf) // step)
+            front = start + count * step
+            blocks.append(Block(one.lanes, start, front - one.kerf, one.kerf, one.kind, count))
+            left -= count
+            if not left:
+                break
+        if left:
+            return None
+    return blocks
+
+
+def _too_much(free: list[Free]) -> bool:
+    """Whether the pieces that must lie within some interval of one lane are too long for it."""
+    if any(not one.allowed for one in free):
+        return True
+    hulls = [(one.allowed[0][0], one.allowed[-1][1]) for one in free]
+    starts, ends = {lo for lo, _ in hulls}, {hi for _, hi in hulls}
+    lanes = [1 << bit for bit in range(max(one.lanes for one in free).bit_length())]
+    for lane in lanes:
+        for a in starts:
+            for b in ends:
+                total, kerf = 0, 0
+                for (lo, hi), one in zip(hulls, free, strict=True):
+                    if one.lanes & lane and lo >= a and hi <= b:
+                        total += one.number * (one.size + one.kerf)
+                        kerf = max(kerf, one.kerf)
+                if total > b - a + kerf:
+                    return True
+    return False
+
+
+def _one_window(free: list[Free]) -> bool:
+    """Whether all must lie after one another in one interval, so that the first order decides."""
+    common, first = free[0].lanes, free[0]
+    for one in free:
+        common &= one.lanes
+        if one.allowed != first.allowed or one.kerf != first.kerf:
+            return False
+    return bool(common) and len(first.allowed) == 1
+
+
+def _as_blocks(free: list[Free], starts: list[tuple[int, int]] | None) -> list[Block] | None:
+    """Join neighbouring pieces of one kind: (kind's place, start) pairs in order of start."""
+    if starts is None:
+        return None
+    blocks: list[Block] = []
+    open_block: dict[int, int] = {}
+    for place, start in starts:
+        one = free[place]
+        before = open_block.get(place)
+        if before is not None and blocks[before].end + one.kerf == start:
+            block = blocks[before]
+            blocks[before] = block._replace(end=start + one.size, number=block.number + 1)
+        else:
+            open_block[place] = len(blocks)
+            blocks.append(Block(one.lanes, start, start + one.size, one.kerf, one.kind, 1))
+    return blocks

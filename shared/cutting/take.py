@@ -1,0 +1,390 @@
+"""What one piece, or all of a cut, takes of one side in one way: lengths of lanes, parts, accounts.
+
+An `Option` is one way of making one choice on one side (or on both sides, or from the animal).
+Under each set of lengths it becomes a `Take`: pieces on strips and whole amounts of cells. A
+strip is one run of one side. A cell is a part of a side or of an animal, or a split share's
+account of either.
+"""
+
+from dataclasses import dataclass, field, replace
+from fractions import Fraction
+
+from shared.cutting.capacity import EXPECTED, Animal, Held, Interval, Window, window
+from shared.cutting.order import Choice
+from shared.cutting.run_packing import Piece
+from shared.cutting.ways import OffRun, OnRun, WayPlan, Ways
+from shared.units import SIXTY_FOURTH
+
+Strip = tuple[int, int, int]  # carcass, side, run
+Cell = tuple[int, int, str, int, int]  # carcass, side (0 the animal), part, share (0 all), lane
+
+
+@dataclass(frozen=True, slots=True)
+class Missing:
+    """Why an option can't be: "not_owned", "gone", "srm", "skin" or "joined", and the part."""
+
+    kind: str
+    part: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Take:
+    """What one unit takes: pieces on strips, and of cells (cell, amount, what is there).
+
+    `undivided`: a piece is bigger than its owner's account.
+    """
+
+    pieces: tuple[tuple[Strip, Piece], ...]
+    cells: tuple[tuple[Cell, int, int], ...]
+    undivided: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Wanted:
+    """The figures of a choice that set its pieces.
+
+    `fraction` None makes single pieces, else a block (or parts) of that fraction of all there is.
+    """
+
+    share: int
+    thickness: int
+    piece_ng: int | None
+    ribs: int | None
+    kerf: int
+    denominator: int
+    fraction: Fraction | None = None
+
+    def single(self) -> "Wanted":
+        """The same figures for single pieces."""
+        return replace(self, fraction=None)
+
+
+@dataclass(slots=True)
+class Option:
+    """One way on one side; several ways at once where all of them are wanted.
+
+    `side` is 0 for both sides or the animal. `cap` is how many units may be made here at most,
+    -1 for no bound of its own.
+    """
+
+    carcass: int
+    side: int
+    ways: tuple[WayPlan, ...]
+    held: tuple[Held, ...]
+    animal: Animal
+    wanted: Wanted
+    cap: int = -1
+    takes: list[Take | Missing | None] = field(default_factory=lambda: [None, None, None])
+
+    def take(self, scenario: int, ways: Ways) -> Take | Missing:
+        """What one unit takes with these lengths."""
+        found = self.takes[scenario]
+        if found is None:
+            if self.wanted.fraction is None:
+                found = _one_piece(self, scenario, ways)
+            else:
+                found = _all_of(self, scenario, ways)
+            self.takes[scenario] = found
+        return found
+
+
+def wanted(choice: Choice, plan: WayPlan, kerf: int, denominator: int) -> Wanted:
+    """The figures of a choice for one cut."""
+    weight = choice.piece_weight
+    return Wanted(
+        choice.share,
+        choice.thickness or plan.cut.thickness or 0,
+        None if weight is None else weight.nanograms,
+        choice.ribs,
+        kerf,
+        denominator,
+    )
+
+
+def _one_piece(option: Option, scenario: int, ways: Ways) -> Take | Missing:
+    plan = option.ways[0]
+    pieces: list[tuple[Strip, Piece]] = []
+    cells: list[tuple[Cell, int, int]] = []
+    undivided = False
+    for held in option.held or (None,):
+        if plan.on_run is not None and held is not None:
+            found = _run_piece(held, plan.on_run, option.wanted, scenario, ways)
+            if isinstance(found, Missing):
+                return found
+            strip = (option.carcass, held.side.number, plan.on_run.run)
+            pieces.append((strip, found))
+            if held.split:
+                undivided |= _charge_run(cells, strip, found, held, option.wanted, scenario, ways)
+        for off in plan.off_run:
+            first = held is None or held is option.held[0]
+            lost = _take_part(option, held, off, off.share, first, scenario, ways, pieces, cells)
+            if isinstance(lost, Missing):
+                return lost
+            undivided |= lost
+    return Take(tuple(pieces), tuple(cells), undivided)
+
+
+def _run_piece(
+    held: Held, on_run: OnRun, want: Wanted, scenario: int, ways: Ways
+) -> Piece | Missing:
+    found = window(held, on_run, scenario, ways)
+    if found is None:
+        return Missing("not_owned")
+    size = on_run.take.size
+    lo, hi, allowed = found.lo, found.hi, found.allowed
+    if size == "whole":
+        if allowed != ((lo, hi),):
+            return Missing(found.lost or "gone", found.lost_part)
+        return Piece(on_run.lanes, allowed, hi - lo, 0)
+    if not allowed:
+        return Missing(found.lost or "gone", found.lost_part)
+    if size == "slice":
+        return Piece(on_run.lanes, allowed, want.thickness, want.kerf)
+    length = piece_length(held, on_run, found, want, scenario, ways)
+    if on_run.take.anchor == "head":
+        allowed = allowed[:1] if allowed[0][0] == lo else ()
+        return Piece(on_run.lanes, allowed, length, want.kerf, -1)
+    if on_run.take.anchor == "tail":
+        allowed = allowed[-1:] if allowed[-1][1] == hi else ()
+        return Piece(on_run.lanes, allowed, length, want.kerf, 1)
+    return Piece(on_run.lanes, allowed, length, want.kerf)
+
+
+def piece_length(
+    held: Held, on_run: OnRun, found: Window, want: Wanted, scenario: int, ways: Ways
+) -> int:
+    """How long one piece is: by ribs, by weight, by share of the window, else the window.
+
+    Worked numbers: 3 of 7 ribs over 14 in are 6 in; 3 lb of a window of 10 in that weighs 9 lb
+    are 3.33 in, rounded to 3 21/64 in.
+    """
+    length = found.hi - found.lo
+    bounds = held.side.bounds[scenario][on_run.run]
+    if want.ribs is not None:
+        stretches = ways.runs[on_run.run].stretches
+        ribbed = [n for n in range(found.first, found.last + 1) if stretches[n].ribs]
+        ribs = sum([stretches[n].ribs for n in ribbed])
+        if ribs:
+            return sum([bounds[n + 1] - bounds[n] for n in ribbed]) * want.ribs // ribs
+    if want.piece_ng is not None:
+        weight = window_ng(held, on_run, ways)[2]
+        if weight > 0:
+            above = length * want.piece_ng * weight.denominator
+            below = weight.numerator * SIXTY_FOURTH
+            sixty_fourths = max(1, (2 * above + below) // (2 * below))
+            return min(length, sixty_fourths * SIXTY_FOURTH)
+    share = on_run.take.piece_share
+    if share is not None:
+        return length * share.numerator // share.denominator
+    return length
+
+
+def window_ng(held: Held, on_run: OnRun, ways: Ways) -> tuple[int, int, Fraction]:
+    """Ends of a take's window at expected lengths, and the expected weight of its lanes there."""
+    there = window(held, on_run, EXPECTED, ways)
+    if there is None:
+        return 0, 0, Fraction(0)
+    total = Fraction(0)
+    bounds = held.side.bounds[EXPECTED][on_run.run]
+    for place in range(there.first, there.last + 1):
+        lo, hi = bounds[place], bounds[place + 1]
+        inside = min(hi, there.hi) - max(lo, there.lo)
+        there_now = ways.at[on_run.run][place]
+        weight = sum([held.side.part_ng(part) for bit, part in there_now if bit & on_run.lanes])
+        total += weight if inside == hi - lo else Fraction(weight * inside, hi - lo)
+    return there.lo, there.hi, total
+
+
+def _take_part(
+    option: Option,
+    held: Held | None,
+    off: OffRun,
+    share: Fraction,
+    first: bool,
+    scenario: int,
+    ways: Ways,
+    pieces: list[tuple[Strip, Piece]],
+    cells: list[tuple[Cell, int, int]],
+) -> bool | Missing:
+    """Add what is taken of one part off the run; whether it is bigger than the account."""
+    part, want = off.part, option.wanted
+    amount = share.numerator * (want.denominator // share.denominator)
+    if part.per == "animal":
+        if part.code in option.animal.lost:
+            return Missing(option.animal.lost[part.code], part.code)
+        if first:
+            cells.append(((option.carcass, 0, part.code, 0, 0), amount, want.denominator))
+        return False
+    if held is None:
+        return Missing("not_owned", part.code)
+    fraction = held.fraction(part.quarter)
+    if fraction == 0:
+        return Missing("not_owned", part.code)
+    side = held.side
+    if part.code in side.lost:
+        return Missing(side.lost[part.code], part.code)
+    if off.run >= 0:
+        bounds = side.bounds[scenario][off.run]
+        lo, hi = bounds[off.stretch], bounds[off.stretch + 1]
+        strip = (option.carcass, side.number, off.run)
+        length = (hi - lo) * share.numerator // share.denominator
+        piece = Piece(off.lane, ((lo, hi),), length, 0)
+        pieces.append((strip, piece))
+        return held.split and _charge_run(cells, strip, piece, held, want, scenario, ways)
+    cells.append(((option.carcass, side.number, part.code, 0, 0), amount, want.denominator))
+    if fraction == 1:
+        return False
+    there = fraction.numerator * (want.denominator // fraction.denominator)
+    if amount > there:
+        return True
+    cells.append(((option.carcass, side.number, part.code, want.share, 0), amount, there))
+    return False
+
+
+def _charge_run(
+    cells: list[tuple[Cell, int, int]],
+    strip: Strip,
+    piece: Piece,
+    held: Held,
+    want: Wanted,
+    scenario: int,
+    ways: Ways,
+) -> bool:
+    """Charge a piece to the account of a split share, lane by lane; whether it is too big."""
+    carcass, side, run = strip
+    code = ways.runs[run].code
+    charged: list[tuple[Cell, int, int]] = []
+    for bit in range(piece.lanes.bit_length()):
+        if piece.lanes >> bit & 1:
+            there = account_length(held, run, 1 << bit, scenario, ways)
+            if piece.size > there:
+                return True
+            cell = (carcass, side, code, want.share, 1 << bit)
+            charged.append((cell, piece.size + piece.kerf, there + piece.kerf))
+    cells += charged
+    return False
+
+
+def account_length(held: Held, run: int, lane: int, scenario: int, ways: Ways) -> int:
+    """A split share's part of one lane of a run: its fraction of what is filled there."""
+    bounds = held.side.bounds[scenario][run]
+    total = Fraction(0)
+    for place, stretch in enumerate(ways.runs[run].stretches):
+        if any(bit == lane for bit, _ in ways.at[run][place]):
+            total += (bounds[place + 1] - bounds[place]) * held.fraction(stretch.quarter)
+    return total.numerator // total.denominator
+
+
+def _all_of(option: Option, scenario: int, ways: Ways) -> Take | Missing:
+    """All (or a fraction of all) of every way: blocks on runs and shares of parts."""
+    fraction = option.wanted.fraction or Fraction(1)
+    pieces: list[tuple[Strip, Piece]] = []
+    cells: list[tuple[Cell, int, int]] = []
+    undivided = False
+    for held in option.held or (None,):
+        if held is not None:
+            strips = _blocks(option, held, scenario, ways)
+            if isinstance(strips, Missing):
+                return strips
+            for run, lanes, reach, allowed in strips:
+                part = fraction * _mean_fraction(held, run, reach, scenario, ways)
+                length = (reach[1] - reach[0]) * part.numerator // part.denominator
+                strip = (option.carcass, held.side.number, run)
+                piece = Piece(lanes, allowed, length, 0)
+                pieces.append((strip, piece))
+                if held.split:
+                    undivided |= _charge_run(
+                        cells, strip, piece, held, option.wanted, scenario, ways
+                    )
+        first = held is None or held is option.held[0]
+        for off in _parts_once(option.ways):
+            mine = fraction
+            if held is not None and off.part.per == "side":
+                mine *= held.fraction(off.part.quarter)
+            lost = _take_part(option, held, off, mine, first, scenario, ways, pieces, cells)
+            if isinstance(lost, Missing):
+                return lost
+            undivided |= lost
+    return Take(tuple(pieces), tuple(cells), undivided)
+
+
+def _parts_once(plans: tuple[WayPlan, ...]) -> list[OffRun]:
+    if len(plans) == 1:
+        return list(plans[0].off_run)
+    return list({off.part.code: off for plan in plans for off in plan.off_run}.values())
+
+
+def _blocks(
+    option: Option, held: Held, scenario: int, ways: Ways
+) -> list[tuple[int, int, Interval, tuple[Interval, ...]]] | Missing:
+    """The windows of all ways on one side, united: run, lanes, reach, allowed."""
+    found: list[tuple[int, int, Interval, tuple[Interval, ...]]] = []
+    for plan in option.ways:
+        if plan.on_run is None:
+            continue
+        there = window(held, plan.on_run, scenario, ways)
+        if there is None:
+            return Missing("not_owned")
+        if there.lost and (option.wanted.fraction == 1 or not there.allowed):
+            return Missing(there.lost, there.lost_part)
+        if option.wanted.fraction == 1 and not held.split:
+            reaches = [(span, (span,)) for span in there.allowed]
+        else:
+            reaches = [((there.lo, there.hi), there.allowed)]
+        for reach, allowed in reaches:
+            found.append((plan.on_run.run, plan.on_run.lanes, reach, allowed))
+    return found if len(found) < 2 else united(found)
+
+
+def united(
+    blocks: list[tuple[int, int, Interval, tuple[Interval, ...]]],
+) -> list[tuple[int, int, Interval, tuple[Interval, ...]]]:
+    """Blocks that overlap in a lane become one in that lane; lanes alike stay one block."""
+    by_lane: dict[tuple[int, int], list[tuple[Interval, tuple[Interval, ...]]]] = {}
+    for run, lanes, reach, allowed in blocks:
+        for bit in range(lanes.bit_length()):
+            if lanes >> bit & 1:
+                by_lane.setdefault((run, bit), []).append((reach, allowed))
+    alike: dict[tuple[int, Interval, tuple[Interval, ...]], int] = {}
+    for (run, bit), spans in by_lane.items():
+        for reach, allowed in _joined(sorted(spans)):
+            key = (run, reach, allowed)
+            alike[key] = alike.get(key, 0) | 1 << bit
+    return [(run, lanes, reach, allowed) for (run, reach, allowed), lanes in alike.items()]
+
+
+def _joined(
+    spans: list[tuple[Interval, tuple[Interval, ...]]],
+) -> list[tuple[Interval, tuple[Interval, ...]]]:
+    joined: list[tuple[Interval, tuple[Interval, ...]]] = []
+    for (lo, hi), allowed in spans:
+        if joined and joined[-1][0][1] > lo:
+            (start, end), before = joined[-1]
+            joined[-1] = ((start, max(end, hi)), merged((*before, *allowed)))
+        else:
+            joined.append(((lo, hi), allowed))
+    return joined
+
+
+def merged(intervals: tuple[Interval, ...]) -> tuple[Interval, ...]:
+    """Intervals that touch or overlap made one: (0, 3), (2, 5) gives (0, 5)."""
+    found: list[Interval] = []
+    for lo, hi in sorted(intervals):
+        if found and lo <= found[-1][1]:
+            found[-1] = (found[-1][0], max(found[-1][1], hi))
+        else:
+            found.append((lo, hi))
+    return tuple(found)
+
+
+def _mean_fraction(held: Held, run: int, reach: Interval, scenario: int, ways: Ways) -> Fraction:
+    """The fraction a split share holds of a reach of a run; 1 where it holds all of it."""
+    if not held.split or reach[0] >= reach[1]:
+        return Fraction(1)
+    bounds = held.side.bounds[scenario][run]
+    total = Fraction(0)
+    for place, stretch in enumerate(ways.runs[run].stretches):
+        overlap = min(reach[1], bounds[place + 1]) - max(reach[0], bounds[place])
+        if overlap > 0:
+            total += overlap * held.fraction(stretch.quarter)
+    return total / (reach[1] - reach[0])

@@ -1,0 +1,278 @@
+"""The pools: what each share has to grind, render and boil, and what its choices draw of it.
+
+A pool holds what is trim by nature, what the cuts give back, and what was given to the trim; never
+what nobody has settled. All at expected weights; 95 % of it is sure and 105 % the most (from
+memory). Pounds are drawn first, in line order, then whatever takes the rest.
+"""
+
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+
+from shared.carcass.catalogue import Part, Pool
+from shared.cutting.answer import (
+    VERDICTS,
+    Conflict,
+    PlanLine,
+    PoolDraw,
+    Trim,
+    Verdict,
+    Where,
+)
+from shared.cutting.capacity import Animal, Held
+from shared.cutting.demand import Demand, Shop
+from shared.cutting.order import Question
+
+POOLS: tuple[Pool, ...] = ("lean", "fat", "bones", "skin", "offal")
+BANDS = (Fraction(95, 100), Fraction(1), Fraction(105, 100))
+
+
+@dataclass(frozen=True, slots=True)
+class Pools:
+    """What every share has and draws, the conflicts, and the verdict by line."""
+
+    trim: tuple[Trim, ...]
+    draws: tuple[PoolDraw, ...]
+    conflicts: tuple[Conflict, ...]
+    verdicts: tuple[tuple[int, Verdict], ...]
+
+    @property
+    def verdict(self) -> Verdict:
+        """The worst of the lines that stand."""
+        return VERDICTS[max([VERDICTS.index(one) for _, one in self.verdicts], default=0)]
+
+
+@dataclass(frozen=True, slots=True)
+class _Draw:
+    """One pool choice: pounds asked (None: the rest), and what a nanogram of it takes of each."""
+
+    line: int
+    cut: str
+    asked: int | None
+    takes: tuple[tuple[Pool, Fraction], ...]
+
+
+def pools(
+    question: Question, shop: Shop, demands: Sequence[Demand], lines: Sequence[PlanLine]
+) -> Pools:
+    """Fill every share's pools from the plan's lines and let its pool choices draw."""
+    filled = {share.number: dict.fromkeys(POOLS, Fraction(0)) for share in question.shares}
+    losses = dict.fromkeys(filled, Fraction(0))
+    for share in question.shares:
+        if share.leader is None:
+            _by_nature(filled[share.number], shop.held[share.number], shop, lines)
+    for made in lines:
+        losses[made.share] += _given_back(filled[made.share], made, shop)
+    drawn: list[PoolDraw] = []
+    conflicts: list[Conflict] = []
+    verdicts: list[tuple[int, Verdict]] = []
+    for number, pool in filled.items():
+        asked = [one for one in demands if one.pool and one.refusal is None]
+        mine = [one for one in asked if one.choice.share == number]
+        if mine:
+            _draw(number, pool, mine, shop, drawn, conflicts, verdicts)
+    trim = tuple(
+        Trim(number, *_whole(pool), int(losses[number])) for number, pool in filled.items()
+    )
+    order = sorted(drawn, key=lambda one: one.line)
+    return Pools(trim, tuple(order), tuple(conflicts), tuple(verdicts))
+
+
+def _whole(pool: dict[Pool, Fraction]) -> tuple[int, int, int, int, int]:
+    lean, fat, bones, skin, offal = (int(pool[name]) for name in POOLS)
+    return lean, fat, bones, skin, offal
+
+
+def _by_nature(
+    pool: dict[Pool, Fraction], held: Iterable[Held], shop: Shop, lines: Sequence[PlanLine]
+) -> None:
+    """Parts that are trim whatever the order says, as far as no line takes them."""
+    parts = [one for one in shop.ways.catalogue.parts.values() if one.by_nature_trim]
+    if not parts:
+        return
+    codes = {one.code for one in parts}
+    taken: dict[tuple[int, int, str], Fraction] = {}
+    for made in lines:
+        for one in made.taken:
+            if one.part in codes:
+                key = (made.carcass, made.side, one.part)
+                taken[key] = taken.get(key, Fraction(0)) + one.fraction
+    for one in held:
+        animal = shop.herd[one.side.carcass]
+        for part in parts:
+            if part.per == "side":
+                key = (one.side.carcass, one.side.number, part.code)
+                left = max(Fraction(0), one.fraction(part.quarter) - taken.get(key, Fraction(0)))
+                weight = 0 if part.code in one.side.lost else one.side.part_ng(part)
+            else:
+                left = one.of_animal()
+                weight = 0 if part.code in animal.lost else animal.part_ng(part)
+            _add(pool, part, left * weight)
+
+
+def _add(pool: dict[Pool, Fraction], part: Part, weight: Fraction) -> None:
+    if part.primal == "variety":
+        pool["offal"] += weight
+        return
+    for name, share in zip(POOLS, (part.lean, part.fat, part.bone, part.skin), strict=False):
+        if share:
+            pool[name] += weight * share
+
+
+def _given_back(pool: dict[Pool, Fraction], made: PlanLine, shop: Shop) -> Fraction:
+    """Add what a line gives back to the pools; what its knife loses."""
+    catalogue = shop.ways.catalogue
+    cut = catalogue.cuts[made.cut]
+    if cut.kind == "to_trim":
+        animal = shop.herd[made.carcass]
+        for one in made.taken:
+            part = catalogue.parts[one.part]
+            _add(pool, part, one.fraction * _weight(animal, made.side, part))
+        return Fraction(0)
+    given = cut.trimming
+    for name, share in zip(POOLS, (given.lean, given.fat, given.bone, given.skin), strict=False):
+        if share:
+            pool[name] += made.weight_ng * share
+    return made.weight_ng * given.loss
+
+
+def _weight(animal: Animal, side: int, part: Part) -> int:
+    if part.per == "animal":
+        return animal.part_ng(part)
+    if side == 0:
+        return animal.sides[0].part_ng(part) + animal.sides[1].part_ng(part)
+    return animal.sides[side - 1].part_ng(part)
+
+
+def _draw(
+    share: int,
+    pool: dict[Pool, Fraction],
+    demands: Sequence[Demand],
+    shop: Shop,
+    drawn: list[PoolDraw],
+    conflicts: list[Conflict],
+    verdicts: list[tuple[int, Verdict]],
+) -> None:
+    """Let a share's pool choices draw: pounds in line order, then the rest."""
+    draws: list[_Draw] = []
+    for one in demands:
+        lean, leanest = _lean(one), shop.ways.catalogue.leanest
+        if lean is not None and lean > leanest:
+            where = Where(0, 0, part="lean")
+            conflicts.append(Conflict((one.choice.line,), "leaner", where, lean, leanest, leanest))
+        else:
+            draws.append(_compiled(one, pool))
+    pounds = [one for one in draws if one.asked is not None]
+    standing = pounds
+    while (fall := _first_to_fall(standing, pool)) >= 0:
+        conflicts.append(_told(_shrunk(standing[: fall + 1], pool), pool))
+        standing = [one for place, one in enumerate(standing) if place != fall]
+    level = next(n for n in range(3) if _fit(standing, pool, BANDS[n]))
+    for one in standing:
+        verdicts.append((one.line, VERDICTS[level]))
+    left = dict(pool)
+    for one in [*standing, *[it for it in draws if it.asked is None]]:
+        weight = one.asked if one.asked is not None else int(_most(one, left))
+        made = _drawn(share, one, weight)
+        drawn.append(made)
+        for name, part in one.takes:
+            left[name] = max(Fraction(0), left[name] - part * weight)
+
+
+def _lean(one: Demand) -> Fraction | None:
+    """The lean a ground product is asked with, None where it comes as it is."""
+    if "lean" not in one.cut.pools or "fat" not in one.cut.pools:
+        return None
+    return one.choice.lean if one.choice.lean is not None else one.cut.lean_percent
+
+
+def _compiled(one: Demand, pool: dict[Pool, Fraction]) -> _Draw:
+    """What a nanogram of the product takes of each pool.
+
+    Worked number: ground at 80 % lean takes 4/5 of its weight in lean and 1/5 in fat. With no
+    lean stated, lean and fat come as they are there.
+    """
+    amount = one.choice.amount
+    asked = amount.weight.nanograms if amount.kind == "pounds" and amount.weight else None
+    lean = _lean(one)
+    if lean is not None:
+        takes: list[tuple[Pool, Fraction]] = [("lean", lean), ("fat", 1 - lean)]
+    else:
+        there = sum([pool[name] for name in one.cut.pools], Fraction(0))
+        takes = []
+        for name in one.cut.pools:
+            part = pool[name] / there if there else Fraction(1, len(one.cut.pools))
+            takes.append((name, part))
+    return _Draw(one.choice.line, one.cut.code, asked, tuple(_nonzero(takes)))
+
+
+def _nonzero(takes: Iterable[tuple[Pool, Fraction]]) -> Iterator[tuple[Pool, Fraction]]:
+    return (one for one in takes if one[1])
+
+
+def _most(one: _Draw, left: dict[Pool, Fraction]) -> Fraction:
+    """The most of a product that the pools give: the scarcer of lean and fat sets it."""
+    return min([left[name] / part for name, part in one.takes], default=Fraction(0))
+
+
+def _needs(draws: Iterable[_Draw]) -> dict[Pool, Fraction]:
+    needs: dict[Pool, Fraction] = {}
+    for one in draws:
+        for name, part in one.takes:
+            needs[name] = needs.get(name, Fraction(0)) + part * (one.asked or 0)
+    return needs
+
+
+def _fit(draws: Iterable[_Draw], pool: dict[Pool, Fraction], band: Fraction) -> bool:
+    return all(need <= pool[name] * band for name, need in _needs(draws).items())
+
+
+def _first_to_fall(draws: Sequence[_Draw], pool: dict[Pool, Fraction]) -> int:
+    for place in range(len(draws)):
+        if not _fit(draws[: place + 1], pool, BANDS[2]):
+            return place
+    return -1
+
+
+def _shrunk(draws: Sequence[_Draw], pool: dict[Pool, Fraction]) -> list[_Draw]:
+    kept = list(draws)
+    for one in reversed(draws[:-1]):
+        without = [other for other in kept if other is not one]
+        if not _fit(without, pool, BANDS[2]):
+            kept = without
+    return kept
+
+
+def _told(draws: Sequence[_Draw], pool: dict[Pool, Fraction]) -> Conflict:
+    """The numbers of a conflict over the pools: `where.part` is the pool that runs short.
+
+    Products alike in lean are told in product pounds ("25 lb asked, 18 lb there"), others in
+    pounds of that pool.
+    """
+    needs = _needs(draws)
+    short = max(needs, key=lambda name: needs[name] / pool[name] if pool[name] else 1 << 30)
+    lines = tuple(one.line for one in draws)
+    if len({one.takes for one in draws}) == 1:
+        part = dict(draws[0].takes)[short]
+        there = pool[short] / part
+        rivals = tuple((one.line, Fraction(one.asked or 0)) for one in draws)
+    else:
+        there = pool[short]
+        rivals = tuple(
+            (one.line, dict(one.takes).get(short, Fraction(0)) * (one.asked or 0)) for one in draws
+        )
+    asked = sum([amount for _, amount in rivals], Fraction(0))
+    where = Where(0, 0, part=short)
+    return Conflict(lines, "trim", where, asked, there, there * BANDS[2], rivals)
+
+
+def _drawn(share: int, one: _Draw, weight: int) -> PoolDraw:
+    """Whole nanograms of each pool that add up to the product."""
+    amounts: dict[Pool, int] = {}
+    left = weight
+    for name, part in one.takes[1:]:
+        amounts[name] = int(part * weight)
+        left -= amounts[name]
+    if one.takes:
+        amounts[one.takes[0][0]] = left
+    return PoolDraw(one.line, share, one.cut, weight, *[amounts.get(name, 0) for name in POOLS])

@@ -1,0 +1,171 @@
+"""Every way of every cut, worked out once for a species: indices and masks for the planner.
+
+Nothing here depends on a carcass or an order. A lane is one bit of a run's mask; a span is a
+range of stretches (first and last, both within) in which all lanes a way takes are filled.
+"""
+
+from dataclasses import dataclass
+from fractions import Fraction
+from math import lcm
+
+from shared.carcass.catalogue import Catalogue, Cut, Part, Run, RunTake, Way
+
+Span = tuple[int, int]
+
+
+@dataclass(frozen=True, slots=True)
+class OnRun:
+    """A run take with its run, lanes (bits) and stretches as numbers."""
+
+    take: RunTake
+    run: int
+    lanes: int
+    first: int
+    last: int
+    spans: tuple[Span, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class OffRun:
+    """A part take: `part` stands alone; `run` is -1, or the run its whole stretch lies on."""
+
+    part: Part
+    share: Fraction
+    run: int = -1
+    lane: int = 0
+    stretch: int = -1
+
+
+@dataclass(frozen=True, slots=True)
+class WayPlan:
+    """One way of a cut, compiled. `parts` are all parts it may take, run lanes included."""
+
+    cut: Cut
+    way: Way
+    place: int
+    on_run: OnRun | None
+    off_run: tuple[OffRun, ...]
+    parts: tuple[Part, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Ways:
+    """A species compiled: runs in a fixed order, ways by cut, parts by place.
+
+    `at[run][stretch]` holds (lane bit, part) for each filled lane. `denominator` makes every
+    share of a part that a way takes a whole number.
+    """
+
+    catalogue: Catalogue
+    runs: tuple[Run, ...]
+    run_place: dict[str, int]
+    at: tuple[tuple[tuple[tuple[int, Part], ...], ...], ...]
+    by_cut: dict[str, tuple[WayPlan, ...]]
+    denominator: int
+    bound_parts: tuple[Part, ...]
+
+    def lane_names(self, run: int, mask: int) -> tuple[str, ...]:
+        """The lanes of a mask, in the run's order."""
+        return tuple(name for bit, name in enumerate(self.runs[run].lanes) if mask >> bit & 1)
+
+
+def compile_ways(catalogue: Catalogue) -> Ways:
+    """Compile a catalogue; takes some milliseconds, once for a species."""
+    runs = tuple(catalogue.runs.values())
+    place = {run.code: index for index, run in enumerate(runs)}
+    at = tuple(_filled(catalogue, run) for run in runs)
+    by_cut = {
+        code: tuple(
+            _way(cut, way, number, runs, place, at, catalogue)
+            for number, way in enumerate(cut.ways)
+        )
+        for code, cut in catalogue.cuts.items()
+    }
+    shares = [
+        take.share.denominator
+        for plans in by_cut.values()
+        for plan in plans
+        for take in plan.off_run
+    ]
+    bound = tuple(
+        part for part in catalogue.parts.values() if part.srm_from_30_months or part.needs_skin
+    )
+    return Ways(catalogue, runs, place, at, by_cut, lcm(1, *shares), bound)
+
+
+def _filled(catalogue: Catalogue, run: Run) -> tuple[tuple[tuple[int, Part], ...], ...]:
+    places: list[list[tuple[int, Part]]] = [[] for _ in run.stretches]
+    for part in catalogue.parts.values():
+        if part.run == run.code:
+            places[run.place(part.stretch)].append((1 << run.lanes.index(part.lane), part))
+    return tuple(tuple(sorted(one, key=lambda pair: pair[0])) for one in places)
+
+
+def _way(
+    cut: Cut,
+    way: Way,
+    number: int,
+    runs: tuple[Run, ...],
+    place: dict[str, int],
+    at: tuple[tuple[tuple[tuple[int, Part], ...], ...], ...],
+    catalogue: Catalogue,
+) -> WayPlan:
+    on_run = None if way.run is None else _on_run(way.run, runs, place, at)
+    off_run: list[OffRun] = []
+    parts: list[Part] = []
+    if on_run is not None:
+        for stretch in range(on_run.first, on_run.last + 1):
+            parts += [part for bit, part in at[on_run.run][stretch] if bit & on_run.lanes]
+    for take in way.parts:
+        part = catalogue.parts[take.part]
+        parts.append(part)
+        if part.run:
+            run = runs[place[part.run]]
+            off_run.append(
+                OffRun(
+                    part,
+                    take.share,
+                    place[part.run],
+                    1 << run.lanes.index(part.lane),
+                    run.place(part.stretch),
+                )
+            )
+        else:
+            off_run.append(OffRun(part, take.share))
+    return WayPlan(cut, way, number, on_run, tuple(off_run), tuple(parts))
+
+
+def _on_run(
+    take: RunTake,
+    runs: tuple[Run, ...],
+    place: dict[str, int],
+    at: tuple[tuple[tuple[tuple[int, Part], ...], ...], ...],
+) -> OnRun:
+    index = place[take.run]
+    run = runs[index]
+    lanes = 0
+    for name in take.lanes:
+        lanes |= 1 << run.lanes.index(name)
+    first, last = run.place(take.first), run.place(take.last)
+    filled = [
+        stretch for stretch in range(first, last + 1) if _mask(at[index][stretch]) & lanes == lanes
+    ]
+    return OnRun(take, index, lanes, first, last, spans_of(filled))
+
+
+def spans_of(stretches: list[int]) -> tuple[Span, ...]:
+    """Neighbouring stretches joined: [0, 1, 3] gives (0, 1) and (3, 3)."""
+    spans: list[Span] = []
+    for stretch in stretches:
+        if spans and spans[-1][1] == stretch - 1:
+            spans[-1] = (spans[-1][0], stretch)
+        else:
+            spans.append((stretch, stretch))
+    return tuple(spans)
+
+
+def _mask(filled: tuple[tuple[int, Part], ...]) -> int:
+    mask = 0
+    for bit, _ in filled:
+        mask |= bit
+    return mask
