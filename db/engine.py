@@ -22,6 +22,7 @@ def file_engine(path: Path, *, foreign_keys: bool = True) -> Engine:
             "journal_mode=WAL",
             "synchronous=FULL",
             f"foreign_keys={'ON' if foreign_keys else 'OFF'}",
+            "recursive_triggers=ON",  # so that REPLACE can't get round a locked row
         ):
             connection.execute(f"PRAGMA {pragma}").close()
 
