@@ -38,6 +38,13 @@ def server_engine(url: str) -> Engine:
     return create_engine(parsed, pool_pre_ping=True)
 
 
+def reader_of(engine: Engine) -> Engine:
+    """The same store for reading only: all that one unit reads is of one moment."""
+    if engine.dialect.name == "sqlite":
+        return engine.execution_options(**{READING: True})
+    return engine.execution_options(isolation_level="REPEATABLE READ", postgresql_readonly=True)
+
+
 def _begin_by_ourselves(engine: Engine) -> None:
     """A unit that will write takes its place at once; one that only reads takes none.
 

@@ -11,7 +11,7 @@ from sqlalchemy.exc import DBAPIError, OperationalError, SQLAlchemyError
 
 from db import migrate
 from db.backup import copy_of_today, copy_store, must_be_sound, name_of_copy, of_os
-from db.engine import READING, file_engine, server_engine
+from db.engine import file_engine, reader_of, server_engine
 from db.network_drive import on_network_drive
 from db.problems import StoreBug, StoreFault, StoreUnavailable, of_sqlite
 from db.tables.people import Persons, Stations
@@ -34,7 +34,7 @@ class Store:
         self, engine: Engine, path: Path | None, clock: Callable[[], datetime] = utc_now
     ) -> None:
         self._engine = engine
-        self._reader = engine.execution_options(**{READING: True})
+        self._reader = reader_of(engine)
         self._clock = clock
         self.path = path
         self.url = str(engine.url)
@@ -178,6 +178,9 @@ def _open_server(url: str, clock: Callable[[], datetime]) -> Store:
     except SQLAlchemyError as error:
         engine.dispose()
         raise _told(error, "") from error
+    except StoreUnavailable:
+        engine.dispose()
+        raise
     return Store(engine, None, clock)
 
 

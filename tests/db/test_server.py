@@ -1,0 +1,214 @@
+"""The same store on PostgreSQL, where several stations share one; skipped without a server.
+
+STEELYARD_TEST_POSTGRES names a server on which databases may be made, such as
+`postgresql://app@127.0.0.1:54329/postgres`.
+"""
+
+import os
+import threading
+from collections.abc import Iterator
+
+import pytest
+from alembic.autogenerate import compare_metadata
+from alembic.migration import MigrationContext
+from sqlalchemy import make_url
+
+import db.tables  # noqa: F401  # fills METADATA
+from db import migrate
+from db.columns import METADATA
+from db.engine import server_engine
+from db.problems import StoreBug, StoreUnavailable
+from db.store import Store, open_store
+from shared.shop.customers import Customer
+from shared.shop.money import Balance, IssuedBill
+from shared.shop.people import SignedOn
+from shared.shop.problems import MoveRefused, StaleEdit
+from shared.units import Weight
+from tests.db.examples import (
+    GROUND,
+    arrived,
+    customer,
+    issued_pdf,
+    line,
+    lot_of_halves,
+    lot_of_one,
+    order_of,
+)
+from tests.db.test_unit_of_work import LOCKED, full_shop
+from tests.store_fixture import Clock
+
+SERVER = os.environ.get("STEELYARD_TEST_POSTGRES", "")
+pytestmark = pytest.mark.skipif(not SERVER, reason="no server: STEELYARD_TEST_POSTGRES isn't set")
+
+
+@pytest.fixture(scope="module")
+def url() -> Iterator[str]:
+    """A database of one's own on the server."""
+    name = f"steelyard_test_{os.getpid()}"
+    server = server_engine(SERVER).execution_options(isolation_level="AUTOCOMMIT")
+    with server.connect() as connection:
+        connection.exec_driver_sql(f"CREATE DATABASE {name}")
+    yield make_url(SERVER).set(database=name).render_as_string(hide_password=False)
+    with server.connect() as connection:
+        connection.exec_driver_sql(f"DROP DATABASE {name} WITH (FORCE)")
+    server.dispose()
+
+
+@pytest.fixture
+def shared_store(url: str, clock: Clock) -> Iterator[Store]:
+    """An empty store on the server."""
+    engine = server_engine(url)
+    with engine.begin() as connection:
+        connection.exec_driver_sql("DROP SCHEMA public CASCADE")
+        connection.exec_driver_sql("CREATE SCHEMA public")
+    engine.dispose()
+    store = open_store(url, clock=clock)
+    yield store
+    store.close()
+
+
+@pytest.fixture
+def here(shared_store: Store) -> SignedOn:
+    return shared_store.sign_on("Test", "Bench")
+
+
+def test_up_and_down_again_leaves_nothing(shared_store: Store, url: str) -> None:
+    engine = server_engine(url)
+    with engine.connect() as connection:
+        context = MigrationContext.configure(connection, opts={"compare_type": True})
+        assert compare_metadata(context, METADATA) == []
+    shared_store.close()
+    migrate.downgrade(engine, "base")
+    with engine.connect() as connection:
+        left = connection.exec_driver_sql(
+            "SELECT tablename FROM pg_tables WHERE schemaname = 'public'"
+        ).fetchall()
+        assert [row[0] for row in left] == ["alembic_version"]
+    migrate.upgrade(engine)
+    engine.dispose()
+
+
+def test_a_newer_server_is_refused(shared_store: Store, url: str) -> None:
+    shared_store.close()
+    engine = server_engine(url)
+    with engine.begin() as connection:
+        connection.exec_driver_sql("UPDATE alembic_version SET version_num = '9999'")
+    engine.dispose()
+    with pytest.raises(StoreUnavailable) as refused:
+        open_store(url)
+    assert refused.value.code == "too_new"
+
+
+def test_a_day_in_the_shop(shared_store: Store, here: SignedOn) -> None:
+    """Every list and sum, on the server's own types."""
+    with shared_store.work(here.person, here.station) as work:
+        full_shop(work)
+        work.commit()
+    with shared_store.read() as reading:
+        order = reading.orders.get(1)
+        assert order is not None
+        (row,) = reading.orders.list(text="berg")
+        assert (row.billed_cents, row.due_cents, row.lines, row.packages) == (100, -4900, 1, 1)
+        assert type(row.due_cents) is int
+        balance = reading.payments.balance(order.id)
+        assert balance == Balance(100, 0, 5000, 0, 5000)
+        assert type(balance.billed) is int
+        (animal,) = reading.animals.list(text="114")
+        assert animal.hot_ng == Weight(925, "lb", -1).nanograms
+        assert animal.owners in ("Anna Berg, Bert Iversen", "Bert Iversen, Anna Berg")
+        (count,) = reading.packages.counts(order.id)
+        assert (count.packages, count.nanograms) == (1, Weight(1625, "lb", -2).nanograms)
+        assert [one.customer for one in reading.bills.list()] == ["Anna Berg"]
+        assert [one.kind for one in reading.search.find("1")] == ["order", "lot", "animal"]
+        assert len(reading.lots.question(1).choices) == 1
+        paper = reading.papers.get(1)
+        assert paper is not None
+        assert paper.pdf == b"%PDF"
+
+
+def test_a_line_and_its_undoing(shared_store: Store, here: SignedOn) -> None:
+    with shared_store.work(here.person, here.station) as work:
+        order = order_of(work, lot_of_halves(work))
+        made = line(work, order, GROUND)
+        assert work.lots.question(order.lot_id).choices == (made,)
+        work.orders.undo(order.id, 0)
+        assert work.lots.question(order.lot_id).choices == ()
+
+
+def test_a_stale_edit_is_refused(shared_store: Store, here: SignedOn) -> None:
+    with shared_store.work(here.person, here.station) as work:
+        mine = customer(work)
+        assert isinstance(work.customers.save(mine), Customer)
+        assert isinstance(work.customers.save(mine), StaleEdit)
+
+
+@pytest.mark.parametrize(("table", "change"), LOCKED)
+def test_locked_rows(
+    shared_store: Store, here: SignedOn, table: str, change: str, url: str
+) -> None:
+    with shared_store.work(here.person, here.station) as work:
+        full_shop(work)
+        work.commit()
+    change = change.replace("x'00'", "'\\x00'").replace("at = ''", "at = now()")
+    for sql in (f"UPDATE {table} SET {change}", f"DELETE FROM {table}"):
+        with (
+            pytest.raises(StoreBug, match=f"{table}: rows are locked"),
+            shared_store.work(here.person, here.station) as work,
+        ):
+            work._connection.exec_driver_sql(sql)
+
+
+def test_numbers_have_no_gaps_and_no_twins(shared_store: Store, here: SignedOn) -> None:
+    kept: list[int] = []
+    faults: list[BaseException] = []
+
+    def issue(start: int) -> None:
+        try:
+            for turn in range(start, start + 12):
+                with shared_store.work(here.person, here.station) as work:
+                    order = order_of(work, lot_of_one(work))
+                    bill = work.bills.issue(
+                        order.id, total_cents=100, snapshot="{}", pdf=issued_pdf
+                    )
+                    assert isinstance(bill, IssuedBill)
+                    if turn % 3:
+                        work.commit()
+                        kept.append(bill.number)
+        except BaseException as fault:
+            faults.append(fault)
+
+    threads = [threading.Thread(target=issue, args=(start,)) for start in (0, 100)]
+    for thread in threads:
+        thread.start()
+    for thread in threads:
+        thread.join()
+    assert faults == []
+    assert sorted(kept) == list(range(1, 17))
+
+
+def test_reading_sees_one_moment_while_another_writes(shared_store: Store, here: SignedOn) -> None:
+    with shared_store.read() as reading:
+        assert reading.customers.find("") == ()
+        with shared_store.work(here.person, here.station) as work:
+            customer(work)
+            work.commit()
+        assert reading.customers.find("") == ()
+
+
+def test_two_stations_at_once_take_one_animal_only_once(
+    shared_store: Store, here: SignedOn
+) -> None:
+    with shared_store.work(here.person, here.station) as work:
+        animal = arrived(work, lot_of_halves(work))
+        work.commit()
+    with (
+        shared_store.work(here.person, here.station) as one,
+        shared_store.work(here.person, here.station) as other,
+    ):
+        mine, theirs = one.animals.get(animal.id), other.animals.get(animal.id)
+        assert mine == theirs == animal
+        moved = one.animals.move(animal.id, "weighed", version=animal.version)
+        assert not isinstance(moved, StaleEdit)
+        one.commit()
+        late = other.animals.move(animal.id, "weighed", version=animal.version)
+        assert late == MoveRefused("no_such_move", "weighed", "weighed")
