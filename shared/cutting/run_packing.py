@@ -278,7 +278,7 @@ def _too_much(free: list[Free]) -> bool:
                     if one.lanes & lane and lo >= a and hi <= b:
                         total += one.number * (one.size + one.kerf)
                         kerf = max(kerf, one.kerf)
-                if total > b - a + kerf:
+                if total and total > b - a + kerf:
                     return True
     return False
 

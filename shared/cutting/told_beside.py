@@ -7,7 +7,7 @@ from fractions import Fraction
 from shared.cutting.answer import Caution, OwnersQuestion, Where
 from shared.cutting.capacity import MOST, animals, holdings
 from shared.cutting.conflict_place import Place, places
-from shared.cutting.demand import Demand, Shop, demand
+from shared.cutting.demand import Demand, Row, Shop, demand
 from shared.cutting.order import Question
 from shared.cutting.plan_lines import Laid
 from shared.cutting.standing import Standing, stands
@@ -44,13 +44,34 @@ def tight(found: Standing, ways: Ways) -> Iterator[Caution]:
     if found.scenario != MOST:
         return
     newest = max(one.choice.line for one in found.demands)
-    over = [place for place in places(found.demands, ways) if _is_tight(place)]
+    sides = {(one.carcass, one.side) for row in found.rows for one in row.options}
+    over = [
+        place
+        for side in sorted(sides)
+        for place in places(_as_planned(found, side), ways)
+        if _is_tight(place)
+    ]
     best = max(over, key=lambda one: (sum(map(bool, one.must.values())), -one.span), default=None)
     if best is None:
         yield Caution("tight", newest)
         return
+    line = max(line for line, amount in best.must.items() if amount)
     asked = sum(best.must.values(), Fraction(0)) - best.spare
-    yield Caution("tight", newest, best.where, asked, best.expected, best.most)
+    yield Caution("tight", line, best.where, asked, best.expected, best.most)
+
+
+def _as_planned(found: Standing, side: tuple[int, int]) -> list[Demand]:
+    """What the plan makes of the group's lines on one side, with no other place to go."""
+    lines: list[Demand] = []
+    for one in found.demands:
+        rows = [
+            Row(row.line, count, [option])
+            for row, units in zip(found.rows, found.units, strict=True)
+            for option, count in zip(row.options, units, strict=True)
+            if count and row.line == one.choice.line and (option.carcass, option.side) == side
+        ]
+        lines.append(Demand(one.choice, one.cut, [row.options[0] for row in rows], rows))
+    return [one for one in lines if one.rows]
 
 
 def _is_tight(place: Place) -> bool:

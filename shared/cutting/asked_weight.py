@@ -1,0 +1,43 @@
+"""Expected weight of all that a line asks for, as remedies compare it."""
+
+from fractions import Fraction
+
+from shared.cutting.capacity import EXPECTED
+from shared.cutting.demand import Demand
+from shared.cutting.piece_weight import piece_ng
+from shared.cutting.plan_lines import Parts, Segment
+from shared.cutting.take import Missing, Option
+from shared.cutting.ways import Ways
+
+
+def asked_ng(one: Demand, ways: Ways) -> int:
+    """Expected weight of all a line asks for where it is first made; 0 for what has no figure."""
+    if one.refusal is not None and not one.options:
+        return 0
+    weight = one.choice.amount.weight
+    if one.pool:
+        return weight.nanograms if weight is not None else 0
+    total = Fraction(0)
+    for row in one.rows:
+        option = row.options[0]
+        if option.wanted.fraction is None:
+            total += row.need * piece_ng(option, ways)
+        else:
+            total += row.need * all_ng(option, ways)
+    return int(total)
+
+
+def all_ng(option: Option, ways: Ways) -> Fraction:
+    """Expected weight of all (or a fraction of all) of a cut there."""
+    take = option.take(EXPECTED, ways)
+    if isinstance(take, Missing):
+        return Fraction(0)
+    parts = Parts(option, ways, EXPECTED)
+    for strip, piece in take.pieces:
+        lo = piece.allowed[0][0] if piece.allowed else 0
+        parts.add_segment(Segment(strip, piece, lo, 1))
+    for (_, side, code, share, _), amount, _ in take.cells:
+        if share == 0:
+            where = None if side == 0 else option.animal.sides[side - 1]
+            parts.add(code, Fraction(amount, option.wanted.denominator), where)
+    return parts.weight

@@ -1,0 +1,129 @@
+"""Changes of one choice that a remedy may try: less of it, another cut, another way."""
+
+from collections.abc import Iterator
+from dataclasses import replace
+from fractions import Fraction
+
+from shared.carcass.catalogue import Catalogue, Cut
+from shared.cutting.answer import Conflict
+from shared.cutting.asked_weight import asked_ng
+from shared.cutting.demand import Demand, Shop, demand
+from shared.cutting.order import Amount, Choice, Package
+from shared.cutting.piece_weight import count_of_pounds, piece_ng
+from shared.cutting.ways import Ways
+from shared.units import NG_PER_LB, Weight
+
+
+def less(choice: Choice, count: int, cut: Cut) -> Choice:
+    """The choice with a smaller count; pounds become the pieces they come to."""
+    kind = choice.amount.kind
+    if kind not in ("pieces", "slices", "at_least", "up_to"):
+        kind = "slices" if "slices" in cut.amounts else "pieces"
+    return replace(choice, amount=Amount(kind, count=count), pinned=())
+
+
+def less_pounds(choice: Choice, there_ng: Fraction) -> Choice | None:
+    """The choice with what is there, in whole pounds, in tenths below one pound."""
+    pounds = there_ng / NG_PER_LB
+    if pounds >= 1:
+        weight = Weight(int(pounds), "lb", 0)
+    elif pounds >= Fraction(1, 10):
+        weight = Weight(int(pounds * 10), "lb", -1)
+    else:
+        return None
+    return replace(choice, amount=replace(choice.amount, weight=weight))
+
+
+def mended(one: Demand, conflict: Conflict, catalogue: Catalogue) -> Iterator[tuple[str, Choice]]:
+    """What sets a line right that was refused on its own: as thick, as fat, or as it can be."""
+    choice = one.choice
+    if conflict.kind == "thickness":
+        yield "thicker", replace(choice, thickness=int(conflict.most))
+    elif conflict.kind == "leaner":
+        yield "less_lean", replace(choice, lean=catalogue.leanest)
+    elif conflict.kind == "not_whole":
+        yield "each_side", replace(choice, amount=replace(choice.amount, of="side"))
+
+
+def loosened(one: Demand, shop: Shop) -> Iterator[tuple[str, Choice]]:
+    """The same cut with its pins or its way let go, or of one side in place of all."""
+    choice = one.choice
+    if choice.pinned and not choice.made:
+        yield "other_side", replace(choice, pinned=())
+    if choice.way and len(one.cut.ways) > 1:
+        yield "other_side", replace(choice, way="")
+    sides = sorted({(option.carcass, option.side) for option in one.options})
+    if choice.amount.kind == "all" and "fraction" in one.cut.amounts:
+        for some in range(len(sides) - 1, 0, -1):
+            amount = Amount("fraction", fraction=Fraction(some, len(sides)), of="animal")
+            yield "other_side", replace(choice, amount=amount)
+    del shop
+
+
+def carried_over(one: Demand, code: str, shop: Shop) -> Choice | None:
+    """The choice as another cut, its amount carried over in pounds; None where it can't be.
+
+    Worked number: one whole ham of 20 lb becomes 2 half hams of 10 lb.
+    """
+    cut = shop.ways.catalogue.cuts.get(code)
+    if cut is None or cut.kind == "pool" or code == one.cut.code:
+        return None
+    old = one.choice
+    bare = Choice(
+        old.line,
+        old.share,
+        code,
+        old.amount,
+        finishes=tuple(finish for finish in old.finishes if finish in cut.finishes),
+        note=old.note,
+        package=old.package if cut.kind == one.cut.kind else Package(),
+    )
+    kind = old.amount.kind
+    if kind in ("all", "rest", "fraction"):
+        return bare if kind in cut.amounts else _in_pieces(bare, one, cut, shop)
+    return _in_pieces(bare, one, cut, shop)
+
+
+def _in_pieces(bare: Choice, one: Demand, cut: Cut, shop: Shop) -> Choice | None:
+    kind = "slices" if "slices" in cut.amounts else "pieces"
+    if kind not in cut.amounts:
+        return replace(bare, amount=Amount("rest")) if "rest" in cut.amounts else None
+    single = demand(replace(bare, amount=Amount(kind, count=1)), shop)
+    if single.refusal is not None or not single.options:
+        return None
+    each = piece_ng(single.options[0], shop.ways)
+    wanted = asked_ng(one, shop.ways)
+    if not wanted:
+        return replace(bare, amount=Amount(kind, count=1))
+    return replace(bare, amount=Amount(kind, count=count_of_pounds(wanted, each)))
+
+
+def cuts_of_same_part(one: Demand, conflict: Conflict, ways: Ways) -> list[str]:
+    """Other cuts of the primal, or of the part that is fought over, that aren't its neighbours."""
+    known = {one.cut.code, *one.cut.neighbours}
+    parts = _parts_of(one.cut, ways)
+    fought = conflict.where.part
+    found: list[str] = []
+    for code, plans in ways.by_cut.items():
+        cut = ways.catalogue.cuts[code]
+        if code in known or cut.kind in ("pool", "to_trim"):
+            continue
+        codes = {part.code for plan in plans for part in plan.parts}
+        if cut.primal == one.cut.primal and codes & parts and (not fought or fought in codes):
+            found.append(code)
+    return found
+
+
+def _parts_of(cut: Cut, ways: Ways) -> set[str]:
+    return {part.code for plan in ways.by_cut[cut.code] for part in plan.parts}
+
+
+def to_the_trim(one: Demand, ways: Ways) -> Choice | None:
+    """The choice given to the trim instead; None where no cut of the primal does that."""
+    parts = _parts_of(one.cut, ways)
+    for code, plans in ways.by_cut.items():
+        cut = ways.catalogue.cuts[code]
+        if cut.kind == "to_trim" and any(part.code in parts for p in plans for part in p.parts):
+            kind = "rest" if "rest" in cut.amounts else "all"
+            return Choice(one.choice.line, one.choice.share, code, Amount(kind))
+    return None

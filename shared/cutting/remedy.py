@@ -1,0 +1,265 @@
+"""Ways out of a conflict: concrete changes, each planned before it is offered, the least first.
+
+In this order: the same cut, the most that fits · all becomes the rest · the same cut from another
+side or in another way · a neighbouring cut · any other cut of the same part · leave it out. Only
+where nothing before leaving it out is found: two lines at once, or a line of another owner.
+"""
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, replace
+from fractions import Fraction
+
+from shared.carcass.catalogue import Catalogue
+from shared.cutting.answer import Answer, Conflict, Edit, Remedy
+from shared.cutting.asked_weight import asked_ng
+from shared.cutting.changed_choice import (
+    carried_over,
+    cuts_of_same_part,
+    less,
+    less_pounds,
+    loosened,
+    mended,
+    to_the_trim,
+)
+from shared.cutting.demand import Demand, Shop, demand
+from shared.cutting.groups import groups
+from shared.cutting.order import Choice, Question
+from shared.cutting.plan import Planner, shop_of
+from shared.cutting.standing import stands
+
+MOST_OFFERED = 5
+
+
+@dataclass(frozen=True, slots=True)
+class _Try:
+    """An edit that might do: its kind, the lines it changes, and pounds moved."""
+
+    kind: str
+    edits: tuple[Edit, ...]
+    moved_ng: int
+
+
+def remedies(
+    question: Question, answer: Answer, catalogue: Catalogue
+) -> tuple[tuple[Remedy, ...], ...]:
+    """The ways out of each conflict of an answer, at most five each, in the conflicts' order.
+
+    Worked number: a half hog with a whole ham and 6 ham steaks: leave the steaks out, or take
+    the ends as roasts and keep the centre for the steaks.
+    """
+    planner = Planner(catalogue)
+    shop = shop_of(question, planner.ways)
+    newest = [max(one.lines) for one in answer.conflicts]
+    found: list[tuple[Remedy, ...]] = []
+    for place, conflict in enumerate(answer.conflicts):
+        aside = {line for other, line in enumerate(newest) if other != place} - {newest[place]}
+        kept = tuple(one for one in question.choices if one.line not in aside)
+        case = _Case(replace(question, choices=kept), conflict, planner, shop)
+        found.append(case.remedies())
+    return tuple(found)
+
+
+class _Case:
+    """One conflict with the order it stands in, the other conflicts set aside."""
+
+    def __init__(
+        self, question: Question, conflict: Conflict, planner: Planner, shop: Shop
+    ) -> None:
+        self.question = question
+        self.conflict = conflict
+        self.planner = planner
+        self.shop = shop
+        self.demands = {one.line: demand(one, shop) for one in question.choices}
+        self.newest = max(conflict.lines)
+        self.share = self.demands[self.newest].choice.share
+        mine = [self.demands[line] for line in sorted(conflict.lines, reverse=True)]
+        self.own = [one for one in mine if one.choice.share == self.share]
+        self.others = [one for one in mine if one.choice.share != self.share]
+
+    def remedies(self) -> tuple[Remedy, ...]:
+        """Class after class until there are enough."""
+        found: list[Remedy] = []
+        for tries in self._classes():
+            if len(found) >= MOST_OFFERED:
+                break
+            found += self._offered(tries, MOST_OFFERED - len(found), found)
+        if not found:
+            for tries in (self._two_lines, self._ask_other):
+                found += self._offered(tries, MOST_OFFERED - len(found), found)
+        if len(found) < MOST_OFFERED:
+            found += self._offered(self._leave_out, MOST_OFFERED - len(found), found)
+        return tuple(found)
+
+    def _classes(self) -> tuple[Callable[[], Iterator[_Try]], ...]:
+        if self.conflict.kind == "trim":
+            return self._less, self._rest, self._give_to_trim
+        return self._less, self._rest, self._elsewhere, self._neighbours, self._other_cuts
+
+    def _offered(
+        self, tries: Callable[[], Iterator[_Try]], most: int, before: list[Remedy]
+    ) -> list[Remedy]:
+        """Plan a class's tries, the smaller change first, and offer those that stand."""
+        found: list[Remedy] = []
+        seen = {one.edits for one in before}
+        for one in sorted(tries(), key=lambda one: one.moved_ng):
+            if len(found) >= most:
+                break
+            if one.edits in seen:
+                continue
+            seen.add(one.edits)
+            answer = self.planner.answer(self._edited(one.edits))
+            if answer.verdict != "cant":
+                found.append(Remedy(one.kind, one.edits, one.moved_ng, answer.verdict))
+        return found
+
+    def _edited(self, edits: tuple[Edit, ...]) -> Question:
+        changed = {one.line: one.choice for one in edits}
+        choices = [changed.get(one.line, one) for one in self.question.choices]
+        return replace(self.question, choices=tuple(one for one in choices if one is not None))
+
+    def _fits(self, *changed: Demand, without: int = 0) -> bool:
+        """Whether the lines stand with some of them changed; the pools aren't looked at."""
+        if any(one.refusal is not None for one in changed):
+            return False
+        lines = {**self.demands, **{one.choice.line: one for one in changed}}
+        lines.pop(without, None)
+        watched = {self.newest, *(one.choice.line for one in changed)}
+        bound = [one for one in lines.values() if one.rows and one.refusal is None]
+        touched = [
+            one
+            for group in groups(bound, self.shop.ways)
+            if any(one.choice.line in watched for one in group)
+            for one in group
+        ]
+        return stands(touched, self.shop.ways)
+
+    def _try(self, kind: str, old: Demand, choice: Choice) -> _Try | None:
+        """An edit of one line if it fits; with less of it where all of it doesn't."""
+        new = demand(choice, self.shop)
+        if not self._fits(new):
+            smaller = self._most_of(choice)
+            if smaller is None:
+                return None
+            choice, new = smaller, demand(smaller, self.shop)
+        moved = abs(asked_ng(old, self.shop.ways) - asked_ng(new, self.shop.ways))
+        return _Try(kind, (Edit(choice.line, choice),), moved)
+
+    def _most_of(self, choice: Choice) -> Choice | None:
+        """The choice with the greatest count below its own that fits, None where none does."""
+        asked = demand(choice, self.shop)
+        low, high = 0, sum([row.need for row in asked.rows]) - 1
+        while low < high:
+            middle = (low + high + 1) // 2
+            if self._fits(demand(less(choice, middle, asked.cut), self.shop)):
+                low = middle
+            else:
+                high = middle - 1
+        return less(choice, low, asked.cut) if low > 0 else None
+
+    def _less(self) -> Iterator[_Try]:
+        """The same cut, the most that fits."""
+        for one in self.own:
+            if one.pool:
+                yield from self._fewer_pounds(one)
+            elif one.choice.amount.kind in ("pieces", "slices", "pounds", "at_least") and one.rows:
+                smaller = self._most_of(one.choice)
+                if smaller is not None:
+                    new = demand(smaller, self.shop)
+                    moved = asked_ng(one, self.shop.ways) - asked_ng(new, self.shop.ways)
+                    yield _Try("less", (Edit(smaller.line, smaller),), abs(moved))
+            for kind, choice in mended(one, self.conflict, self.shop.ways.catalogue):
+                yield _Try(kind, (Edit(choice.line, choice),), 0)
+
+    def _fewer_pounds(self, one: Demand) -> Iterator[_Try]:
+        weight = one.choice.amount.weight
+        if self.conflict.kind != "trim" or weight is None:
+            return
+        others = [amount for line, amount in self.conflict.rivals if line != one.choice.line]
+        mine = [amount for line, amount in self.conflict.rivals if line == one.choice.line]
+        there = self.conflict.expected - sum(others, Fraction(0))
+        if there > 0 and mine and mine[0] > 0:
+            choice = less_pounds(one.choice, there * weight.nanograms / mine[0])
+            if choice is not None and choice.amount.weight is not None:
+                moved = weight.nanograms - choice.amount.weight.nanograms
+                yield _Try("less", (Edit(choice.line, choice),), moved)
+
+    def _rest(self) -> Iterator[_Try]:
+        """All, or pounds of the trim, become the rest."""
+        for one in self.own:
+            takes_rest = "rest" in one.cut.amounts and one.choice.amount.kind == "all"
+            if takes_rest or (one.pool and self.conflict.kind == "trim"):
+                amount = replace(one.choice.amount, kind="rest", weight=None)
+                choice = replace(one.choice, amount=amount, pinned=())
+                yield _Try("rest", (Edit(choice.line, choice),), 0)
+
+    def _elsewhere(self) -> Iterator[_Try]:
+        """The same cut from one of the owner's sides only, in another way, or without its pins."""
+        for one in self.own:
+            for kind, choice in loosened(one, self.shop):
+                found = self._try(kind, one, choice)
+                if found is not None:
+                    yield found
+
+    def _neighbours(self) -> Iterator[_Try]:
+        for one in self.own:
+            for code in one.cut.neighbours:
+                yield from self._as_cut("neighbour", one, code)
+
+    def _other_cuts(self) -> Iterator[_Try]:
+        for one in self.own:
+            for code in cuts_of_same_part(one, self.conflict, self.shop.ways):
+                yield from self._as_cut("other_cut", one, code)
+
+    def _as_cut(self, kind: str, one: Demand, code: str) -> Iterator[_Try]:
+        choice = carried_over(one, code, self.shop)
+        if choice is not None:
+            found = self._try(kind, one, choice)
+            if found is not None:
+                yield found
+
+    def _give_to_trim(self) -> Iterator[_Try]:
+        """Up to three of the owner's other choices that would give most back to the trim."""
+        lines = [one for one in self.demands.values() if one.choice.share == self.share]
+        lines = [one for one in lines if not one.pool and one.refusal is None and one.options]
+        lines.sort(key=lambda one: -asked_ng(one, self.shop.ways))
+        for one in lines[:3]:
+            choice = to_the_trim(one, self.shop.ways)
+            if choice is not None and self._fits(demand(choice, self.shop)):
+                moved = asked_ng(one, self.shop.ways)
+                yield _Try("other_cut", (Edit(choice.line, choice),), moved)
+
+    def _two_lines(self) -> Iterator[_Try]:
+        """Two lines of the owner: one as a neighbouring cut, of the other less."""
+        for one in self.own:
+            for code in one.cut.neighbours:
+                choice = carried_over(one, code, self.shop)
+                for other in self.own:
+                    if choice is None or other is one or other.pool or not other.rows:
+                        continue
+                    yield from self._both(one, choice, other)
+
+    def _both(self, one: Demand, choice: Choice, other: Demand) -> Iterator[_Try]:
+        first = demand(choice, self.shop)
+        for count in range(sum([row.need for row in other.rows]) - 1, 0, -1):
+            smaller = less(other.choice, count, other.cut)
+            second = demand(smaller, self.shop)
+            if self._fits(first, second):
+                moved = abs(asked_ng(one, self.shop.ways) - asked_ng(first, self.shop.ways))
+                moved += abs(asked_ng(other, self.shop.ways) - asked_ng(second, self.shop.ways))
+                edits = (Edit(choice.line, choice), Edit(smaller.line, smaller))
+                yield _Try("two_lines", edits, moved)
+                return
+
+    def _ask_other(self) -> Iterator[_Try]:
+        """Another owner takes less, or leaves it out."""
+        for one in self.others:
+            smaller = self._most_of(one.choice) if one.rows and not one.pool else None
+            new = None if smaller is None else demand(smaller, self.shop)
+            left = 0 if new is None else asked_ng(new, self.shop.ways)
+            moved = asked_ng(one, self.shop.ways) - left
+            yield _Try("ask_other", (Edit(one.choice.line, smaller),), abs(moved))
+
+    def _leave_out(self) -> Iterator[_Try]:
+        for one in self.own:
+            moved = asked_ng(one, self.shop.ways)
+            yield _Try("leave_out", (Edit(one.choice.line, None),), moved)
