@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from datetime import date
 from typing import TYPE_CHECKING, Any, Literal, cast
 
-from sqlalchemy import ColumnElement, Connection, Select, exists, func, or_, select
+from sqlalchemy import ColumnElement, Connection, Select, exists, false, func, or_, select
 from sqlalchemy.orm import InstrumentedAttribute, aliased
 
 from db.columns import Nanograms
@@ -50,7 +50,7 @@ def current_weight(kind: str) -> ColumnElement[int]:
         .where(
             Weighings.animal_id == Animals.id,
             Weighings.kind == kind,
-            Weighings.withdrawn.is_not(True),
+            Weighings.withdrawn == false(),
             ~exists().where(later.corrects == Weighings.id),
         )
         .correlate(Animals)

@@ -3,7 +3,7 @@
 from dataclasses import replace
 from datetime import date
 
-from sqlalchemy import select, update
+from sqlalchemy import false, select, update
 
 from db.desk import Desk
 from db.problems import StoreBug
@@ -74,7 +74,7 @@ class RateBook:
             RateCards.code, RateCards.holds_from, RateCards.id
         )
         if not retired:
-            found = found.where(RateCards.retired.is_not(True))
+            found = found.where(RateCards.retired == false())
         return tuple(_read(row[0], row[1]) for row in self._desk.connection.execute(found))
 
     def current(
