@@ -1,0 +1,1 @@
+"""What labels and tags must say, and what their barcodes carry."""
