@@ -40,9 +40,11 @@ class BillBook:
         """Issue a bill. `pdf` makes its paper from the number it is given.
 
         The producer's own bill has no order: order_id is None and the lot is named. A line whose
-        key was billed before and not credited is refused: "already_billed".
+        key was billed before and not credited is refused: "already_billed". Lines that wait for
+        a weight are on the paper only.
         """
         lot, customer = payer(self._desk, order_id, lot_id)
+        lines = [line for line in lines if line.kind != "waiting"]
         twice = self.billed_keys(order_id, lot) & {line.key for line in lines}
         if twice:
             return Refused("already_billed", {"keys": ", ".join(sorted(twice))})
@@ -50,11 +52,16 @@ class BillBook:
         bill = self._keep(
             "bill", number, (lot, order_id, customer), total_cents, snapshot, pdf(number)
         )
+        self._keep_lines(bill.id, lines)
+        self._keep_divisions(lot, divisions)
+        return bill
+
+    def _keep_lines(self, bill_id: int, lines: Sequence[BillLine]) -> None:
         self._desk.add_rows(
             BillLines,
             [
                 {
-                    "bill_id": bill.id,
+                    "bill_id": bill_id,
                     "position": position,
                     "key": line.key,
                     "code": line.code,
@@ -68,8 +75,6 @@ class BillBook:
                 for position, line in enumerate(lines, start=1)
             ],
         )
-        self._keep_divisions(lot, divisions)
-        return bill
 
     def _keep_divisions(self, lot_id: int, divisions: Sequence[Division]) -> None:
         """Keep what isn't kept yet; the first division of a charge holds for good."""
