@@ -62,6 +62,7 @@ class Bundle:
     def at_most(self) -> int:
         counts = [stick.at_most() for stick in self.sticks]
         counts += [int(1 / share) for _, share in self.cells if share > 0]
+        counts += [int((one.room + one.kerf) / one.amount) for one in self.charges if one.amount]
         return min([self.most, *counts])
 
     def touches(self) -> set[object]:
@@ -134,8 +135,14 @@ def both_sides(lot: Lot, choice: Json, way: Json, carcass: int, level: str) -> M
     return Made(first.sticks + second.sticks, tuple(cells.items()))
 
 
-def on_side(lot: Lot, choice: Json, way: Json, side: tuple[int, int], level: str) -> Made | None:
-    """What one unit takes on one side; None where it can't be made there."""
+def on_side(
+    lot: Lot, choice: Json, way: Json, side: tuple[int, int], level: str, entire: bool = True
+) -> Made | None:
+    """What one unit takes on one side; None where it can't be made there.
+
+    `entire` False: of a window that is taken whole a fraction is asked, which a lost stretch
+    does not forbid.
+    """
     made = off_run(lot, choice["share"], side, way, level)
     take = way.get("run")
     if made is None or not take:
@@ -143,7 +150,7 @@ def on_side(lot: Lot, choice: Json, way: Json, side: tuple[int, int], level: str
     window = lot.window(choice["share"], side, take, level)
     if window is None or not window.open:
         return None
-    if take["size"] == "whole" and window.open != ((window.lo, window.hi),):
+    if entire and take["size"] == "whole" and window.open != ((window.lo, window.hi),):
         return None
     first = stick(lot, choice, take, side, window, level)
     return Made((first, *made.sticks), made.cells)

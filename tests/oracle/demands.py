@@ -83,11 +83,8 @@ def refusal(lot: Lot, choice: Json) -> str:
     cut = lot.species.cuts[choice["cut"]]
     amount = choice["amount"]
     kind = amount if isinstance(amount, str) else next(key for key in amount if key != "of")
-    understood = set(cut["amounts"])
-    if understood & {"pieces", "slices"}:
-        understood |= {"up_to", "at_least"}
     ways = lot.species.ways(choice)
-    if kind not in understood or (not ways and cut["kind"] != "pool"):
+    if kind not in lot.species.amounts(cut) or (not ways and cut["kind"] != "pool"):
         return "amount"
     if any(way.get("run", {}).get("size") == "slice" for way in ways):
         thickness = choice.get("thickness") or cut.get("thickness") or "0 in"

@@ -8,7 +8,7 @@ import tomllib
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
-from functools import cached_property
+from functools import cache, cached_property
 from pathlib import Path
 from typing import Any
 
@@ -18,7 +18,17 @@ LEVELS = ("sure", "expected", "most")
 SIXTY_FOURTH = 3175
 Json = dict[str, Any]
 
+_COUNTED = ("pieces", "pounds", "fraction", "all", "rest", "up_to", "at_least")
+AMOUNTS = {
+    "steaks": ("slices", *_COUNTED),
+    "whole": ("pieces", "fraction", "all", "rest", "up_to", "at_least"),
+    "to_trim": ("rest", "all", "fraction"),
+    "pool": ("rest", "pounds"),
+}
+"""What a kind of cut understands where its table doesn't say; other kinds as roasts: counted."""
 
+
+@cache
 def share_of(text: str | int) -> Fraction:
     """A fraction of the files: "1/2", "0.0473", "19.6/210.9", "4.73 %"."""
     words = str(text).strip()
@@ -28,12 +38,14 @@ def share_of(text: str | int) -> Fraction:
     return Fraction(above) / Fraction(below or 1)
 
 
+@cache
 def length_of(text: str) -> int:
     found = read_length(text)
     assert isinstance(found, int), text
     return found
 
 
+@cache
 def weight_of(text: str) -> Fraction:
     found = read_weight(text)
     assert isinstance(found, Weight), text
@@ -120,7 +132,8 @@ class Species:
         return [one.code for one in self.runs[run]].index(stretch)
 
     def ways(self, choice: Json) -> list[Json]:
-        ways: list[Json] = self.cuts[choice["cut"]]["way"] if self.cuts[choice["cut"]] else []
+        """The ways of a choice's cut, or the one it names."""
+        ways: list[Json] = self.cuts[choice["cut"]].get("way", [])
         named = choice.get("way")
         return [way for way in ways if not named or way["code"] == named]
 
@@ -135,6 +148,11 @@ class Species:
                         yield self.part_at[take["run"], stretch.code, lane]
         for one in way.get("parts", []):
             yield one["part"]
+
+    def amounts(self, cut: Json) -> set[str]:
+        """The kinds of amount a cut understands; what is counted also by up to and at least."""
+        amounts = set(cut.get("amounts", AMOUNTS.get(cut["kind"], _COUNTED)))
+        return amounts | ({"up_to", "at_least"} if amounts & {"pieces", "slices"} else set())
 
     def ends(self, take: Json) -> tuple[int, int]:
         first = self.place(take["run"], take["first"])
@@ -162,7 +180,13 @@ class Lot:
             for number, carcass in enumerate(order["carcasses"], start=1)
             for side in (1, 2)
         }
+        self._known: dict[tuple[object, ...], Any] = {}
         self.animal_lost = [self._animal_lost(one) for one in order["carcasses"]]
+
+    def refresh(self) -> "Lot":
+        """Look at the order's choices again after they were changed."""
+        self.choices = sorted(self.order["choices"], key=lambda one: one["line"])
+        return self
 
     # -- the carcass -------------------------------------------------------------------------
 
@@ -240,9 +264,12 @@ class Lot:
 
     def fraction(self, share: int, side: tuple[int, int], quarter: str) -> Fraction:
         """How much of a quarter of a side ("" is what lies in neither) a share holds."""
-        mine = self.held(share, side)
-        whole = mine.get("", Fraction(0))
-        return min(Fraction(1), whole + (mine.get(quarter, Fraction(0)) if quarter else 0))
+        key = ("fraction", share, side, quarter)
+        if key not in self._known:
+            mine = self.held(share, side)
+            whole = mine.get("", Fraction(0)) + (mine.get(quarter, 0) if quarter else 0)
+            self._known[key] = min(Fraction(1), whole)
+        return self._known[key]
 
     def sides_of(self, share: int) -> list[tuple[int, int]]:
         return sorted((c, s) for owner, c, s in self._held if owner == share)
@@ -266,6 +293,12 @@ class Lot:
 
     def part_weight(self, side: tuple[int, int], code: str) -> Fraction:
         """Expected weight of a part on a side, or of the animal's one."""
+        key = ("weight", side, code)
+        if key not in self._known:
+            self._known[key] = self._part_weight(side, code)
+        return self._known[key]
+
+    def _part_weight(self, side: tuple[int, int], code: str) -> Fraction:
         part = self.species.parts[code]
         if self.lost(side, code) == "gone":
             return Fraction(0)
@@ -280,13 +313,22 @@ class Lot:
 
     def bounds(self, side: tuple[int, int], run: str, level: str) -> list[int]:
         """Borders of the stretches of a run, from the head end."""
-        borders = [0]
-        for stretch in self.species.runs[run]:
-            borders.append(borders[-1] + self.sides[side].lengths[level][stretch.code])
-        return borders
+        key = ("bounds", side, run, level)
+        if key not in self._known:
+            borders = [0]
+            for stretch in self.species.runs[run]:
+                borders.append(borders[-1] + self.sides[side].lengths[level][stretch.code])
+            self._known[key] = borders
+        return self._known[key]
 
     def window(self, share: int, side: tuple[int, int], take: Json, level: str) -> Window | None:
         """Where the take may lie for that share on that side; None where it holds none of it."""
+        key = ("window", share, side, id(take), level)
+        if key not in self._known:
+            self._known[key] = self._window(share, side, take, level)
+        return self._known[key]
+
+    def _window(self, share: int, side: tuple[int, int], take: Json, level: str) -> Window | None:
         first, last = self.species.ends(take)
         stretches = self.species.runs[take["run"]]
         mine = [

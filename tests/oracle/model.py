@@ -26,18 +26,22 @@ class OutOfTimeError(Exception):
 
 
 class _Model:
-    """One question to the solver: can these demands be met together?"""
+    """One question to the solver: can these demands be met together?
 
-    def __init__(self, demands: Iterable[Demand]) -> None:
+    `owners_settle`: what comes one to an animal may be promised to each owner once.
+    """
+
+    def __init__(self, demands: Iterable[Demand], owners_settle: bool = False) -> None:
+        self.owners_settle = owners_settle
         self.cp = cp_model.CpModel()
         self.lanes: dict[Lane, list[cp_model.IntervalVar]] = {}
         self.room: dict[Lane, list[tuple[Stick, list[cp_model.IntVar]]]] = {}
-        self.cells: dict[Cell, list[tuple[Fraction, cp_model.IntVar]]] = {}
+        self.cells: dict[tuple[int, Cell], list[tuple[Fraction, cp_model.IntVar]]] = {}
         self.accounts: dict[object, list[tuple[Charge, cp_model.IntVar]]] = {}
         self.possible = True
         for one in demands:
             for need in one.needs:
-                self._need(need)
+                self._need(need, one.share)
         for intervals in self.lanes.values():
             if len(intervals) > 1:
                 self.cp.add_no_overlap(intervals)
@@ -62,12 +66,12 @@ class _Model:
             raise OutOfTimeError(solver.status_name(status))
         return False
 
-    def _need(self, need: Need) -> None:
+    def _need(self, need: Need, share: int) -> None:
         counts: list[tuple[Bundle, cp_model.IntVar]] = []
         for bundle in need.bundles:
             most = min(need.total, bundle.at_most())
             if most > 0:
-                counts.append((bundle, self._bundle(bundle, most)))
+                counts.append((bundle, self._bundle(bundle, most, share)))
         if sum(min(need.total, bundle.at_most()) for bundle in need.bundles) < need.total:
             self.possible = False
             return
@@ -79,7 +83,7 @@ class _Model:
             elif number:
                 self.possible = False
 
-    def _bundle(self, bundle: Bundle, most: int) -> cp_model.IntVar:
+    def _bundle(self, bundle: Bundle, most: int, owner: int) -> cp_model.IntVar:
         """Units made of a bundle; the first so many of its pieces are there, in order."""
         count = self.cp.new_int_var(0, most, "")
         there = [self.cp.new_bool_var("") for _ in range(most)]
@@ -89,7 +93,8 @@ class _Model:
         for stick in bundle.sticks:
             self._stick(stick, there)
         for cell, share in bundle.cells:
-            self.cells.setdefault(cell, []).append((share, count))
+            settled = self.owners_settle and cell[1] == 0
+            self.cells.setdefault((owner if settled else 0, cell), []).append((share, count))
         for charge in bundle.charges:
             self.accounts.setdefault(charge.account, []).append((charge, count))
         return count
@@ -109,7 +114,7 @@ class _Model:
                 self.cp.add(start == stick.lo + place * step).only_enforce_if(one)
             elif stick.anchor == "tail":
                 self.cp.add(start == stick.hi - stick.size - place * step).only_enforce_if(one)
-            if before is not None:
+            elif before is not None:
                 self.cp.add(start >= before + step).only_enforce_if(one)
             before = start
             if step > 0:
@@ -141,27 +146,36 @@ class _Model:
         self.cp.add(total <= int(room * whole))
 
 
-def can_stand(lot: Lot, lines: Iterable[int]) -> str | None:
+def can_stand(lot: Lot, lines: Iterable[int], owners_settle: bool = False) -> str | None:
     """The verdict of some lines of a lot alone: the worst of its groups, None where one can't."""
     chosen = set(lines)
     choices = [one for one in lot.choices if one["line"] in chosen]
     by_level = {level: [demand(lot, one, level) for one in choices] for level in LEVELS}
     if any(one.refused for one in by_level["expected"]):
         return None
-    if _Model(by_level["sure"]).feasible():
+    if _Model(by_level["sure"], owners_settle).feasible():
         return "sure"
     worst = "sure"
     for group in groups(by_level):
-        verdict = _group_verdict(by_level, group)
+        verdict = _group_verdict(by_level, group, owners_settle)
         if verdict is None:
             return None
         worst = max(worst, verdict, key=WORST.index)
     return worst
 
 
-def _group_verdict(by_level: Mapping[str, list[Demand]], group: set[int]) -> str | None:
+def fits(lot: Lot) -> bool:
+    """Whether all lines of a lot fit where every length runs to its most."""
+    demands = [demand(lot, one, "most") for one in lot.choices]
+    return not any(one.refused for one in demands) and _Model(demands).feasible()
+
+
+def _group_verdict(
+    by_level: Mapping[str, list[Demand]], group: set[int], owners_settle: bool
+) -> str | None:
     for level in LEVELS:
-        if _Model(one for one in by_level[level] if one.line in group).feasible():
+        mine = [one for one in by_level[level] if one.line in group]
+        if _Model(mine, owners_settle).feasible():
             return VERDICTS[level]
     return None
 
@@ -190,5 +204,9 @@ def groups(by_level: Mapping[str, list[Demand]]) -> list[set[int]]:
 
 
 def verdict(lot: Lot) -> str:
-    """The verdict of the whole lot before pools and owners' questions."""
-    return can_stand(lot, [one["line"] for one in lot.choices]) or "cant"
+    """The verdict of the whole lot before pools; "asks" where owners want the same single part."""
+    lines = [one["line"] for one in lot.choices]
+    found = can_stand(lot, lines)
+    if found is None and can_stand(lot, lines, owners_settle=True) is not None:
+        return "asks"
+    return found or "cant"

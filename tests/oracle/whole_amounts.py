@@ -65,7 +65,7 @@ def whole(
 
     Of a window that lost a stretch nobody can have all; a part of it may fit in what is left.
     """
-    made = on_side(lot, choice, way, side, level)
+    made = on_side(lot, choice, way, side, level, entire=part == 1)
     if made is None or not way.get("run"):
         return made
     window = lot.window(choice["share"], side, way["run"], level)
