@@ -11,11 +11,11 @@ from fractions import Fraction
 from typing import Literal
 
 from shared.billing.division import Portion, Rule, portions
-from shared.billing.lot import BilledLot, BilledShare
+from shared.billing.lot import BilledLot, BilledShare, Credit
 from shared.billing.problems import BillingProblem
-from shared.billing.quantities import HangingWeights, WeightKind, hanging_weights
+from shared.billing.quantities import HangingWeights, WeightKind
 from shared.billing.rates import Basis, Charge, RateCard, Unit
-from shared.billing.stakes import PRODUCER, WaitsFor
+from shared.billing.stakes import PRODUCER, WaitsFor, lot_weights
 from shared.money import round_half_up
 from shared.shop.holdings import whole
 from shared.shop.money import Payment, PaymentKind, PaymentMeans
@@ -188,22 +188,18 @@ def _bill(
     payments: Iterable[Payment],
     already: Collection[str],
 ) -> Bill | BillingProblem:
+    weights = lot_weights(lot)
+    if isinstance(weights, BillingProblem):
+        return weights
     found = portions(lot)
     if isinstance(found, BillingProblem):
         return found
-    kind = _weight_kind(card)
-    hanging = hanging_weights(lot.animals, owner.holdings, kind, lot.fore_share, lot.expected)
-    if isinstance(hanging, BillingProblem):
-        return hanging
-    parts = [
-        part
-        for part in found
-        if part.share in numbers and part.key not in already and part.quantity != 0
-    ]
-    order = _order(card, lot.the_producers_card)
-    parts.sort(key=lambda part: (order.get(part.charge.code, len(order)), part.animal))
+    hanging = weights[_weight_kind(card), owner.number]
+    wanted = [one for one in found if one.share in numbers and one.key not in already]
+    parts = _in_order([one for one in wanted if one.quantity != 0], card, lot.the_producers_card)
     lines = [_line(lot, part) for part in parts]
-    lines += [_credit_line(place, one.reason, one.cents) for place, one in enumerate(owner.credits)]
+    credited = [_credit_line(place, one) for place, one in enumerate(owner.credits)]
+    lines += [line for line in credited if line.key not in already]
     places = sorted({holding.carcass for holding in owner.holdings})
     return Bill(
         species=lot.species,
@@ -231,9 +227,10 @@ def _weight_kind(card: RateCard) -> WeightKind:
     return "hot"
 
 
-def _order(*cards: RateCard | None) -> dict[str, int]:
+def _in_order(parts: Iterable[Portion], *cards: RateCard | None) -> list[Portion]:
+    """As the cards list their charges, then animal by animal."""
     codes = [charge.code for card in cards if card is not None for charge in card.charges]
-    return {code: place for place, code in reversed([*enumerate(codes)])}
+    return sorted(parts, key=lambda part: (codes.index(part.charge.code), part.animal))
 
 
 def _line(lot: BilledLot, part: Portion) -> BillLine:
@@ -262,7 +259,7 @@ def _line(lot: BilledLot, part: Portion) -> BillLine:
     )
 
 
-def _credit_line(place: int, reason: str, cents: int) -> BillLine:
+def _credit_line(place: int, credit: Credit) -> BillLine:
     return BillLine(
         key=f"credit:{place + 1}",
         code="credit",
@@ -275,8 +272,8 @@ def _credit_line(place: int, reason: str, cents: int) -> BillLine:
         unit="each",
         rate=None,
         rule="reason",
-        amount_cents=-cents,
-        reason=reason,
+        amount_cents=-credit.cents,
+        reason=credit.reason,
     )
 
 

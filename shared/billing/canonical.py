@@ -1,7 +1,7 @@
 """Values to JSON and back without loss, so that a bill or a card can be kept as text.
 
-A dataclass becomes an object of its fields, a `Fraction` "143/2", a day "2024-04-01", a tuple a
-list. Reading follows the types of the fields and refuses anything else; nothing is guessed.
+A dataclass becomes an object of its fields, a `Fraction` "143/2", a day "2024-04-01", a tuple of
+one kind of thing a list. Reading follows the types of the fields and refuses anything else.
 """
 
 import json
@@ -100,14 +100,9 @@ def _read_either(found: Json, kinds: tuple[object, ...], at: str) -> object:
 def _read_tuple(found: Json, kinds: tuple[object, ...], at: str) -> object:
     if not isinstance(found, list):
         raise _NotOfTypeError(at)
-    if kinds[1:] == (...,):
-        return tuple(_read(one, kinds[0], f"{at}/{place}") for place, one in enumerate(found))
-    if len(found) != len(kinds):
-        raise _NotOfTypeError(at)
-    return tuple(
-        _read(one, kind, f"{at}/{place}")
-        for place, (one, kind) in enumerate(zip(found, kinds, strict=True))
-    )
+    if kinds[1:] != (...,):
+        raise TypeError(f"{kinds} isn't kept as text")
+    return tuple(_read(one, kinds[0], f"{at}/{place}") for place, one in enumerate(found))
 
 
 def _read_fields(found: Json, of: type[object], at: str) -> object:

@@ -9,13 +9,13 @@ class BillingProblem:
     """A code and what it is about.
 
     Of a rate card: "code_missing", "bad_code", "same_code", "rate_negative", "rate_absurd",
-    "minimum_negative", "minimum_per_share" (only what is divided can have one), "tax_negative",
+    "minimum_negative", "minimum_per_share" (of each share, but none is set), "tax_negative",
     "tax_absurd", "steps_not_rising", "shrink_missing", "shrink_absurd", "weights_crossed",
     "no_card".
     Of a bill: "no_such_share", "no_such_animal", "quarters_differ", "producer_card_lacks",
     "fore_share_absurd", "shares_over", "weight_missing" (a statement can't wait).
     Of money: "not_positive", "overpaid", "nothing_due", "more_than_owed", "more_than_due",
-    "reason_missing", "no_such_line", "more_than_billed", "nothing_to_credit", "no_pounds".
+    "reason_missing", "no_such_line", "more_than_billed", "nothing_to_credit".
     Of a kept text: "damaged", "too_new".
     """
 

@@ -20,7 +20,8 @@ from shared.billing.quantities import (
     matching,
 )
 from shared.billing.rates import HANGING, MADE, Charge
-from shared.shop.holdings import whole
+from shared.shop.holdings import check_shares, whole
+from shared.shop.lots import LotShare
 
 WaitsFor = Literal["", "hot", "chilled", "packages", "pounds_in"]
 PRODUCER = 0
@@ -65,7 +66,7 @@ def charge_sets(lot: BilledLot) -> tuple[ChargeSet, ...] | BillingProblem:
 
     "producer_card_lacks": an owner's card leaves a charge to the producer, whose card hasn't it.
     """
-    weights = _weights(lot)
+    weights = lot_weights(lot)
     if isinstance(weights, BillingProblem):
         return weights
     card = lot.the_producers_card
@@ -87,10 +88,16 @@ def charge_sets(lot: BilledLot) -> tuple[ChargeSet, ...] | BillingProblem:
     return tuple(sets)
 
 
-def _weights(lot: BilledLot) -> Weights | BillingProblem:
-    """Hanging weights by kind and share; share 0 holds every animal whole."""
+def lot_weights(lot: BilledLot) -> Weights | BillingProblem:
+    """Hanging weights by kind and share; share 0 holds every animal whole.
+
+    "shares_over": a place on an animal is held by more than one share; "no_such_animal".
+    """
     if not 0 < lot.fore_share < 1:
         return BillingProblem("fore_share_absurd", {"fore_share": str(lot.fore_share)})
+    sold_twice = _sold_twice(lot)
+    if sold_twice is not None:
+        return sold_twice
     every = [one for place in range(len(lot.animals)) for one in whole(place)]
     held = [(share.number, share.holdings) for share in lot.shares] + [(PRODUCER, tuple(every))]
     kinds: tuple[WeightKind, ...] = ("hot", "chilled")
@@ -101,11 +108,16 @@ def _weights(lot: BilledLot) -> Weights | BillingProblem:
             if isinstance(found, BillingProblem):
                 return found
             weights[kind, number] = found
-    for place in range(len(lot.animals)):
-        heads = sum((head_fraction(one.holdings, place) for one in lot.shares), Fraction(0))
-        if heads > 1:
-            return BillingProblem("shares_over", {"animal": str(place + 1), "held": str(heads)})
     return weights
+
+
+def _sold_twice(lot: BilledLot) -> BillingProblem | None:
+    shares = [LotShare(one.number, None, holdings=one.holdings) for one in lot.shares]
+    for fault in check_shares(len(lot.animals), shares):
+        if fault.code == "over":
+            data = {"animal": str(fault.carcass + 1), "side": str(fault.side)}
+            return BillingProblem("shares_over", data)
+    return None
 
 
 def _owner_sets(

@@ -117,14 +117,12 @@ def package_label(facts: LabelFacts) -> PackageLabel | tuple[MarkingProblem, ...
     A custom-exempt chop of 2.35 lb requires "not_for_sale", "product", "owner", "order",
     "net_weight", "packed_on", "keep", "plant" and "serial".
     """
+    ready, gs1 = _ready(facts), _gs1(facts)
     problems = [*_faults(facts)]
-    ready = _ready(facts)
     if ready is None:
         problems.append(MarkingProblem("ready_unknown", _finish_names(facts)))
-    gs1 = _gs1(facts)
     if isinstance(gs1, MarkingProblem):
-        problems.append(gs1)
-        gs1 = None
+        return (*problems, gs1)
     if problems or facts.net is None or facts.packed_on is None or ready is None:
         return tuple(problems)
     custom = facts.regime == "custom"

@@ -4,12 +4,15 @@ from dataclasses import replace
 from fractions import Fraction
 
 from shared.billing.bill import make_bill, make_producer_bill
-from shared.billing.lot import Asked, Credit, with_extras
+from shared.billing.division import divide
+from shared.billing.lot import Asked, Credit, Division, with_extras
 from shared.billing.problems import BillingProblem
 from shared.billing.rates import AppliesTo, Charge, Step
-from shared.carcass.carcass import Carcass
+from shared.billing.stakes import PRODUCER
+from shared.carcass.carcass import Carcass, Holding, SideWeights
 from tests.shared.billing.lots import (
     HALVES,
+    QUARTERS,
     WHOLE,
     card,
     good,
@@ -217,3 +220,89 @@ def test_half_of_an_unsplit_carcass_is_said() -> None:
 def test_a_share_that_isnt_there_is_said() -> None:
     found = make_bill(lot_of(hung("1", "1"), HALVES, CUT), 3)
     assert found == BillingProblem("no_such_share", {"share": "3"})
+
+
+def test_the_producer_pays_made_flat_and_asked_charges_once_for_all() -> None:
+    """3.33 lb and 3.33 lb at $1.05: $6.99 on the total, not two times $3.50."""
+    smoke = Charge("smoke", "per_lb_finished", Fraction(105), falls_to="producer")
+    papers = Charge("papers", "flat", Fraction(500), falls_to="producer")
+    trip = Charge("delivery_miles", "per_mile", Fraction(75), falls_to="producer", asked=True)
+    made = [(smoked("3.33"),), (smoked("3.33"),)]
+    lot = lot_of(hung("1", "1"), HALVES, smoke, papers, trip, made=made)
+    lot = with_extras(lot, 1, asked=[Asked("delivery_miles", Fraction(4))])
+    lot = with_extras(lot, 2, asked=[Asked("delivery_miles", Fraction(6))])
+    bill = good(make_producer_bill(lot))
+    assert [(line.key, line.quantity, line.amount_cents) for line in bill.lines] == [
+        ("smoke:0", Fraction("6.66"), 699),
+        ("papers:0", 1, 500),
+        ("delivery_miles:0", 10, 750),
+    ]
+    assert good(make_bill(lot, 1)).lines == ()
+
+
+def test_the_producer_waits_while_any_owners_goods_are_unmade() -> None:
+    smoke = Charge("smoke", "per_lb_finished", Fraction(105), falls_to="producer")
+    made = [(smoked("3.33"),), (smoked("0", complete=False),)]
+    bill = good(make_producer_bill(lot_of(hung("1", "1"), HALVES, smoke, made=made)))
+    assert [(line.kind, line.waits_for) for line in bill.lines] == [("waiting", "packages")]
+
+
+def test_what_the_producer_paid_is_kept_too() -> None:
+    kill = replace(KILL, falls_to="producer")
+    lot = lot_of(hung("1", "1"), HALVES, kill)
+    kept = divide(lot)
+    assert kept == (Division("kill:1", PRODUCER, 10_000),)
+    dearer = replace(KILL, rate=Fraction(11_000), falls_to="producer")
+    again = replace(lot_of(hung("1", "1"), HALVES, dearer), kept=kept)
+    bill = good(make_producer_bill(again))
+    assert (bill.total_cents, bill.cautions[0].code) == (10_000, "kept_differs")
+    assert (bill.cautions[0].was, bill.cautions[0].now) == (10_000, 11_000)
+
+
+def test_days_nobody_asked_for_cost_nothing() -> None:
+    storage = Charge("storage", "per_day", Fraction(500))
+    lot = lot_of(hung("1", "1"), HALVES, storage)
+    assert good(make_bill(lot, 1)).lines == ()
+    stayed = with_extras(lot, 1, asked=[Asked("storage", Fraction(3))])
+    assert good(make_bill(stayed, 1)).total_cents == 1_500
+
+
+def test_a_flat_charge_may_hang_on_an_order_line() -> None:
+    fee = Charge("smoke", "flat", Fraction(900), applies_to=AppliesTo(cuts=("belly",)))
+    lot = lot_of(hung("1", "1"), HALVES, fee, made=[(smoked("3"),), ()])
+    assert [good(make_bill(lot, number)).total_cents for number in (1, 2)] == [900, 0]
+
+
+def test_a_credit_is_given_on_one_bill_only() -> None:
+    lot = with_extras(lot_of(hung("1", "1"), HALVES, KILL), 1, credits_given=[Credit("ours", 500)])
+    assert good(make_bill(lot, 1, already={"credit:1"})).total_cents == 5_000
+
+
+def test_an_owner_of_the_second_animal_has_only_that_on_his_bill() -> None:
+    lot = lot_of(
+        [hung("100", "100", "a"), hung("90", "90", "b")],
+        (WHOLE, (Holding(1, 1), Holding(1, 2))),
+        CUT,
+        made=[(smoked("1"),), (smoked("1"),)],
+    )
+    bill = good(make_bill(lot, 2))
+    assert (bill.animals, [line.tag for line in bill.lines]) == (("b",), ["b"])
+    assert bill.total_cents == 12_600
+
+
+def test_an_empty_lot_has_no_producers_bill() -> None:
+    empty = replace(lot_of(hung("1", "1"), HALVES), shares=())
+    assert make_producer_bill(empty) == BillingProblem("no_such_share", {"share": "0"})
+    assert divide(empty) == ()
+
+
+def test_a_cautious_bill_of_quarters_says_by_table() -> None:
+    bill = good(make_bill(lot_of(hung("100", "100"), QUARTERS, CUT), 1))
+    assert [(one.code, one.key) for one in bill.cautions] == [("by_table", "")]
+
+
+def test_a_side_that_was_weighed_two_ways_bills_nobody() -> None:
+    sides = SideWeights(pounds("300"), pounds("171.5"), pounds("128"))
+    beef = Carcass("beef", tag="9", hot=(sides, SideWeights(pounds("300"))))
+    lot = lot_of(beef, HALVES, CUT)
+    assert make_bill(lot, 2) == BillingProblem("quarters_differ", {"tag": "9", "side": "1"})

@@ -245,7 +245,9 @@ def test_strangers_in_one_lot_never_share_what_they_made() -> None:
 
 def test_an_animal_sold_twice_is_said() -> None:
     lot = lot_of(hung("1", "1"), (WHOLE, HALVES[0]), Charge("k", "per_head", Fraction(1)))
-    assert divide(lot) == BillingProblem("shares_over", {"animal": "1", "held": "3/2"})
+    assert divide(lot) == BillingProblem("shares_over", {"animal": "1", "side": "1"})
+    twice = lot_of(hung("1", "1"), (HALVES[0], HALVES[0]), Charge("k", "per_head", Fraction(1)))
+    assert new_divisions(twice) == make_bill(twice, 2) == divide(lot)
 
 
 def test_a_fore_share_that_is_no_part_of_a_side_is_said() -> None:

@@ -42,7 +42,8 @@ def question() -> Question:
     hog = Carcass("pork", tag="31", skin="scalded", booked=pounds("200"))
     shares = (Share(1, "Ada", HALVES[0]), Share(2, "Ben", HALVES[1]))
     choice = Choice(1, 1, CURED[0].code, Amount("pieces", 1), finishes=(CURED[1],))
-    return Question((hog,), shares, (choice,))
+    nothing = Choice(2, 1, CURED[0].code, Amount("rest"))
+    return Question((hog,), shares, (choice, nothing))
 
 
 def foreseen() -> Forecast:

@@ -125,6 +125,7 @@ def test_a_card_comes_back_from_its_text(charge: Charge) -> None:
         ('"credit":false', '"credit":0', "value/charges/0/credit"),
         ('"hot_below":null', '"hot_below":5', "value/charges/0/applies_to/hot_below"),
         ('"steps":[]', '"steps":{}', "value/charges/0/steps"),
+        ('"steps":[]', '"steps":[5]', "value/charges/0/steps/0"),
         ('"name":"Rates",', "", "value"),
         ('"applies_to":{', '"applies_to":[{', ""),
         ('"rate_card":1', '"rate_card":"1"', "rate_card"),

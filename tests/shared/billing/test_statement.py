@@ -16,9 +16,9 @@ from shared.billing.statement import (
     statement_text,
     take_home,
 )
-from shared.carcass.carcass import Holding
+from shared.carcass.carcass import Carcass, Holding, SideWeights
 from shared.money import amount_of
-from tests.shared.billing.lots import HALVES, QUARTERS, SPLIT_QUARTERS, fine, hung, lot_of
+from tests.shared.billing.lots import HALVES, QUARTERS, SPLIT_QUARTERS, fine, hung, lot_of, pounds
 
 
 @given(
@@ -85,3 +85,18 @@ def test_no_pounds_have_no_price() -> None:
     with pytest.raises(ValueError, match="pounds"):
         take_home(100, Fraction(0))
     assert take_home(100, Fraction(3)).under_percent is None
+
+
+def test_a_lot_of_two_animals_and_a_side_weighed_two_ways() -> None:
+    holdings = ((Holding(0, 1), Holding(0, 2)), (Holding(1, 1), Holding(1, 2)))
+    lot = lot_of([hung("100", "100", "a"), hung("90", "90", "b")], holdings)
+    price = Price("per_lb_hot", Fraction(300))
+    paper = fine(statement(lot, 2, price))
+    assert [(line.animal, line.tag, line.amount_cents) for line in paper.lines] == [
+        (2, "b", 54_000)
+    ]
+    sides = SideWeights(pounds("300"), pounds("171.5"), pounds("128"))
+    beef = Carcass("beef", tag="9", hot=(sides, sides))
+    assert statement(lot_of(beef, HALVES), 1, price) == BillingProblem(
+        "quarters_differ", {"tag": "9", "side": "1"}
+    )
