@@ -284,8 +284,6 @@ class _Checker:
         amount = choice["amount"]
         if amount == "rest" or not one.count:
             return False
-        if "at_least" in amount and one.size is None:
-            return False
         if amount == "all" or "fraction" in amount:
             part = Fraction(1) if amount == "all" else Fraction(amount["fraction"])
             bundles = all_of_it(self.lot, choice, "expected", part)

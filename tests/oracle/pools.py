@@ -9,14 +9,14 @@ from fractions import Fraction
 from shared.cutting.answer import Answer, PlanLine
 from tests.oracle.lot import Json, Lot, share_of, weight_of
 
-NAMES = ("lean", "fat", "bones", "skin", "offal")
+NAMES: tuple[str, ...] = ("lean", "fat", "bones", "skin", "offal")
 BANDS = (("sure", Fraction(19, 20)), ("likely", Fraction(1)), ("tight", Fraction(21, 20)))
 Pool = dict[str, Fraction]
 
 
 def pools_of(lot: Lot, lines: Sequence[PlanLine]) -> dict[int, Pool]:
     """The pools of every share."""
-    found = {number: dict.fromkeys(NAMES, Fraction(0)) for number in lot.shares}
+    found: dict[int, Pool] = {number: dict.fromkeys(NAMES, Fraction(0)) for number in lot.shares}
     for number, share in lot.shares.items():
         if not share.get("leader"):
             _by_nature(lot, number, found[number], lines)

@@ -15,6 +15,7 @@ from tests.oracle.model import fits
 
 THICK = ("3/4 in", "1 in", "1 1/4 in", "1 1/2 in", "1 3/4 in", "2 in", "2 1/2 in", "3 in", "32 mm")
 MOST_PIECES = 24
+UNITS_PER_INCH = 203_200
 AMOUNTS = (
     *(("slices",) * 40 + ("pieces",) * 30 + ("all",) * 12 + ("fraction",) * 10),
     *(("pounds",) * 8 + ("rest",) * 5 + ("up_to",) * 4 + ("at_least",) * 4),
@@ -248,8 +249,6 @@ def _to_the_edge(draw: random.Random, lot: Lot, cuts: list[Json]) -> int | None:
         return None
     choice = draw.choice(counted)
     (kind,) = choice["amount"]
-    if draw.random() < 0.3:
-        lot = _cut_to_fit(draw, lot, choice)
     count = max(1, about_the_most(lot, choice))
     for _ in range(4):
         if count > MOST_PIECES:
@@ -260,41 +259,41 @@ def _to_the_edge(draw: random.Random, lot: Lot, cuts: list[Json]) -> int | None:
         if fits(lot) != stands:
             most = count if stands else count - 1
             choice["amount"] = {kind: most + draw.choice([0, 1])}
+            if most and draw.random() < 0.15:
+                choice["amount"] = {kind: most}
+                _to_the_unit(draw, lot, choice)
             return choice["line"]
         count = choice["amount"][kind]
     choice["amount"] = {kind: min(count, MOST_PIECES)}
     return None
 
 
-def _cut_to_fit(draw: random.Random, lot: Lot, choice: Json) -> Lot:
-    """Measure the window of a sliced line so that so many slices fill it to the last unit."""
-    (way, *_) = single_ways(lot, choice)
+def _to_the_unit(draw: random.Random, lot: Lot, choice: Json) -> None:
+    """Measure one stretch so that the lot fits to the last 1/203,200 in, or lacks just that."""
     side = draw.choice(lot.sides_of(choice["share"]))
-    take = way.get("run", {})
-    if take.get("size") != "slice" or "first_share" in take or "last_share" in take:
-        return lot
-    window = lot.window(choice["share"], side, take, "expected")
-    if window is None or not window.open:
-        return lot
-    stretches = lot.species.runs[take["run"]]
-    lengths = lot.sides[side].lengths["expected"]
-    thickness = choice.get("thickness") or lot.species.cuts[choice["cut"]]["thickness"]
-    kerf, size = lot.kerf_of(choice), length_of(thickness)
-    places = window.stretches
-    last = stretches[places[-1]].code
-    step = size + kerf
-    rest = sum(lengths[stretches[place].code] for place in places[:-1])
-    count = (rest + lengths[last] + kerf) // step
-    exact = max(1, count) * step - kerf - rest
-    if exact <= 0:
-        return lot
+    takes = [way["run"] for way in single_ways(lot, choice) if way.get("run")]
+    windows = [(take["run"], lot.window(choice["share"], side, take, "expected")) for take in takes]
+    places = [(run, place) for run, one in windows if one for place in one.stretches]
+    if not places:
+        return
+    run, place = draw.choice(places)
+    stretch = lot.species.runs[run][place]
     measured: list[Json] = lot.order["carcasses"][side[0] - 1].setdefault("measured", [])
-    for place in places:
-        code = stretches[place].code
-        units = exact if code == last else lengths[code]
-        text = f"{units // 203_200} {units % 203_200}/203200 in"
-        measured.append({"stretch": code, "side": side[1], "length": text})
-    return Lot(lot.order, lot.species)
+    measured.append({"stretch": stretch.code, "side": side[1], "length": ""})
+
+    def stands(units: int) -> bool:
+        text = f"{units // UNITS_PER_INCH} {units % UNITS_PER_INCH}/{UNITS_PER_INCH} in"
+        measured[-1]["length"] = text
+        return fits(Lot(lot.order, lot.species))
+
+    low, high = 0, lot.sides[side].lengths["most"][stretch.code]
+    if not stands(high) or stands(low + 1):
+        measured.pop()
+        return
+    while high - low > 1:
+        middle = (low + high) // 2
+        low, high = (low, middle) if stands(middle) else (middle, high)
+    stands(draw.choice([low, high, high]))
 
 
 def about_the_most(lot: Lot, choice: Json) -> int:
