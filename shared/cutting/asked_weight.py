@@ -5,8 +5,8 @@ from fractions import Fraction
 from shared.cutting.capacity import EXPECTED
 from shared.cutting.demand import Demand
 from shared.cutting.piece_weight import piece_ng
-from shared.cutting.plan_lines import Parts, Segment
 from shared.cutting.take import Missing, Option
+from shared.cutting.taken import Parts, Segment
 from shared.cutting.ways import Ways
 
 
@@ -39,5 +39,6 @@ def all_ng(option: Option, ways: Ways) -> Fraction:
     for (_, side, code, share, _), amount, _ in take.cells:
         if share == 0:
             where = None if side == 0 else option.animal.sides[side - 1]
-            parts.add(code, Fraction(amount, option.wanted.denominator), where)
-    return parts.weight
+            part = ways.catalogue.parts[code]
+            parts.add(part, amount, option.wanted.denominator, where)
+    return Fraction(parts.weight)

@@ -17,6 +17,8 @@ from shared.units import SIXTY_FOURTH, scaled_length
 SURE, EXPECTED, MOST = 0, 1, 2
 SCENARIOS = (SURE, EXPECTED, MOST)
 Interval = tuple[int, int]
+Reach = tuple[int, int, tuple[Interval, ...]]
+NOTHING, ALL = Fraction(0), Fraction(1)
 
 
 @dataclass(slots=True)
@@ -63,32 +65,42 @@ class Animal:
         return max(0, whole - self.trimmed.get(part.code, 0))
 
 
-@dataclass(frozen=True, slots=True)
+QUARTERS: tuple[Quarter, ...] = ("", "fore", "hind")
+
+
+@dataclass(slots=True)
 class Held:
-    """What one share holds of one side: the fraction of each quarter. `whole`: all of it."""
+    """What one share holds of one side.
+
+    `fractions` by quarter, "" being what lies in neither. `whole`: all of the side. `split`:
+    something is held in part only. `of_animal` is what of the animal this is: a side is half of
+    it, a quarter half of a side.
+    """
 
     side: Side
-    fractions: tuple[tuple[Quarter, Fraction], ...]
+    fractions: dict[Quarter, Fraction]
     whole: bool
+    split: bool
+    of_animal: Fraction
+    reaches: dict[int, Reach | None]
 
     def fraction(self, quarter: Quarter) -> Fraction:
-        """The fraction held of what lies in that quarter ("" is what lies in neither)."""
-        if self.whole:
-            return Fraction(1)
-        held = sum((part for name, part in self.fractions if name in ("", quarter)), Fraction(0))
-        return min(held, Fraction(1))
+        """The fraction held of what lies in that quarter."""
+        return self.fractions[quarter]
 
-    def of_animal(self) -> Fraction:
-        """What of the animal this is: a side is half of it, a quarter half of a side."""
-        total = Fraction(0)
-        for quarter, part in self.fractions:
-            total += part / 4 if quarter else part / 2
-        return min(total, Fraction(1, 2))
 
-    @property
-    def split(self) -> bool:
-        """Whether anything here is held in part only."""
-        return not self.whole and any(part < 1 for _, part in self.fractions)
+def held_of(side: Side, parts: list[tuple[Quarter, Fraction]]) -> Held:
+    """What several holdings of one side are together."""
+    of_side = sum([part for name, part in parts if not name], NOTHING)
+    of_quarters = sum([part for name, part in parts if name], NOTHING)
+    fractions: dict[Quarter, Fraction] = {"": min(of_side, ALL)}
+    for quarter in ("fore", "hind"):
+        mine = sum([part for name, part in parts if name == quarter], of_side)
+        fractions[quarter] = min(mine, ALL)
+    whole = of_side >= 1
+    split = not whole and any(part < 1 for _, part in parts)
+    of_animal = min(of_side / 2 + of_quarters / 4, Fraction(1, 2))
+    return Held(side, fractions, whole, split, of_animal, {})
 
 
 def animals(question: Question, ways: Ways) -> tuple[Animal, ...]:
@@ -109,13 +121,11 @@ def holdings(share: Share, question: Question, herd: tuple[Animal, ...]) -> tupl
                     (held.quarter, held.fraction)
                 )
     return tuple(
-        Held(herd[carcass].sides[side - 1], tuple(parts), _is_whole(parts))
-        for (carcass, side), parts in sorted(found.items())
+        [
+            held_of(herd[carcass].sides[side - 1], parts)
+            for (carcass, side), parts in sorted(found.items())
+        ]
     )
-
-
-def _is_whole(parts: list[tuple[Quarter, Fraction]]) -> bool:
-    return sum((part for name, part in parts if name == ""), Fraction(0)) >= 1
 
 
 def _animal(number: int, carcass: Carcass, settings: Settings, ways: Ways) -> Animal:
@@ -244,18 +254,14 @@ class Window:
 
 def window(held: Held, on_run: OnRun, scenario: int, ways: Ways) -> Window | None:
     """The window of a run take on a side, or None where the share doesn't hold it."""
-    first, last, spans = on_run.first, on_run.last, on_run.spans
+    if on_run.number in held.reaches:
+        reach = held.reaches[on_run.number]
+    else:
+        reach = held.reaches[on_run.number] = _reach(held, on_run, ways)
+    if reach is None:
+        return None
+    first, last, spans = reach
     side = held.side
-    if not held.whole:
-        stretches = ways.runs[on_run.run].stretches
-        mine = [
-            place for place in range(first, last + 1) if held.fraction(stretches[place].quarter) > 0
-        ]
-        if not mine or (on_run.take.size == "whole" and len(mine) <= last - first):
-            return None
-        if len(mine) <= last - first:
-            spans = _common(spans, mine)
-            first, last = mine[0], mine[-1]
     bounds = side.bounds[scenario][on_run.run]
     lo, hi = _ends(on_run, bounds, first, last)
     blocked = side.blocked.get(on_run.run)
@@ -271,6 +277,21 @@ def window(held: Held, on_run: OnRun, scenario: int, ways: Ways) -> Window | Non
         spans = spans_of(free)
     allowed = tuple([(max(lo, bounds[start]), min(hi, bounds[end + 1])) for start, end in spans])
     return Window(lo, hi, first, last, allowed, lost, lost_part)
+
+
+def _reach(held: Held, on_run: OnRun, ways: Ways) -> Reach | None:
+    """The stretches of a run take that a share holds: first, last, and those open to all lanes."""
+    first, last, spans = on_run.first, on_run.last, on_run.spans
+    if held.whole:
+        return first, last, spans
+    stretches = ways.runs[on_run.run].stretches
+    fractions = held.fractions
+    mine = [n for n in range(first, last + 1) if fractions[stretches[n].quarter]]
+    if not mine or (on_run.take.size == "whole" and len(mine) <= last - first):
+        return None
+    if len(mine) <= last - first:
+        spans = _common(spans, mine)
+    return mine[0], mine[-1], spans
 
 
 def _ends(on_run: OnRun, bounds: tuple[int, ...], first: int, last: int) -> Interval:

@@ -12,6 +12,7 @@ from fractions import Fraction
 from shared.cutting.answer import Where
 from shared.cutting.capacity import EXPECTED, MOST, Animal
 from shared.cutting.demand import Demand
+from shared.cutting.lanes import bits_of
 from shared.cutting.run_packing import Piece
 from shared.cutting.take import Option, Strip, Take
 from shared.cutting.ways import Ways
@@ -143,9 +144,8 @@ def _lanes(lines: Sequence[Demand], ways: Ways) -> Iterator[Place]:
         for strip, piece in take.pieces:
             strips.setdefault(strip[2], {})[strip] = option.animal
             for first, last in _ranges(piece, _bounds(option.animal, strip, EXPECTED)):
-                for bit in range(piece.lanes.bit_length()):
-                    if piece.lanes >> bit & 1:
-                        reaches[strip[2], 1 << bit, first, last] = None
+                for bit in bits_of(piece.lanes):
+                    reaches[strip[2], bit, first, last] = None
     for run, lane, first, last in reaches:
         yield _lane_place(lines, (run, lane, first, last), strips[run], ways)
 

@@ -4,6 +4,7 @@ from collections.abc import Iterable, Sequence
 
 from shared.cutting.capacity import SURE
 from shared.cutting.demand import Demand, Row
+from shared.cutting.lanes import bits_of
 from shared.cutting.take import Missing, Option
 from shared.cutting.ways import Ways
 
@@ -16,9 +17,8 @@ def keys_of(option: Option, ways: Ways) -> Iterable[Key]:
     if isinstance(take, Missing):
         return
     for strip, piece in take.pieces:
-        for bit in range(piece.lanes.bit_length()):
-            if piece.lanes >> bit & 1:
-                yield (*strip, bit)
+        for bit in bits_of(piece.lanes):
+            yield (*strip, bit)
     for cell, _, _ in take.cells:
         yield cell
 

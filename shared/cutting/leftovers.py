@@ -1,19 +1,18 @@
 """What is left when every counted line lies: the lines that take the rest, and the open parts."""
 
 from collections.abc import Iterable, Iterator, Sequence
-from fractions import Fraction
 
 from shared.carcass.carcass import Share
-from shared.carcass.catalogue import Part
 from shared.cutting.answer import Caution, OpenPart, PlanLine
-from shared.cutting.capacity import EXPECTED, Animal, Held, Interval, window
+from shared.cutting.capacity import ALL, EXPECTED, NOTHING, Animal, Held, Interval, window
 from shared.cutting.demand import Demand
-from shared.cutting.plan_lines import Occupied, Parts, Segment, line, pieces_of
+from shared.cutting.lanes import bits_of
+from shared.cutting.occupied import Occupied
+from shared.cutting.plan_lines import line, pieces_of
 from shared.cutting.run_packing import Piece
 from shared.cutting.take import Option, Strip, account_length, merged
+from shared.cutting.taken import Parts, Segment, ratio
 from shared.cutting.ways import OffRun, WayPlan, Ways
-
-ONE = Fraction(1)
 
 
 def take_rest(demand: Demand, occupied: Occupied, ways: Ways) -> list[PlanLine]:
@@ -30,13 +29,13 @@ def take_rest(demand: Demand, occupied: Occupied, ways: Ways) -> list[PlanLine]:
         if pending:
             parts = Parts(option, ways, EXPECTED)
             count = 0
-            for off, held, fraction in pending:
+            for off, held, left in pending:
                 number = 0 if held is None else held.side.number
-                place = (option.carcass, number, off.part.code)
-                occupied.add_part(place, fraction)
-                parts.add(off.part.code, fraction, None if held is None else held.side)
-                pieces = fraction / off.share
-                count = max(count, pieces.numerator // pieces.denominator)
+                occupied.add_part((option.carcass, number, off.part.code), left)
+                whole = option.wanted.denominator
+                parts.add(off.part, left, whole, None if held is None else held.side)
+                one = off.share
+                count = max(count, left * one.denominator // (whole * one.numerator))
             lines.append(line(demand, option, plan, count, parts, None, None, None))
     for made in lines:
         occupied.note(made)
@@ -62,14 +61,15 @@ def _rest_line(
 
 def _rest_part(
     option: Option, off: OffRun, occupied: Occupied
-) -> tuple[OffRun, Held | None, Fraction] | None:
+) -> tuple[OffRun, Held | None, int] | None:
     held = None if off.part.per == "animal" or not option.held else option.held[0]
     number = 0 if held is None else held.side.number
     place = (option.carcass, number, off.part.code)
-    left = ONE - occupied.parts.get(place, Fraction(0))
+    whole = option.wanted.denominator
+    left = whole - occupied.parts.get(place, 0)
     if held is not None and held.split:
-        used = occupied.used_of(option.wanted.share, place)
-        left = min(left, held.fraction(off.part.quarter) - used)
+        mine = held.fraction(off.part.quarter) - occupied.used_of(option.wanted.share, place)
+        left = min(left, mine.numerator * whole // mine.denominator)
     if off.run >= 0 or left <= 0:
         return None
     return off, held, left
@@ -98,10 +98,9 @@ def _account_left(
     if not held.split:
         return 1 << 60
     return min(
-        account_length(held, strip[2], 1 << bit, EXPECTED, ways)
-        - occupied.used_by(option.wanted.share, strip, 1 << bit)
-        for bit in range(lanes.bit_length())
-        if lanes >> bit & 1
+        account_length(held, strip[2], bit, EXPECTED, ways)
+        - occupied.used_by(option.wanted.share, strip, bit)
+        for bit in bits_of(lanes)
     )
 
 
@@ -110,13 +109,15 @@ def free_of(
 ) -> list[Interval]:
     """What of some intervals is free in all these lanes."""
     taken: list[Interval] = []
-    for bit in range(lanes.bit_length()):
-        if lanes >> bit & 1:
-            taken += occupied.lanes.get((strip, 1 << bit), ())
+    for bit in bits_of(lanes):
+        taken += occupied.lanes.get((strip, bit), ())
+    if not taken:
+        return list(allowed)
+    joined = merged(tuple(taken))
     left: list[Interval] = []
     for lo, hi in allowed:
         start = lo
-        for begin, end in merged(tuple(taken)):
+        for begin, end in joined:
             if begin >= hi:
                 break
             if begin > start:
@@ -152,56 +153,58 @@ def open_parts(
 ) -> tuple[OpenPart, ...]:
     """Parts nobody has settled, share by share; trim by nature and named losses aren't open."""
     found: list[OpenPart] = []
-    parts = [
-        part for part in ways.catalogue.parts.values() if not part.by_nature_trim and not part.loss
-    ]
     for share in shares:
-        if share.leader is not None:
-            continue
-        for one in held[share.number]:
-            animal = herd[one.side.carcass]
-            for part in parts:
-                if part.per == "side" and part.code not in one.side.lost:
-                    found += _open_of_side(share.number, one, part, occupied, ways)
-                elif part.per == "animal" and part.code not in animal.lost:
-                    found += _open_of_animal(share.number, one, part, occupied)
+        if share.leader is None:
+            for one in held[share.number]:
+                _open_of_side(found, share.number, one, occupied, ways)
+                _open_of_animal(found, share.number, one, herd[one.side.carcass], occupied, ways)
     return tuple(found)
 
 
 def _open_of_side(
-    share: int, held: Held, part: Part, occupied: Occupied, ways: Ways
-) -> list[OpenPart]:
-    mine = held.fraction(part.quarter)
-    if not mine:
-        return []
-    place = (held.side.carcass, held.side.number, part.code)
-    left = free_fraction(held, part, occupied, ways)
-    if mine < 1 and left:
-        used = occupied.used_of(share, place)
-        left = min(left, max(Fraction(0), mine - used))
-    return [OpenPart(share, *place[:2], part.code, left)] if left > 0 else []
+    found: list[OpenPart], share: int, held: Held, occupied: Occupied, ways: Ways
+) -> None:
+    side, fractions = held.side, held.fractions
+    carcass, number, lost = side.carcass, side.number, side.lost
+    for part, run, lane, place in ways.may_be_open:
+        mine = fractions[part.quarter]
+        if not mine or part.code in lost:
+            continue
+        where = (carcass, number, part.code)
+        if run < 0:
+            above, below = occupied.denominator - occupied.parts.get(where, 0), occupied.denominator
+        elif ((carcass, number, run), lane) in occupied.lanes:
+            bounds = side.bounds[EXPECTED][run]
+            above, below = _open_length((carcass, number, run), lane, bounds, place, occupied)
+        else:
+            above = below = 1
+        if above <= 0:
+            continue
+        left = ALL if above == below else ratio(above, below)
+        if mine is not ALL and mine < 1:
+            left = min(left, max(NOTHING, mine - occupied.used_of(share, where)))
+        if left:
+            found.append(OpenPart(share, carcass, number, part.code, left))
 
 
-def free_fraction(held: Held, part: Part, occupied: Occupied, ways: Ways) -> Fraction:
-    """What of a part of a side nobody takes; the kerfs beside pieces count as taken."""
-    side = held.side
-    if not part.run:
-        taken = occupied.parts.get((side.carcass, side.number, part.code), Fraction(0))
-        return max(Fraction(0), ONE - taken)
-    run = ways.run_place[part.run]
-    bounds, place = side.bounds[EXPECTED][run], ways.runs[run].place(part.stretch)
+def _open_length(
+    strip: Strip, lane: int, bounds: tuple[int, ...], place: int, occupied: Occupied
+) -> Interval:
+    """What of a stretch of a lane is open, of its length; kerfs beside pieces count as taken."""
     lo, hi = bounds[place], bounds[place + 1]
-    lane = 1 << ways.runs[run].lanes.index(part.lane)
-    strip = (side.carcass, side.number, run)
-    if (strip, lane) not in occupied.lanes:
-        return ONE
-    free = sum([end - start for start, end in free_of(strip, lane, ((lo, hi),), occupied)])
-    return Fraction(free, hi - lo) if hi > lo else Fraction(0)
+    for start, end in occupied.lanes[strip, lane]:
+        if start <= lo and hi <= end:
+            return 0, 1
+    return sum([end - start for start, end in free_of(strip, lane, ((lo, hi),), occupied)]), hi - lo
 
 
-def _open_of_animal(share: int, held: Held, part: Part, occupied: Occupied) -> list[OpenPart]:
+def _open_of_animal(
+    found: list[OpenPart], share: int, held: Held, animal: Animal, occupied: Occupied, ways: Ways
+) -> None:
     """A part of the animal is open for its owners in proportion to the sides they hold."""
-    carcass = held.side.carcass
-    left = ONE - occupied.parts.get((carcass, 0, part.code), Fraction(0))
-    mine = left * held.of_animal()
-    return [OpenPart(share, carcass, 0, part.code, mine)] if mine > 0 else []
+    carcass, whole = held.side.carcass, occupied.denominator
+    for part in ways.open_of_animal:
+        left = whole - occupied.parts.get((carcass, 0, part.code), 0)
+        if left > 0 and part.code not in animal.lost:
+            mine = ratio(left, whole) * held.of_animal
+            found.append(OpenPart(share, carcass, 0, part.code, mine))

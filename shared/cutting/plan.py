@@ -24,8 +24,9 @@ from shared.cutting.conflict import refused, split_up, told
 from shared.cutting.demand import Demand, Shop, demand
 from shared.cutting.groups import groups
 from shared.cutting.leftovers import open_parts, rest_cautions, take_rest
+from shared.cutting.occupied import Occupied
 from shared.cutting.order import Question
-from shared.cutting.plan_lines import Laid, Occupied, lines_of
+from shared.cutting.plan_lines import Laid, lines_of
 from shared.cutting.standing import lay_out, stand, with_up_to
 from shared.cutting.told_beside import age_unknown, dont_split, of_lines, tight, undivided
 from shared.cutting.trim import Pools, pools
@@ -114,7 +115,9 @@ def told_whole(
     question: Question, shop: Shop, demands: list[Demand], settled: list[Settled]
 ) -> Answer:
     """Everything the groups say, with the rest, the pools and what is open."""
-    ways, occupied = shop.ways, Occupied()
+    ways = shop.ways
+    split = any(one.split for mine in shop.held.values() for one in mine)
+    occupied = Occupied(shop.denominator, split)
     by_line = {one.choice.line: one for one in demands}
     cautions = [caution for one in settled for caution in one.cautions]
     lines: list[PlanLine] = []
@@ -198,7 +201,7 @@ def _denominator(question: Question, ways: Ways, held: dict[int, tuple[Held, ...
     for choice in question.choices:
         if choice.amount.fraction is not None:
             whole = lcm(whole, choice.amount.fraction.denominator)
-    parts = [part for mine in held.values() for one in mine for _, part in one.fractions]
+    parts = [part for mine in held.values() for one in mine for part in one.fractions.values()]
     split = lcm(1, *[part.denominator for part in parts])
     return whole * split if split > 1 else whole
 

@@ -1,142 +1,20 @@
 """The plan's lines: what is made of each choice on each side, where it lies and what it weighs.
 
-Weights are expected figures. `Occupied` keeps what lies where, for what is taken of the rest.
+Weights are expected figures. What lies where is kept in `Occupied`, for what takes the rest.
 """
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, field
-from fractions import Fraction
+from dataclasses import dataclass
 
-from shared.cutting.answer import PlanLine, Taken
-from shared.cutting.capacity import EXPECTED, Animal, Interval, Side
+from shared.cutting.answer import PlanLine
+from shared.cutting.capacity import EXPECTED, Side
 from shared.cutting.demand import Demand, Row
-from shared.cutting.run_packing import Layout, Piece
+from shared.cutting.occupied import Occupied
+from shared.cutting.run_packing import Layout
 from shared.cutting.search import Problem, Units
-from shared.cutting.take import Missing, Option, Strip
+from shared.cutting.take import Cell, Missing, Option
+from shared.cutting.taken import Parts, Segment
 from shared.cutting.ways import WayPlan, Ways
-
-ONE = Fraction(1)
-
-
-@dataclass(slots=True)
-class Occupied:
-    """What is taken so far, at expected lengths: intervals by strip and lane, fractions of cells.
-
-    `by_share` are fractions of parts by share, `accounts` the lengths split shares have used.
-    """
-
-    lanes: dict[tuple[Strip, int], list[Interval]] = field(
-        default_factory=dict[tuple[Strip, int], list[Interval]]
-    )
-    parts: dict[tuple[int, int, str], Fraction] = field(
-        default_factory=dict[tuple[int, int, str], Fraction]
-    )
-    by_share: dict[tuple[int, tuple[int, int, str]], Fraction] = field(
-        default_factory=dict[tuple[int, tuple[int, int, str]], Fraction]
-    )
-    accounts: dict[tuple[int, Strip, int], int] = field(
-        default_factory=dict[tuple[int, Strip, int], int]
-    )
-
-    def add_length(self, strip: Strip, lanes: int, start: int, end: int) -> None:
-        """Note that lanes are taken from start to end, kerf included."""
-        for bit in range(lanes.bit_length()):
-            if lanes >> bit & 1:
-                self.lanes.setdefault((strip, 1 << bit), []).append((start, end))
-
-    def add_part(self, place: tuple[int, int, str], fraction: Fraction) -> None:
-        """Note that a fraction of a part is taken."""
-        self.parts[place] = self.parts.get(place, Fraction(0)) + fraction
-
-    def charge(self, share: int, strip: Strip, lanes: int, length: int) -> None:
-        """Note that a split share took a length of lanes, kerf included."""
-        for bit in range(lanes.bit_length()):
-            if lanes >> bit & 1:
-                key = (share, strip, 1 << bit)
-                self.accounts[key] = self.accounts.get(key, 0) + length
-
-    def used_by(self, share: int, strip: Strip, lane: int) -> int:
-        """Length of a lane a split share has taken."""
-        return self.accounts.get((share, strip, lane), 0)
-
-    def used_of(self, share: int, place: tuple[int, int, str]) -> Fraction:
-        """What fraction of a part of a side a share has taken."""
-        return self.by_share.get((share, place), Fraction(0))
-
-    def note(self, made: PlanLine) -> None:
-        """Note what a line takes for its share."""
-        for one in made.taken:
-            key = (made.share, (made.carcass, made.side, one.part))
-            self.by_share[key] = self.by_share.get(key, Fraction(0)) + one.fraction
-
-
-@dataclass(slots=True)
-class Segment:
-    """Neighbouring pieces of one line on one strip."""
-
-    strip: Strip
-    piece: Piece
-    start: int
-    count: int
-
-    @property
-    def end(self) -> int:
-        """Where the last piece ends."""
-        return self.start + self.count * (self.piece.size + self.piece.kerf) - self.piece.kerf
-
-
-class Parts:
-    """Parts taken by one plan line: fractions and weight."""
-
-    def __init__(self, option: Option, ways: Ways, scenario: int) -> None:
-        self.animal: Animal = option.animal
-        self.both = len(option.held) == 2
-        self.ways = ways
-        self.scenario = scenario
-        self.found: dict[str, Fraction] = {}
-        self.weight = Fraction(0)
-
-    def add(self, code: str, fraction: Fraction, side: Side | None) -> None:
-        """Take a fraction of a part of a side, or of the animal where side is None."""
-        part = self.ways.catalogue.parts[code]
-        whole = self.animal.part_ng(part) if side is None else side.part_ng(part)
-        self.weight += fraction * whole
-        told = fraction / 2 if self.both and side is not None else fraction
-        self.found[code] = self.found[code] + told if code in self.found else told
-
-    def add_segment(self, one: Segment) -> None:
-        """Take what a segment covers of each lane."""
-        side = self.animal.sides[one.strip[1] - 1]
-        bounds = side.bounds[self.scenario][one.strip[2]]
-        places = self.ways.at[one.strip[2]]
-        for place in range(len(places)):
-            lo, hi = bounds[place], bounds[place + 1]
-            if hi <= one.start:
-                continue
-            if lo >= one.end:
-                break
-            length = covered(one, hi) - covered(one, lo)
-            if length:
-                fraction = ONE if length == hi - lo else Fraction(length, hi - lo)
-                for bit, part in places[place]:
-                    if bit & one.piece.lanes:
-                        self.add(part.code, fraction, side)
-
-    def taken(self) -> tuple[Taken, ...]:
-        """The parts in the order they were met."""
-        return tuple([Taken(code, fraction) for code, fraction in self.found.items()])
-
-
-def covered(one: Segment, point: int) -> int:
-    """How much of a segment's pieces lies before a point, kerfs left out."""
-    size, step = one.piece.size, one.piece.size + one.piece.kerf
-    reach = point - one.start
-    if reach <= 0:
-        return 0
-    whole, over = divmod(reach, max(1, step))
-    if whole >= one.count:
-        return one.count * size
-    return whole * size + min(over, size)
 
 
 @dataclass(slots=True)
@@ -233,22 +111,22 @@ def _count_parts(option: Option, count: int, scenario: int, occupied: Occupied, 
         return
     for (carcass, side, code, share, _), amount, _ in take.cells:
         if share == 0:
-            fraction = Fraction(amount * count, option.wanted.denominator)
-            occupied.add_part((carcass, side, code), fraction)
+            occupied.add_part((carcass, side, code), amount * count)
 
 
 def _side_of(option: Option, number: int) -> Side | None:
     return None if number == 0 else option.animal.sides[number - 1]
 
 
-def _add_cells(option: Option, count: int, parts: Parts, ways: Ways) -> None:
-    take = option.take(parts.scenario, ways)
+def _add_cells(option: Option, count: int, parts: Parts, scenario: int, ways: Ways) -> None:
+    take = option.take(scenario, ways)
     if isinstance(take, Missing):
         return
+    known = ways.catalogue.parts
     for (_, side, code, share, _), amount, _ in take.cells:
         if share == 0:
-            fraction = Fraction(amount * count, option.wanted.denominator)
-            parts.add(code, fraction, _side_of(option, side))
+            whole = option.wanted.denominator
+            parts.add(known[code], amount * count, whole, _side_of(option, side))
 
 
 def _piece_lines(
@@ -263,7 +141,7 @@ def _piece_lines(
     plan = option.ways[0]
     alone = plan.on_run is not None and len(option.held) == 1
     first = Parts(option, ways, scenario)
-    _add_cells(option, count, first, ways)
+    _add_cells(option, count, first, scenario, ways)
     for segments in dealt[1:] if alone else dealt:
         for one in segments:
             first.add_segment(one)
@@ -300,7 +178,7 @@ def line(
         option.side,
         count,
         parts.taken(),
-        parts.weight.numerator // parts.weight.denominator,
+        parts.weight,
         start,
         end,
         size,
@@ -323,33 +201,29 @@ def _all_lines(
             plan = covering(option.ways, one.strip[2], one.piece.lanes)
             parts = Parts(option, ways, scenario)
             parts.add_segment(one)
-            if plan in left:
-                left.remove(plan)
-                _add_way_cells(option, plan, cells, parts)
+            if any(one is plan for one in left):
+                left = [one for one in left if one is not plan]
+                _add_way_cells(option, plan, cells, parts, ways)
             count, size = pieces_of(plan, option, one, scenario, ways)
             yield line(demand, option, plan, count, parts, one.start, one.end, size)
     for plan in left:
         parts = Parts(option, ways, scenario)
-        count = _add_way_cells(option, plan, cells, parts)
+        count = _add_way_cells(option, plan, cells, parts, ways)
         if parts.found:
             yield line(demand, option, plan, count, parts, None, None, None)
 
 
 def _add_way_cells(
-    option: Option,
-    plan: WayPlan,
-    cells: Sequence[tuple[tuple[int, int, str, int, int], int, int]],
-    parts: Parts,
+    option: Option, plan: WayPlan, cells: Sequence[tuple[Cell, int, int]], parts: Parts, ways: Ways
 ) -> int:
     """Add the cells that are this way's; how many pieces they make."""
-    count = 0
+    count, whole = 0, option.wanted.denominator
     shares = {off.part.code: off.share for off in plan.off_run}
     for (_, side, code, share, _), amount, _ in cells:
         if share == 0 and code in shares and code not in parts.found:
-            fraction = Fraction(amount, option.wanted.denominator)
-            parts.add(code, fraction, _side_of(option, side))
-            pieces = fraction / shares[code]
-            count = max(count, pieces.numerator // pieces.denominator, 1)
+            parts.add(ways.catalogue.parts[code], amount, whole, _side_of(option, side))
+            one = shares[code]
+            count = max(count, amount * one.denominator // (whole * one.numerator), 1)
     return count
 
 

@@ -10,6 +10,7 @@ from dataclasses import dataclass, field, replace
 from fractions import Fraction
 
 from shared.cutting.capacity import EXPECTED, Animal, Held, Interval, Window, window
+from shared.cutting.lanes import bits_of
 from shared.cutting.order import Choice
 from shared.cutting.run_packing import Piece
 from shared.cutting.ways import OffRun, OnRun, WayPlan, Ways
@@ -254,13 +255,12 @@ def _charge_run(
     carcass, side, run = strip
     code = ways.runs[run].code
     charged: list[tuple[Cell, int, int]] = []
-    for bit in range(piece.lanes.bit_length()):
-        if piece.lanes >> bit & 1:
-            there = account_length(held, run, 1 << bit, scenario, ways)
-            if piece.size > there:
-                return True
-            cell = (carcass, side, code, want.share, 1 << bit)
-            charged.append((cell, piece.size + piece.kerf, there + piece.kerf))
+    for bit in bits_of(piece.lanes):
+        there = account_length(held, run, bit, scenario, ways)
+        if piece.size > there:
+            return True
+        cell = (carcass, side, code, want.share, bit)
+        charged.append((cell, piece.size + piece.kerf, there + piece.kerf))
     cells += charged
     return False
 
@@ -342,14 +342,13 @@ def united(
     """Blocks that overlap in a lane become one in that lane; lanes alike stay one block."""
     by_lane: dict[tuple[int, int], list[tuple[Interval, tuple[Interval, ...]]]] = {}
     for run, lanes, reach, allowed in blocks:
-        for bit in range(lanes.bit_length()):
-            if lanes >> bit & 1:
-                by_lane.setdefault((run, bit), []).append((reach, allowed))
+        for bit in bits_of(lanes):
+            by_lane.setdefault((run, bit), []).append((reach, allowed))
     alike: dict[tuple[int, Interval, tuple[Interval, ...]], int] = {}
     for (run, bit), spans in by_lane.items():
         for reach, allowed in _joined(sorted(spans)):
             key = (run, reach, allowed)
-            alike[key] = alike.get(key, 0) | 1 << bit
+            alike[key] = alike.get(key, 0) | bit
     return [(run, lanes, reach, allowed) for (run, reach, allowed), lanes in alike.items()]
 
 

@@ -19,7 +19,7 @@ from shared.cutting.answer import (
     Verdict,
     Where,
 )
-from shared.cutting.capacity import Animal, Held
+from shared.cutting.capacity import NOTHING, Animal, Held
 from shared.cutting.demand import Demand, Shop
 from shared.cutting.order import Question
 
@@ -56,8 +56,8 @@ def pools(
     question: Question, shop: Shop, demands: Sequence[Demand], lines: Sequence[PlanLine]
 ) -> Pools:
     """Fill every share's pools from the plan's lines and let its pool choices draw."""
-    filled = {share.number: dict.fromkeys(POOLS, Fraction(0)) for share in question.shares}
-    losses = dict.fromkeys(filled, Fraction(0))
+    filled = {share.number: dict.fromkeys(POOLS, 0) for share in question.shares}
+    losses = dict.fromkeys(filled, 0)
     for share in question.shares:
         if share.leader is None:
             _by_nature(filled[share.number], shop.held[share.number], shop, lines)
@@ -72,22 +72,26 @@ def pools(
         if mine:
             _draw(number, pool, mine, shop, drawn, conflicts, verdicts)
     trim = tuple(
-        Trim(number, *_whole(pool), int(losses[number])) for number, pool in filled.items()
+        Trim(
+            number,
+            pool["lean"],
+            pool["fat"],
+            pool["bones"],
+            pool["skin"],
+            pool["offal"],
+            losses[number],
+        )
+        for number, pool in filled.items()
     )
     order = sorted(drawn, key=lambda one: one.line)
     return Pools(trim, tuple(order), tuple(conflicts), tuple(verdicts))
 
 
-def _whole(pool: dict[Pool, Fraction]) -> tuple[int, int, int, int, int]:
-    lean, fat, bones, skin, offal = (int(pool[name]) for name in POOLS)
-    return lean, fat, bones, skin, offal
-
-
 def _by_nature(
-    pool: dict[Pool, Fraction], held: Iterable[Held], shop: Shop, lines: Sequence[PlanLine]
+    pool: dict[Pool, int], held: Iterable[Held], shop: Shop, lines: Sequence[PlanLine]
 ) -> None:
     """Parts that are trim whatever the order says, as far as no line takes them."""
-    parts = [one for one in shop.ways.catalogue.parts.values() if one.by_nature_trim]
+    parts = shop.ways.nature
     if not parts:
         return
     codes = {one.code for one in parts}
@@ -96,30 +100,32 @@ def _by_nature(
         for one in made.taken:
             if one.part in codes:
                 key = (made.carcass, made.side, one.part)
-                taken[key] = taken.get(key, Fraction(0)) + one.fraction
+                taken[key] = taken.get(key, NOTHING) + one.fraction
     for one in held:
         animal = shop.herd[one.side.carcass]
         for part in parts:
             if part.per == "side":
+                left = one.fractions[part.quarter]
                 key = (one.side.carcass, one.side.number, part.code)
-                left = max(Fraction(0), one.fraction(part.quarter) - taken.get(key, Fraction(0)))
+                if key in taken:
+                    left = max(NOTHING, left - taken[key])
                 weight = 0 if part.code in one.side.lost else one.side.part_ng(part)
             else:
-                left = one.of_animal()
+                left = one.of_animal
                 weight = 0 if part.code in animal.lost else animal.part_ng(part)
-            _add(pool, part, left * weight)
+            _add(pool, part, weight * left.numerator // left.denominator)
 
 
-def _add(pool: dict[Pool, Fraction], part: Part, weight: Fraction) -> None:
+def _add(pool: dict[Pool, int], part: Part, weight: int) -> None:
     if part.primal == "variety":
         pool["offal"] += weight
         return
     for name, share in zip(POOLS, (part.lean, part.fat, part.bone, part.skin), strict=False):
         if share:
-            pool[name] += weight * share
+            pool[name] += weight * share.numerator // share.denominator
 
 
-def _given_back(pool: dict[Pool, Fraction], made: PlanLine, shop: Shop) -> Fraction:
+def _given_back(pool: dict[Pool, int], made: PlanLine, shop: Shop) -> int:
     """Add what a line gives back to the pools; what its knife loses."""
     catalogue = shop.ways.catalogue
     cut = catalogue.cuts[made.cut]
@@ -127,13 +133,14 @@ def _given_back(pool: dict[Pool, Fraction], made: PlanLine, shop: Shop) -> Fract
         animal = shop.herd[made.carcass]
         for one in made.taken:
             part = catalogue.parts[one.part]
-            _add(pool, part, one.fraction * _weight(animal, made.side, part))
-        return Fraction(0)
-    given = cut.trimming
+            whole = _weight(animal, made.side, part)
+            _add(pool, part, whole * one.fraction.numerator // one.fraction.denominator)
+        return 0
+    given, weight = cut.trimming, made.weight_ng
     for name, share in zip(POOLS, (given.lean, given.fat, given.bone, given.skin), strict=False):
         if share:
-            pool[name] += made.weight_ng * share
-    return made.weight_ng * given.loss
+            pool[name] += weight * share.numerator // share.denominator
+    return weight * given.loss.numerator // given.loss.denominator
 
 
 def _weight(animal: Animal, side: int, part: Part) -> int:
@@ -146,7 +153,7 @@ def _weight(animal: Animal, side: int, part: Part) -> int:
 
 def _draw(
     share: int,
-    pool: dict[Pool, Fraction],
+    pool: dict[Pool, int],
     demands: Sequence[Demand],
     shop: Shop,
     drawn: list[PoolDraw],
@@ -170,13 +177,13 @@ def _draw(
     level = next(n for n in range(3) if _fit(standing, pool, BANDS[n]))
     for one in standing:
         verdicts.append((one.line, VERDICTS[level]))
-    left = dict(pool)
+    left: dict[Pool, Fraction] = {name: Fraction(there) for name, there in pool.items()}
     for one in [*standing, *[it for it in draws if it.asked is None]]:
         weight = one.asked if one.asked is not None else int(_most(one, left))
         made = _drawn(share, one, weight)
         drawn.append(made)
         for name, part in one.takes:
-            left[name] = max(Fraction(0), left[name] - part * weight)
+            left[name] = max(NOTHING, left[name] - part * weight)
 
 
 def _lean(one: Demand) -> Fraction | None:
@@ -186,7 +193,7 @@ def _lean(one: Demand) -> Fraction | None:
     return one.choice.lean if one.choice.lean is not None else one.cut.lean_percent
 
 
-def _compiled(one: Demand, pool: dict[Pool, Fraction]) -> _Draw:
+def _compiled(one: Demand, pool: dict[Pool, int]) -> _Draw:
     """What a nanogram of the product takes of each pool.
 
     Worked number: ground at 80 % lean takes 4/5 of its weight in lean and 1/5 in fat. With no
@@ -198,10 +205,10 @@ def _compiled(one: Demand, pool: dict[Pool, Fraction]) -> _Draw:
     if lean is not None:
         takes: list[tuple[Pool, Fraction]] = [("lean", lean), ("fat", 1 - lean)]
     else:
-        there = sum([pool[name] for name in one.cut.pools], Fraction(0))
+        there = sum([pool[name] for name in one.cut.pools])
         takes = []
         for name in one.cut.pools:
-            part = pool[name] / there if there else Fraction(1, len(one.cut.pools))
+            part = Fraction(pool[name], there) if there else Fraction(1, len(one.cut.pools))
             takes.append((name, part))
     return _Draw(one.choice.line, one.cut.code, asked, tuple(_nonzero(takes)))
 
@@ -223,18 +230,18 @@ def _needs(draws: Iterable[_Draw]) -> dict[Pool, Fraction]:
     return needs
 
 
-def _fit(draws: Iterable[_Draw], pool: dict[Pool, Fraction], band: Fraction) -> bool:
+def _fit(draws: Iterable[_Draw], pool: dict[Pool, int], band: Fraction) -> bool:
     return all(need <= pool[name] * band for name, need in _needs(draws).items())
 
 
-def _first_to_fall(draws: Sequence[_Draw], pool: dict[Pool, Fraction]) -> int:
+def _first_to_fall(draws: Sequence[_Draw], pool: dict[Pool, int]) -> int:
     for place in range(len(draws)):
         if not _fit(draws[: place + 1], pool, BANDS[2]):
             return place
     return -1
 
 
-def _shrunk(draws: Sequence[_Draw], pool: dict[Pool, Fraction]) -> list[_Draw]:
+def _shrunk(draws: Sequence[_Draw], pool: dict[Pool, int]) -> list[_Draw]:
     kept = list(draws)
     for one in reversed(draws[:-1]):
         without = [other for other in kept if other is not one]
@@ -243,7 +250,7 @@ def _shrunk(draws: Sequence[_Draw], pool: dict[Pool, Fraction]) -> list[_Draw]:
     return kept
 
 
-def _told(draws: Sequence[_Draw], pool: dict[Pool, Fraction]) -> Conflict:
+def _told(draws: Sequence[_Draw], pool: dict[Pool, int]) -> Conflict:
     """The numbers of a conflict over the pools: `where.part` is the pool that runs short.
 
     Products alike in lean are told in product pounds ("25 lb asked, 18 lb there"), others in
@@ -254,10 +261,10 @@ def _told(draws: Sequence[_Draw], pool: dict[Pool, Fraction]) -> Conflict:
     lines = tuple(one.line for one in draws)
     if len({one.takes for one in draws}) == 1:
         part = dict(draws[0].takes)[short]
-        there = pool[short] / part
+        there = Fraction(pool[short]) / part
         rivals = tuple((one.line, Fraction(one.asked or 0)) for one in draws)
     else:
-        there = pool[short]
+        there = Fraction(pool[short])
         rivals = tuple(
             (one.line, dict(one.takes).get(short, Fraction(0)) * (one.asked or 0)) for one in draws
         )

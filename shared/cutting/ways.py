@@ -4,8 +4,10 @@ Nothing here depends on a carcass or an order. A lane is one bit of a run's mask
 range of stretches (first and last, both within) in which all lanes a way takes are filled.
 """
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from fractions import Fraction
+from itertools import count
 from math import lcm
 
 from shared.carcass.catalogue import Catalogue, Cut, Part, Run, RunTake, Way
@@ -15,7 +17,7 @@ Span = tuple[int, int]
 
 @dataclass(frozen=True, slots=True)
 class OnRun:
-    """A run take with its run, lanes (bits) and stretches as numbers."""
+    """A run take with its run, lanes (bits) and stretches as numbers; `number` is its own."""
 
     take: RunTake
     run: int
@@ -23,6 +25,7 @@ class OnRun:
     first: int
     last: int
     spans: tuple[Span, ...]
+    number: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,7 +56,8 @@ class Ways:
     """A species compiled: runs in a fixed order, ways by cut, parts by place.
 
     `at[run][stretch]` holds (lane bit, part) for each filled lane. `denominator` makes every
-    share of a part that a way takes a whole number.
+    share of a part that a way takes a whole number. `bound_parts` are those that age or skin
+    can forbid; `may_be_open` those of a side with run, lane and stretch (-1, 0, -1 off the runs).
     """
 
     catalogue: Catalogue
@@ -63,6 +67,9 @@ class Ways:
     by_cut: dict[str, tuple[WayPlan, ...]]
     denominator: int
     bound_parts: tuple[Part, ...]
+    may_be_open: tuple[tuple[Part, int, int, int], ...]
+    open_of_animal: tuple[Part, ...]
+    nature: tuple[Part, ...]
 
     def lane_names(self, run: int, mask: int) -> tuple[str, ...]:
         """The lanes of a mask, in the run's order."""
@@ -74,9 +81,10 @@ def compile_ways(catalogue: Catalogue) -> Ways:
     runs = tuple(catalogue.runs.values())
     place = {run.code: index for index, run in enumerate(runs)}
     at = tuple(_filled(catalogue, run) for run in runs)
+    numbers = count()
     by_cut = {
         code: tuple(
-            _way(cut, way, number, runs, place, at, catalogue)
+            _way(cut, way, number, runs, place, at, catalogue, numbers)
             for number, way in enumerate(cut.ways)
         )
         for code, cut in catalogue.cuts.items()
@@ -90,7 +98,28 @@ def compile_ways(catalogue: Catalogue) -> Ways:
     bound = tuple(
         part for part in catalogue.parts.values() if part.srm_from_30_months or part.needs_skin
     )
-    return Ways(catalogue, runs, place, at, by_cut, lcm(1, *shares), bound)
+    open_ones = [
+        part for part in catalogue.parts.values() if not part.by_nature_trim and not part.loss
+    ]
+    return Ways(
+        catalogue,
+        runs,
+        place,
+        at,
+        by_cut,
+        lcm(1, *shares),
+        bound,
+        tuple(_placed(part, runs, place) for part in open_ones if part.per == "side"),
+        tuple(part for part in open_ones if part.per == "animal"),
+        tuple(part for part in catalogue.parts.values() if part.by_nature_trim),
+    )
+
+
+def _placed(part: Part, runs: tuple[Run, ...], place: dict[str, int]) -> tuple[Part, int, int, int]:
+    if not part.run:
+        return part, -1, 0, -1
+    run = runs[place[part.run]]
+    return part, place[part.run], 1 << run.lanes.index(part.lane), run.place(part.stretch)
 
 
 def _filled(catalogue: Catalogue, run: Run) -> tuple[tuple[tuple[int, Part], ...], ...]:
@@ -109,8 +138,9 @@ def _way(
     place: dict[str, int],
     at: tuple[tuple[tuple[tuple[int, Part], ...], ...], ...],
     catalogue: Catalogue,
+    numbers: Iterator[int],
 ) -> WayPlan:
-    on_run = None if way.run is None else _on_run(way.run, runs, place, at)
+    on_run = None if way.run is None else _on_run(way.run, runs, place, at, next(numbers))
     off_run: list[OffRun] = []
     parts: list[Part] = []
     if on_run is not None:
@@ -140,6 +170,7 @@ def _on_run(
     runs: tuple[Run, ...],
     place: dict[str, int],
     at: tuple[tuple[tuple[tuple[int, Part], ...], ...], ...],
+    number: int,
 ) -> OnRun:
     index = place[take.run]
     run = runs[index]
@@ -150,7 +181,7 @@ def _on_run(
     filled = [
         stretch for stretch in range(first, last + 1) if _mask(at[index][stretch]) & lanes == lanes
     ]
-    return OnRun(take, index, lanes, first, last, spans_of(filled))
+    return OnRun(take, index, lanes, first, last, spans_of(filled), number)
 
 
 def spans_of(stretches: list[int]) -> tuple[Span, ...]:

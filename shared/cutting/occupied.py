@@ -1,0 +1,73 @@
+"""What is taken so far, at expected lengths: lanes, parts, and split shares' accounts."""
+
+from dataclasses import dataclass, field
+from fractions import Fraction
+
+from shared.cutting.answer import PlanLine
+from shared.cutting.capacity import NOTHING, Interval
+from shared.cutting.lanes import bits_of
+from shared.cutting.take import Strip
+
+PartPlace = tuple[int, int, str]
+
+
+@dataclass(slots=True)
+class Occupied:
+    """Intervals by strip and lane, and of parts so many of `denominator`.
+
+    `by_share` are fractions of parts by share and `accounts` lengths by share; both are kept
+    only where a side is split.
+    """
+
+    denominator: int
+    split: bool
+    lanes: dict[tuple[Strip, int], tuple[Interval, ...]] = field(
+        default_factory=dict[tuple[Strip, int], tuple[Interval, ...]]
+    )
+    parts: dict[PartPlace, int] = field(default_factory=dict[PartPlace, int])
+    by_share: dict[tuple[int, PartPlace], Fraction] = field(
+        default_factory=dict[tuple[int, PartPlace], Fraction]
+    )
+    accounts: dict[tuple[int, Strip, int], int] = field(
+        default_factory=dict[tuple[int, Strip, int], int]
+    )
+
+    def add_length(self, strip: Strip, lanes: int, start: int, end: int) -> None:
+        """Note that lanes are taken from start to end, kerf included."""
+        mine = self.lanes
+        for bit in bits_of(lanes):
+            key = (strip, bit)
+            mine[key] = (*mine[key], (start, end)) if key in mine else ((start, end),)
+
+    def add_part(self, place: PartPlace, amount: int) -> None:
+        """Note that so much of a part is taken."""
+        self.parts[place] = self.parts.get(place, 0) + amount
+
+    def charge(self, share: int, strip: Strip, lanes: int, length: int) -> None:
+        """Note that a split share took a length of lanes, kerf included."""
+        for bit in bits_of(lanes):
+            key = (share, strip, bit)
+            self.accounts[key] = self.accounts.get(key, 0) + length
+
+    def used_by(self, share: int, strip: Strip, lane: int) -> int:
+        """Length of a lane a split share has taken."""
+        return self.accounts.get((share, strip, lane), 0)
+
+    def used_of(self, share: int, place: PartPlace) -> Fraction:
+        """What fraction of a part of a side a share has taken."""
+        return self.by_share.get((share, place), NOTHING)
+
+    def note(self, made: PlanLine) -> None:
+        """Note what a line takes for its share, where a side is split."""
+        if self.split:
+            for one in made.taken:
+                key = (made.share, (made.carcass, made.side, one.part))
+                self.by_share[key] = self.by_share.get(key, NOTHING) + one.fraction
+
+    def join(self, other: "Occupied") -> None:
+        """Add what another group of lines takes: it touches other lanes and parts."""
+        self.lanes.update(other.lanes)
+        self.parts.update(other.parts)
+        self.accounts.update(other.accounts)
+        for key, fraction in other.by_share.items():
+            self.by_share[key] = self.by_share.get(key, NOTHING) + fraction

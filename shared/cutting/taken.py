@@ -1,0 +1,102 @@
+"""What plan lines take of parts: exact fractions, and whole nanograms of expected weight."""
+
+from dataclasses import dataclass
+from fractions import Fraction
+from functools import lru_cache
+
+from shared.carcass.catalogue import Part
+from shared.cutting.answer import Taken
+from shared.cutting.capacity import Animal, Side
+from shared.cutting.run_packing import Piece
+from shared.cutting.take import Option, Strip
+from shared.cutting.ways import Ways
+
+
+@lru_cache(maxsize=1 << 14)
+def ratio(above: int, below: int) -> Fraction:
+    """A fraction; the plan asks for the same ones over and over."""
+    return Fraction(above, below)
+
+
+@lru_cache(maxsize=1 << 14)
+def _taken(part: str, above: int, below: int) -> Taken:
+    return Taken(part, ratio(above, below))
+
+
+@dataclass(slots=True)
+class Segment:
+    """Neighbouring pieces of one line on one strip."""
+
+    strip: Strip
+    piece: Piece
+    start: int
+    count: int
+
+    @property
+    def end(self) -> int:
+        """Where the last piece ends."""
+        return self.start + self.count * (self.piece.size + self.piece.kerf) - self.piece.kerf
+
+
+class Parts:
+    """Parts taken by one plan line: fractions and weight, rounded down once for each part."""
+
+    __slots__ = ("_animal", "_both", "_places", "_scenario", "found", "weight")
+
+    def __init__(self, option: Option, ways: Ways, scenario: int) -> None:
+        """Nothing yet of the option's animal, at some lengths."""
+        self._animal: Animal = option.animal
+        self._both = len(option.held) == 2
+        self._places = ways.at
+        self._scenario = scenario
+        self.found: dict[str, tuple[int, int]] = {}
+        self.weight = 0
+
+    def add(self, part: Part, above: int, below: int, side: Side | None) -> None:
+        """Take above/below of a part of a side, or of the animal where side is None."""
+        whole = self._animal.part_ng(part) if side is None else side.part_ng(part)
+        self.weight += whole if above == below else whole * above // below
+        if self._both and side is not None:
+            below *= 2
+        if part.code in self.found:
+            before = self.found[part.code]
+            above, below = above * before[1] + before[0] * below, below * before[1]
+        self.found[part.code] = (above, below)
+
+    def add_segment(self, one: Segment) -> None:
+        """Take what a segment covers of each lane."""
+        strip, lanes, start, end = one.strip, one.piece.lanes, one.start, one.end
+        side = self._animal.sides[strip[1] - 1]
+        bounds = side.bounds[self._scenario][strip[2]]
+        lo = 0
+        for place, filled in enumerate(self._places[strip[2]]):
+            hi = bounds[place + 1]
+            if hi > start and lo < end:
+                if start <= lo and hi <= end and one.count == 1:
+                    length = hi - lo
+                else:
+                    length = covered(one, hi) - covered(one, lo)
+                if length:
+                    for bit, part in filled:
+                        if bit & lanes:
+                            self.add(part, length, hi - lo, side)
+            lo = hi
+
+    def taken(self) -> tuple[Taken, ...]:
+        """The parts in the order they were met."""
+        return tuple([_taken(code, *fraction) for code, fraction in self.found.items()])
+
+
+def covered(one: Segment, point: int) -> int:
+    """How much of a segment's pieces lies before a point, kerfs left out.
+
+    Worked number: of slices of 3 with kerfs of 1 from 0 on, 5 lie before point 6.
+    """
+    size, step = one.piece.size, one.piece.size + one.piece.kerf
+    reach = point - one.start
+    if reach <= 0:
+        return 0
+    whole, over = divmod(reach, max(1, step))
+    if whole >= one.count:
+        return one.count * size
+    return whole * size + min(over, size)
