@@ -4,8 +4,9 @@ Three sets of lengths are kept for a side: sure, expected and most. Positions ru
 end of a run, in 1/203,200 in.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
+from typing import NamedTuple
 
 from shared.carcass.carcass import Carcass, Gone, Share
 from shared.carcass.catalogue import Part, Quarter, Run
@@ -74,7 +75,7 @@ class Held:
 
     `fractions` by quarter, "" being what lies in neither. `whole`: all of the side. `split`:
     something is held in part only. `of_animal` is what of the animal this is: a side is half of
-    it, a quarter half of a side.
+    it, a quarter half of a side. `uniform`: the same fraction of everything. The rest is memory.
     """
 
     side: Side
@@ -82,7 +83,14 @@ class Held:
     whole: bool
     split: bool
     of_animal: Fraction
-    reaches: dict[int, Reach | None]
+    uniform: bool
+    reaches: dict[int, Reach | None] = field(default_factory=dict[int, Reach | None])
+    windows: dict[tuple[int, int], "Window | None"] = field(
+        default_factory=dict[tuple[int, int], "Window | None"]
+    )
+    accounts: dict[tuple[int, int, int], int] = field(
+        default_factory=dict[tuple[int, int, int], int]
+    )
 
     def fraction(self, quarter: Quarter) -> Fraction:
         """The fraction held of what lies in that quarter."""
@@ -100,7 +108,8 @@ def held_of(side: Side, parts: list[tuple[Quarter, Fraction]]) -> Held:
     whole = of_side >= 1
     split = not whole and any(part < 1 for _, part in parts)
     of_animal = min(of_side / 2 + of_quarters / 4, Fraction(1, 2))
-    return Held(side, fractions, whole, split, of_animal, {})
+    uniform = not of_quarters
+    return Held(side, fractions, whole, split, of_animal, uniform)
 
 
 def animals(question: Question, ways: Ways) -> tuple[Animal, ...]:
@@ -235,8 +244,7 @@ def _sixty_fourths(above: int, below: int) -> int:
     return above // (below * SIXTY_FOURTH) * SIXTY_FOURTH
 
 
-@dataclass(frozen=True, slots=True)
-class Window:
+class Window(NamedTuple):
     """Where a run take may lie on one side: from `lo` to `hi`, within `allowed` only.
 
     `first` and `last` are the stretches held of it; `lost` is why something of it is missing
@@ -254,6 +262,13 @@ class Window:
 
 def window(held: Held, on_run: OnRun, scenario: int, ways: Ways) -> Window | None:
     """The window of a run take on a side, or None where the share doesn't hold it."""
+    key = (on_run.number, scenario)
+    if key not in held.windows:
+        held.windows[key] = _window(held, on_run, scenario, ways)
+    return held.windows[key]
+
+
+def _window(held: Held, on_run: OnRun, scenario: int, ways: Ways) -> Window | None:
     if on_run.number in held.reaches:
         reach = held.reaches[on_run.number]
     else:
@@ -263,7 +278,9 @@ def window(held: Held, on_run: OnRun, scenario: int, ways: Ways) -> Window | Non
     first, last, spans = reach
     side = held.side
     bounds = side.bounds[scenario][on_run.run]
-    lo, hi = _ends(on_run, bounds, first, last)
+    lo, hi = bounds[first], bounds[last + 1]
+    if on_run.partial:
+        lo, hi = _ends(on_run, bounds, first, last)
     blocked = side.blocked.get(on_run.run)
     lost = lost_part = ""
     if blocked:
@@ -275,6 +292,8 @@ def window(held: Held, on_run: OnRun, scenario: int, ways: Ways) -> Window | Non
             if not blocked.get(place, 0) & on_run.lanes
         ]
         spans = spans_of(free)
+    if spans == ((first, last),):
+        return Window(lo, hi, first, last, ((lo, hi),), lost, lost_part)
     allowed = tuple([(max(lo, bounds[start]), min(hi, bounds[end + 1])) for start, end in spans])
     return Window(lo, hi, first, last, allowed, lost, lost_part)
 

@@ -5,11 +5,11 @@ preferred: carcass by carcass, side 1 before side 2, then both sides or the anim
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from fractions import Fraction
 
 from shared.carcass.catalogue import Cut
-from shared.cutting.capacity import SURE, Animal, Held
+from shared.cutting.capacity import ALL, SURE, Animal, Held
 from shared.cutting.order import Choice, Settings
 from shared.cutting.piece_weight import count_of_pounds, piece_ng
 from shared.cutting.take import Missing, Option, Take, Wanted, wanted
@@ -265,7 +265,7 @@ def _whole_options(
     found: Demand, plans: tuple[WayPlan, ...], part: Fraction, shop: Shop
 ) -> list[Option]:
     """All (or a part of all) on each side: one option a side, of all ways that are there."""
-    want = replace(_want(found, plans[0], shop), fraction=part)
+    want = _want(found, plans[0], shop)._replace(fraction=part)
     single = tuple(p for p in plans if p.way.sides == "one" and not of_the_animal(p))
     options: list[Option] = []
     for carcass, mine in _by_carcass(shop.held[found.choice.share]):
@@ -309,9 +309,9 @@ def _side_options(
 
 
 def _of_each_side(found: Demand, plans: tuple[WayPlan, ...], shop: Shop) -> None:
-    part = found.choice.amount.fraction or Fraction(1)
+    part = found.choice.amount.fraction or ALL
     if found.choice.amount.kind == "all":
-        part = Fraction(1)
+        part = ALL
     _sort_out(found, _whole_options(found, plans, part, shop), shop)
     line = found.choice.line
     found.rows = [Row(line, 1, [option]) for option in found.options]
@@ -320,7 +320,7 @@ def _of_each_side(found: Demand, plans: tuple[WayPlan, ...], shop: Shop) -> None
 def _of_the_animal(found: Demand, plans: tuple[WayPlan, ...], shop: Shop) -> None:
     """A fraction of the animal: whole sides, or whole pieces, or refused."""
     part = found.choice.amount.fraction or Fraction(1)
-    options = _whole_options(found, plans, Fraction(1), shop)
+    options = _whole_options(found, plans, ALL, shop)
     _sort_out(found, options, shop)
     if not found.options:
         return

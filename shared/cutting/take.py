@@ -6,10 +6,11 @@ strip is one run of one side. A cell is a part of a side or of an animal, or a s
 account of either.
 """
 
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from fractions import Fraction
+from typing import NamedTuple
 
-from shared.cutting.capacity import EXPECTED, Animal, Held, Interval, Window, window
+from shared.cutting.capacity import ALL, EXPECTED, NOTHING, Animal, Held, Interval, Window, window
 from shared.cutting.lanes import bits_of
 from shared.cutting.order import Choice
 from shared.cutting.run_packing import Piece
@@ -28,8 +29,7 @@ class Missing:
     part: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Take:
+class Take(NamedTuple):
     """What one unit takes: pieces on strips, and of cells (cell, amount, what is there).
 
     `undivided`: a piece is bigger than its owner's account.
@@ -40,8 +40,7 @@ class Take:
     undivided: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class Wanted:
+class Wanted(NamedTuple):
     """The figures of a choice that set its pieces.
 
     `fraction` None makes single pieces, else a block (or parts) of that fraction of all there is.
@@ -57,7 +56,7 @@ class Wanted:
 
     def single(self) -> "Wanted":
         """The same figures for single pieces."""
-        return replace(self, fraction=None)
+        return self._replace(fraction=None)
 
 
 @dataclass(slots=True)
@@ -267,17 +266,20 @@ def _charge_run(
 
 def account_length(held: Held, run: int, lane: int, scenario: int, ways: Ways) -> int:
     """A split share's part of one lane of a run: its fraction of what is filled there."""
-    bounds = held.side.bounds[scenario][run]
-    total = Fraction(0)
-    for place, stretch in enumerate(ways.runs[run].stretches):
-        if any(bit == lane for bit, _ in ways.at[run][place]):
-            total += (bounds[place + 1] - bounds[place]) * held.fraction(stretch.quarter)
-    return total.numerator // total.denominator
+    key = (run, lane, scenario)
+    if key not in held.accounts:
+        bounds = held.side.bounds[scenario][run]
+        total = NOTHING
+        for place, stretch in enumerate(ways.runs[run].stretches):
+            if any(bit == lane for bit, _ in ways.at[run][place]):
+                total += (bounds[place + 1] - bounds[place]) * held.fraction(stretch.quarter)
+        held.accounts[key] = total.numerator // total.denominator
+    return held.accounts[key]
 
 
 def _all_of(option: Option, scenario: int, ways: Ways) -> Take | Missing:
     """All (or a fraction of all) of every way: blocks on runs and shares of parts."""
-    fraction = option.wanted.fraction or Fraction(1)
+    fraction = option.wanted.fraction or ALL
     pieces: list[tuple[Strip, Piece]] = []
     cells: list[tuple[Cell, int, int]] = []
     undivided = False
@@ -287,8 +289,12 @@ def _all_of(option: Option, scenario: int, ways: Ways) -> Take | Missing:
             if isinstance(strips, Missing):
                 return strips
             for run, lanes, reach, allowed in strips:
-                part = fraction * _mean_fraction(held, run, reach, scenario, ways)
-                length = (reach[1] - reach[0]) * part.numerator // part.denominator
+                length = reach[1] - reach[0]
+                part = fraction
+                if held.split:
+                    part = fraction * _mean_fraction(held, run, reach, scenario, ways)
+                if part is not ALL:
+                    length = length * part.numerator // part.denominator
                 strip = (option.carcass, held.side.number, run)
                 piece = Piece(lanes, allowed, length, 0)
                 pieces.append((strip, piece))
@@ -299,8 +305,8 @@ def _all_of(option: Option, scenario: int, ways: Ways) -> Take | Missing:
         first = held is None or held is option.held[0]
         for off in _parts_once(option.ways):
             mine = fraction
-            if held is not None and off.part.per == "side":
-                mine *= held.fraction(off.part.quarter)
+            if held is not None and held.split and off.part.per == "side":
+                mine = mine * held.fraction(off.part.quarter)
             lost = _take_part(option, held, off, mine, first, scenario, ways, pieces, cells)
             if isinstance(lost, Missing):
                 return lost
@@ -377,11 +383,11 @@ def merged(intervals: tuple[Interval, ...]) -> tuple[Interval, ...]:
 
 
 def _mean_fraction(held: Held, run: int, reach: Interval, scenario: int, ways: Ways) -> Fraction:
-    """The fraction a split share holds of a reach of a run; 1 where it holds all of it."""
-    if not held.split or reach[0] >= reach[1]:
-        return Fraction(1)
+    """The fraction a split share holds of a reach of a run."""
+    if held.uniform or reach[0] >= reach[1]:
+        return held.fractions[""]
     bounds = held.side.bounds[scenario][run]
-    total = Fraction(0)
+    total = NOTHING
     for place, stretch in enumerate(ways.runs[run].stretches):
         overlap = min(reach[1], bounds[place + 1]) - max(reach[0], bounds[place])
         if overlap > 0:

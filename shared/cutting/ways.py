@@ -17,7 +17,10 @@ Span = tuple[int, int]
 
 @dataclass(frozen=True, slots=True)
 class OnRun:
-    """A run take with its run, lanes (bits) and stretches as numbers; `number` is its own."""
+    """A run take with its run, lanes (bits) and stretches as numbers; `number` is its own.
+
+    `partial`: it stops inside its first or last stretch.
+    """
 
     take: RunTake
     run: int
@@ -26,6 +29,7 @@ class OnRun:
     last: int
     spans: tuple[Span, ...]
     number: int
+    partial: bool
 
 
 @dataclass(frozen=True, slots=True)
@@ -181,7 +185,8 @@ def _on_run(
     filled = [
         stretch for stretch in range(first, last + 1) if _mask(at[index][stretch]) & lanes == lanes
     ]
-    return OnRun(take, index, lanes, first, last, spans_of(filled), number)
+    partial = take.first_share != 1 or take.last_share != 1
+    return OnRun(take, index, lanes, first, last, spans_of(filled), number, partial)
 
 
 def spans_of(stretches: list[int]) -> tuple[Span, ...]:
