@@ -6,6 +6,7 @@ The schema is checked by the jsonschema library, independent of the reader.
 import json
 from collections.abc import Callable
 from fractions import Fraction
+from pathlib import Path
 from typing import Any
 
 import pytest
@@ -13,9 +14,11 @@ from hypothesis import given
 from hypothesis import strategies as st
 from jsonschema import Draft202012Validator
 
+from shared.carcass import anatomy
 from shared.carcass.carcass import Carcass, Gone, Holding, Measured, Share, SideWeights
 from shared.cutting.order import Amount, Choice, Package, Question, Settings
-from shared.orderfile import FileFault, OrderFile, read_form, schema, write
+from shared.cutting.plan import plan
+from shared.orderfile import FileFault, OrderFile, read, read_form, schema, write
 from shared.units import Weight
 
 GOOD = """{
@@ -370,3 +373,49 @@ def test_the_same_question_gives_the_same_text() -> None:
     again = read_form(write("pork", found.question))
     assert isinstance(again, OrderFile)
     assert write("pork", again.question) == write("pork", found.question)
+
+
+EXAMPLES = sorted((Path(__file__).parents[2] / "demo" / "orders").glob("*.json"))
+
+
+def test_every_species_has_a_worked_example() -> None:
+    assert {path.stem for path in EXAMPLES} == set(anatomy.species())
+
+
+@pytest.mark.parametrize("path", EXAMPLES, ids=[path.stem for path in EXAMPLES])
+def test_the_worked_examples_are_read_and_stand(path: Path) -> None:
+    text = path.read_text(encoding="utf-8")
+    assert schema_takes(json.loads(text))
+    found = read(text)
+    assert isinstance(found, OrderFile), found
+    assert found.species == path.stem
+    assert read(write(found.species, found.question)) == found
+    answer = plan(found.question, anatomy.catalogue(found.species))
+    assert answer.verdict in ("sure", "likely"), answer.conflicts
+    assert not [one for one in answer.cautions if one.code in ("rest_empty", "tight")]
+
+
+@pytest.mark.parametrize(
+    ("find", "put", "code", "pointer"),
+    [
+        ('"whole_ham"', '"whole_hamm"', "no_such_cut", "/choices/0/cut"),
+        ('"smoked"', '"smoky"', "no_such_finish", "/choices/0/finishes/0"),
+        ('"cut": "whole_ham"', '"cut": "hock", "way": "left"', "no_such_way", "/choices/0/way"),
+        ('"liver"', '"livver"', "no_such_part", "/carcasses/0/gone/0/part"),
+        ('"stretch": "rib"', '"stretch": "ribs"', "no_such_stretch",
+         "/carcasses/0/measured/0/stretch"),
+        ('"own_lengths": {"rib"', '"own_lengths": {"ribs"', "no_such_stretch",
+         "/settings/own_lengths/ribs"),
+        ('"species": "pork"', '"species": "dodo"', "not_one_of", "/species"),
+    ],
+)  # fmt: skip
+def test_codes_are_held_against_the_species(find: str, put: str, code: str, pointer: str) -> None:
+    known = GOOD.replace('"chops"', '"centre_chop"').replace('"ground"', '"ground_pork"')
+    assert isinstance(read(known), OrderFile)
+    assert known.count(find) == 1
+    text = known.replace(find, put)
+    found = read(text)
+    assert isinstance(found, tuple)
+    assert [(one.pointer, one.code) for one in found] == [(pointer, code)]
+    line = text.splitlines()[found[0].line - 1][found[0].column - 1 :]
+    assert line.startswith(put.split(": ")[-1].split("{")[-1])
