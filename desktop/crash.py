@@ -28,7 +28,7 @@ class CrashCatcher(QObject):
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
-        self._showing = False
+        self._report: CrashReport | None = None
         self._before = (sys.excepthook, threading.excepthook)
         self._caught.connect(self._show, Qt.ConnectionType.QueuedConnection)
 
@@ -61,18 +61,20 @@ class CrashCatcher(QObject):
 
     @Slot(str)
     def _show(self, text: str) -> None:
-        if self._showing:
+        if self._report is not None:
             return
-        self._showing = True
         self.reported.emit(text)
-        dialog = CrashReport(text)
-        dialog.finished.connect(self._shown)
-        dialog.open()
-        QTimer.singleShot(0, dialog.raise_)
+        # Kept here, for a dialog without a parent goes as soon as nobody holds it.
+        self._report = CrashReport(text)
+        self._report.finished.connect(self._shown)
+        self._report.open()
+        QTimer.singleShot(0, self._report.raise_)
 
     @Slot()
     def _shown(self) -> None:
-        self._showing = False
+        if self._report is not None:
+            self._report.deleteLater()
+        self._report = None
 
 
 class CrashReport(QDialog):
@@ -80,7 +82,6 @@ class CrashReport(QDialog):
 
     def __init__(self, text: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.setMinimumSize(640, 400)
         self.setWindowTitle(self.tr("Steelyard has a fault"))
         lead = Words("group", parent=self).wrapped()

@@ -82,8 +82,10 @@ class SettingsFile:
         fresh.replace(self.path)
 
 
-def _checked(found: dict[str, Any]) -> Settings:
+def _checked(found: object) -> Settings:
     """Settings from a file's content; a wrong type raises TypeError, unknown names are left."""
+    if not isinstance(found, dict):
+        raise TypeError(f"settings are {found!r}")
     usual = Settings()
     known: dict[str, Any] = {}
     for each in fields(Settings):

@@ -3,15 +3,15 @@
 import logging
 from collections.abc import Callable
 from contextlib import contextmanager
-from time import perf_counter
+from time import thread_time
 from typing import TYPE_CHECKING, Any, TypeVar
 
 from PySide6.QtCore import (
-    QAbstractEventDispatcher,
     QObject,
     QRunnable,
     Qt,
     QThreadPool,
+    QTimer,
     Signal,
     Slot,
 )
@@ -22,6 +22,7 @@ if TYPE_CHECKING:
 log = logging.getLogger(__name__)
 R = TypeVar("R")
 LIMIT_MS = 50
+BEAT_MS = 5
 
 
 class _Job(QRunnable):
@@ -126,27 +127,27 @@ def _nothing(_result: object) -> None:
 
 @contextmanager
 def slow_turns(limit_ms: int = LIMIT_MS) -> "Iterator[list[int]]":
-    """Milliseconds of each turn of the event loop that kept the window waiting too long.
+    """Milliseconds of each stretch in which the window's thread was too busy to answer a key.
 
-    For tests and for the log: `with slow_turns() as slow: …; assert slow == []`.
+    Read from the thread's own clock at every beat of a timer, so that waiting doesn't count and a
+    busy machine doesn't either. `with slow_turns() as slow: …; assert slow == []`.
     """
     slow: list[int] = []
-    dispatcher = QAbstractEventDispatcher.instance()
-    began = perf_counter()
+    last = thread_time()
 
-    def wake() -> None:
-        nonlocal began
-        began = perf_counter()
-
-    def rest() -> None:
-        took = round((perf_counter() - began) * 1000)
+    def beat() -> None:
+        nonlocal last
+        now = thread_time()
+        took = round((now - last) * 1000)
+        last = now
         if took > limit_ms:
             slow.append(took)
 
-    dispatcher.awake.connect(wake)
-    dispatcher.aboutToBlock.connect(rest)
+    timer = QTimer()
+    timer.timeout.connect(beat)
+    timer.start(BEAT_MS)
     try:
         yield slow
     finally:
-        dispatcher.awake.disconnect(wake)
-        dispatcher.aboutToBlock.disconnect(rest)
+        timer.stop()
+        beat()

@@ -1,23 +1,40 @@
-"""What desktop tests share: recorded messages, and the program's own look on the application."""
+"""What desktop tests share: the program's look, recorded messages, and a bench on a real store."""
 
+from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
 from PySide6.QtWidgets import QApplication
 
+from db.store import Store
+from desktop.bench import Bench
 from desktop.look import theme
 from desktop.look.theme import Theme
 from desktop.look.type_scale import load_fonts
-from desktop.paths import bundled_fonts
+from desktop.paths import Paths, bundled_fonts
+from desktop.printers import Printers
+from desktop.settings import SettingsFile
+from desktop.work import Workers
+from printing.words import Words
+from shared.shop.people import SignedOn
 from tests.desktop.recorded_messages import RecordedMessages
+from tests.store_fixture import Clock
 
 
-@pytest.fixture(scope="session", autouse=True)
-def dressed(qapp: QApplication) -> Theme:
-    """The application in the light theme and the bundled face, as it is started."""
-    worn = Theme(family=load_fonts(bundled_fonts()))
-    theme.apply(qapp, worn)
-    return worn
+@pytest.fixture(scope="session")
+def worn(qapp: QApplication) -> Theme:
+    """The light theme in the bundled face."""
+    return Theme(family=load_fonts(bundled_fonts()))
+
+
+@pytest.fixture(autouse=True)
+def dressed(qapp: QApplication, worn: Theme) -> Iterator[Theme]:
+    """The application as it is started; a test that changes its look leaves it as it was."""
+    if theme.theme_of() != worn:
+        theme.apply(qapp, worn)
+    yield worn
+    if theme.theme_of() != worn:
+        theme.apply(qapp, worn)
 
 
 @pytest.fixture
@@ -27,6 +44,29 @@ def messages() -> RecordedMessages:
 
 
 @pytest.fixture
-def folder(tmp_path: Path) -> Path:
-    """An empty folder for a shop's data."""
-    return tmp_path / "shop"
+def bench(
+    qapp: QApplication,
+    store: Store,
+    signed: SignedOn,
+    clock: Clock,
+    messages: RecordedMessages,
+    tmp_path: Path,
+) -> Iterator[Bench]:
+    """The tools of a station on an empty real store, with a clock that stands still."""
+    paths = Paths(tmp_path / "shop")
+    paths.make()
+    settings = SettingsFile(paths.settings)
+    workers = Workers()
+    yield Bench(
+        store=store,
+        paths=paths,
+        messages=messages,
+        settings=settings,
+        printers=Printers(settings),
+        work=workers,
+        words=Words(strict=True),
+        person=signed.person,
+        station=signed.station,
+        now=clock,
+    )
+    workers.finish()

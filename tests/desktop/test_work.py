@@ -1,0 +1,102 @@
+"""Work on other threads: delivered in the window's thread, the newest of a kind only."""
+
+import threading
+from time import thread_time
+
+import pytest
+from PySide6.QtCore import QTimer
+from pytestqt.qtbot import QtBot
+
+from desktop.work import Workers, slow_turns
+
+
+@pytest.fixture
+def workers(qtbot: QtBot) -> Workers:
+    return Workers()
+
+
+def test_the_result_comes_in_the_windows_thread(qtbot: QtBot, workers: Workers) -> None:
+    ran: list[threading.Thread] = []
+    got: list[tuple[int, threading.Thread]] = []
+
+    def double(number: int) -> int:
+        ran.append(threading.current_thread())
+        return number * 2
+
+    workers.run(double, 21, then=lambda found: got.append((found, threading.current_thread())))
+    qtbot.waitUntil(lambda: bool(got))
+    assert got == [(42, threading.main_thread())]
+    assert ran[0] is not threading.main_thread()
+    assert not workers.busy()
+
+
+def test_of_one_key_only_the_newest_is_handed_over(qtbot: QtBot, workers: Workers) -> None:
+    gate = threading.Event()
+    got: list[str] = []
+
+    def first() -> str:
+        gate.wait(5)
+        return "first"
+
+    workers.run(first, then=got.append, key="plan")
+    workers.run(lambda: "second", then=got.append, key="plan")
+    qtbot.waitUntil(lambda: got == ["second"])
+    with qtbot.waitSignal(workers.idle):
+        gate.set()
+    assert got == ["second"]
+
+
+def test_what_is_forgotten_is_not_handed_over(qtbot: QtBot, workers: Workers) -> None:
+    got: list[str] = []
+    with qtbot.waitSignal(workers.idle):
+        workers.run(lambda: "late", then=got.append, key="plan")
+        workers.forget("plan")
+    assert got == []
+
+
+def test_a_fault_goes_to_who_asked_for_it(qtbot: QtBot, workers: Workers) -> None:
+    faults: list[Exception] = []
+
+    def refuse() -> int:
+        raise OSError("no disk")
+
+    handed: list[int] = []
+    workers.run(refuse, then=handed.append, failed=faults.append)
+    qtbot.waitUntil(lambda: bool(faults))
+    assert str(faults[0]) == "no disk"
+    assert handed == []
+
+
+def test_a_fault_nobody_asked_for_is_raised_in_the_windows_thread(
+    qtbot: QtBot, workers: Workers
+) -> None:
+    def refuse() -> int:
+        raise KeyError("ours")
+
+    with qtbot.capture_exceptions() as caught, qtbot.waitSignal(workers.idle):
+        workers.run(refuse, then=lambda _found: None)
+    assert [kind for kind, _fault, _trace in caught] == [KeyError]
+
+
+def keep_busy(milliseconds: int) -> None:
+    end = thread_time() + milliseconds / 1000
+    while thread_time() < end:
+        pass
+
+
+@pytest.mark.parametrize(("busy", "slow"), [(90, 1), (1, 0)])
+def test_a_turn_that_keeps_the_window_waiting_is_noticed(
+    qtbot: QtBot, busy: int, slow: int
+) -> None:
+    done: list[bool] = []
+
+    def turn() -> None:
+        keep_busy(busy)
+        done.append(True)
+
+    with slow_turns(limit_ms=50) as found:
+        QTimer.singleShot(0, turn)
+        qtbot.waitUntil(lambda: bool(done))
+        qtbot.wait(1)
+    assert len(found) == slow
+    assert all(milliseconds >= 50 for milliseconds in found)
