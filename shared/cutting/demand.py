@@ -7,13 +7,21 @@ preferred: carcass by carcass, side 1 before side 2, then both sides or the anim
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
+from typing import NamedTuple
 
 from shared.carcass.catalogue import Cut
 from shared.cutting.capacity import ALL, SURE, Animal, Held
 from shared.cutting.order import Choice, Settings
 from shared.cutting.piece_weight import count_of_pounds, piece_ng
-from shared.cutting.take import Missing, Option, Take, Wanted, wanted
+from shared.cutting.take import Cell, Lane, Missing, Option, Take, Wanted, wanted
 from shared.cutting.ways import WayPlan, Ways
+
+
+class Keys(NamedTuple):
+    """The lanes and cells a demand touches."""
+
+    lanes: tuple[Lane, ...]
+    cells: tuple[Cell, ...]
 
 
 @dataclass(slots=True)
@@ -42,7 +50,7 @@ class Demand:
     """One choice compiled. `rows` must all be met; `up_to` is asked after everything else.
 
     `rest` says that it takes what is left, `pool` that it draws on the pools. `lost` are options
-    that something gone or forbidden takes away.
+    that something gone or forbidden takes away. `keys` are the lanes and cells it touches.
     """
 
     choice: Choice
@@ -54,6 +62,7 @@ class Demand:
     pool: bool = False
     refusal: Refusal | None = None
     lost: list[tuple[Option, Missing]] = field(default_factory=list[tuple[Option, Missing]])
+    keys: Keys | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,6 +74,7 @@ class Shop:
     held: dict[int, tuple[Held, ...]]
     settings: Settings
     denominator: int
+    split: bool
 
 
 _COUNTED = ("pieces", "slices", "up_to", "at_least")

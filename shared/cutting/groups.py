@@ -3,24 +3,28 @@
 from collections.abc import Iterable, Sequence
 
 from shared.cutting.capacity import SURE
-from shared.cutting.demand import Demand, Row
+from shared.cutting.demand import Demand, Keys, Row
 from shared.cutting.lanes import bits_of
-from shared.cutting.take import Missing, Option
+from shared.cutting.take import Cell, Lane, Missing
 from shared.cutting.ways import Ways
 
-Key = tuple[object, ...]
 
-
-def keys_of(option: Option, ways: Ways) -> Iterable[Key]:
-    """The lanes and cells an option touches, whatever the lengths."""
-    take = option.take(SURE, ways)
-    if isinstance(take, Missing):
-        return
-    for strip, piece in take.pieces:
-        for bit in bits_of(piece.lanes):
-            yield (*strip, bit)
-    for cell, _, _ in take.cells:
-        yield cell
+def keys_of(one: Demand, ways: Ways) -> Keys:
+    """The lanes and cells the options of a demand touch, whatever the lengths."""
+    if one.keys is None:
+        lanes: dict[Lane, None] = {}
+        cells: dict[Cell, None] = {}
+        for option in one.options:
+            take = option.take(SURE, ways)
+            if isinstance(take, Missing):
+                continue
+            for strip, piece in take.pieces:
+                for bit in bits_of(piece.lanes):
+                    lanes[strip, bit] = None
+            for cell, _, _ in take.cells:
+                cells[cell] = None
+        one.keys = Keys(tuple(lanes), tuple(cells))
+    return one.keys
 
 
 def groups(demands: Sequence[Demand], ways: Ways) -> list[list[Demand]]:
@@ -30,13 +34,13 @@ def groups(demands: Sequence[Demand], ways: Ways) -> list[list[Demand]]:
     chops take both lanes and join them into one.
     """
     parent = list(range(len(demands)))
-    seen: dict[Key, int] = {}
+    seen: dict[Lane | Cell, int] = {}
     for place, one in enumerate(demands):
-        for option in one.options:
-            for key in keys_of(option, ways):
-                other = seen.setdefault(key, place)
-                if other != place:
-                    _join(parent, other, place)
+        lanes, cells = keys_of(one, ways)
+        for key in (*lanes, *cells):
+            other = seen.setdefault(key, place)
+            if other != place:
+                _join(parent, other, place)
     found: dict[int, list[Demand]] = {}
     for place, one in enumerate(demands):
         found.setdefault(_root(parent, place), []).append(one)

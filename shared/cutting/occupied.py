@@ -5,6 +5,7 @@ from fractions import Fraction
 
 from shared.cutting.answer import PlanLine
 from shared.cutting.capacity import NOTHING, Interval
+from shared.cutting.demand import Keys
 from shared.cutting.lanes import bits_of
 from shared.cutting.take import Strip
 
@@ -63,6 +64,19 @@ class Occupied:
             for one in made.taken:
                 key = (made.share, (made.carcass, made.side, one.part))
                 self.by_share[key] = self.by_share.get(key, NOTHING) + one.fraction
+
+    def of(self, keys: Keys) -> tuple[object, ...]:
+        """What is taken of some lanes and cells."""
+        lanes, parts = self.lanes, self.parts
+        taken = tuple([lanes.get(key) for key in keys.lanes])
+        return taken, tuple([parts.get(key[:3], 0) for key in keys.cells])
+
+    def part_of(self, keys: Keys) -> "Occupied":
+        """What is taken of some lanes and cells, for joining again."""
+        found = Occupied(self.denominator, self.split)
+        found.lanes = {key: self.lanes[key] for key in keys.lanes if key in self.lanes}
+        found.parts = {key[:3]: self.parts[key[:3]] for key in keys.cells if key[:3] in self.parts}
+        return found
 
     def join(self, other: "Occupied") -> None:
         """Add what another group of lines takes: it touches other lanes and parts."""

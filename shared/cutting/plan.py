@@ -1,34 +1,26 @@
 """The plan of one lot: every choice of every owner together, or what can't stand together.
 
 `plan` is a pure function of the question and the catalogue. `Planner` gives the same answers and
-keeps between calls the groups of lines that did not change.
+keeps between calls what did not change: carcasses, choices, groups of lines, and pools.
 """
 
-from collections.abc import Sequence
-from dataclasses import dataclass
-from fractions import Fraction
+from collections.abc import Iterable, Sequence
 from math import lcm
+from operator import is_
+from typing import NamedTuple
 
+from shared.carcass.carcass import Share
 from shared.carcass.catalogue import Catalogue
-from shared.cutting.answer import (
-    VERDICTS,
-    Answer,
-    Caution,
-    Conflict,
-    OwnersQuestion,
-    PlanLine,
-    Verdict,
-)
+from shared.cutting.answer import Answer, Caution, PlanLine, Verdict
 from shared.cutting.capacity import Held, animals, holdings
-from shared.cutting.conflict import refused, split_up, told
+from shared.cutting.conflict import refused
 from shared.cutting.demand import Demand, Shop, demand
-from shared.cutting.groups import groups
+from shared.cutting.groups import groups, keys_of
 from shared.cutting.leftovers import open_parts, rest_cautions, take_rest
 from shared.cutting.occupied import Occupied
-from shared.cutting.order import Question
-from shared.cutting.plan_lines import Laid, lines_of
-from shared.cutting.standing import lay_out, stand, with_up_to
-from shared.cutting.told_beside import age_unknown, dont_split, of_lines, tight, undivided
+from shared.cutting.order import Choice, Question
+from shared.cutting.settled import Settled, settle, worst
+from shared.cutting.told_beside import age_unknown, of_lines
 from shared.cutting.trim import Pools, pools
 from shared.cutting.ways import Ways, compile_ways
 
@@ -45,167 +37,216 @@ def compiled(catalogue: Catalogue) -> Ways:
 
 
 def plan(question: Question, catalogue: Catalogue) -> Answer:
-    """Plan a lot from scratch."""
+    """Plan a lot from scratch.
+
+    Worked number: of a whole hog with a whole ham and 6 ham steaks, the first line is made on
+    side 1 and the second on side 2.
+    """
     return Planner(catalogue).answer(question)
 
 
-@dataclass(slots=True)
-class Settled:
-    """One group when it is done: how it lies, its verdict, and what was set aside."""
+class _Rest(NamedTuple):
+    """What a line took of the rest, and what was taken before and after where it may lie."""
 
-    laid: Laid
-    verdict: Verdict
+    demand: Demand
+    before: tuple[object, ...]
+    lines: list[PlanLine]
+    after: Occupied
+
+
+class _Drawn(NamedTuple):
+    """A share's pools, and the choices and lines they came from."""
+
     demands: list[Demand]
-    conflicts: list[Conflict]
-    questions: list[OwnersQuestion]
-    cautions: list[Caution]
+    lines: list[PlanLine]
+    pools: Pools
 
 
 class Planner:
-    """Plans questions of one species."""
+    """Plans questions of one species, one after another; each answer is as `plan` gives it."""
 
     def __init__(self, catalogue: Catalogue) -> None:
-        """A planner with the catalogue's ways compiled."""
+        """A planner with the catalogue's ways compiled and nothing remembered."""
         self.ways = compiled(catalogue)
+        self._asked: Question | None = None
+        self._shop: Shop | None = None
+        self._demands: dict[int, Demand] = {}
+        self._settled: dict[tuple[int, ...], Settled] = {}
+        self._rests: dict[int, _Rest] = {}
+        self._pools: dict[int, _Drawn] = {}
 
     def answer(self, question: Question) -> Answer:
-        """The answer to a question; the same as `plan` gives."""
-        shop = shop_of(question, self.ways)
-        demands = [
-            demand(choice, shop) for choice in sorted(question.choices, key=lambda one: one.line)
-        ]
+        """The answer to a question."""
+        shop = self._shop_of(question)
+        demands = self._compile(question.choices, shop)
         bound = [one for one in demands if one.refusal is None and (one.rows or one.up_to)]
-        settled = [settle(group, self.ways) for group in groups(bound, self.ways)]
-        return told_whole(question, shop, demands, settled)
+        settled = [self._settle(group, shop) for group in groups(bound, self.ways)]
+        self._settled = {tuple(map(id, one.demands)): one for one in settled}
+        return self._tell(question, shop, demands, settled)
+
+    def _shop_of(self, question: Question) -> Shop:
+        """Carcasses and holdings, and nothing remembered where they changed."""
+        last = self._asked
+        self._asked = question
+        if last is not None and self._shop is not None:
+            same = last.carcasses == question.carcasses and last.shares == question.shares
+            divides = self._shop.denominator % _fractions(question.choices) == 0
+            if same and divides and last.settings == question.settings:
+                return self._shop
+        self._shop = shop_of(question, self.ways)
+        self._demands, self._settled, self._rests, self._pools = {}, {}, {}, {}
+        return self._shop
+
+    def _compile(self, choices: Sequence[Choice], shop: Shop) -> list[Demand]:
+        known, found = self._demands, list[Demand]()
+        for choice in sorted(choices, key=lambda one: one.line):
+            one = known.get(choice.line)
+            if one is None or (one.choice is not choice and one.choice != choice):
+                one = demand(choice, shop)
+            found.append(one)
+        self._demands = {one.choice.line: one for one in found}
+        return found
+
+    def _settle(self, group: list[Demand], shop: Shop) -> Settled:
+        known = self._settled.get(tuple(map(id, group)))
+        return settle(group, shop) if known is None else known
+
+    def _tell(
+        self, question: Question, shop: Shop, demands: list[Demand], settled: list[Settled]
+    ) -> Answer:
+        """Everything the groups say, with the rest, the pools and what is open."""
+        occupied = Occupied(shop.denominator, shop.split)
+        lines: list[PlanLine] = []
+        cautions: list[Caution] = []
+        for one in settled:
+            lines += one.lines
+            cautions += one.cautions
+            occupied.join(one.occupied)
+        made = frozenset[int]().union(*[one.made for one in settled])
+        lines += self._rest(demands, made, occupied, cautions)
+        lines.sort(key=lambda one: one.line)
+        drawn = self._draw(question.shares, shop, demands, lines)
+        conflicts = [refused(one) for one in demands if one.refusal is not None]
+        conflicts += [conflict for one in settled for conflict in one.conflicts]
+        conflicts += [conflict for one in drawn for conflict in one.conflicts]
+        cautions += of_lines(demands, question)
+        cautions += age_unknown(question, demands, shop)
+        verdicts: list[Verdict] = []
+        verdicts.extend([one.verdict for one in settled])
+        verdicts.extend([one.verdict for one in drawn])
+        verdict: Verdict = "cant" if conflicts else worst(*verdicts)
+        return Answer(
+            verdict,
+            tuple(lines),
+            tuple([one.trim for one in drawn]),
+            open_parts(question.shares, shop.held, shop.herd, occupied, self.ways),
+            tuple(sorted(conflicts, key=lambda one: (max(one.lines), one.lines))),
+            tuple([asked for one in settled for asked in one.questions]),
+            tuple(sorted(set(cautions), key=lambda one: (one.line, one.code, repr(one.where)))),
+            tuple(sorted(_by_line(demands, settled, drawn).items())),
+            tuple(sorted([it for one in drawn for it in one.draws], key=lambda one: one.line)),
+        )
+
+    def _rest(
+        self,
+        demands: list[Demand],
+        made: frozenset[int],
+        occupied: Occupied,
+        cautions: list[Caution],
+    ) -> list[PlanLine]:
+        """Lines that take what is left, in line order."""
+        lines: list[PlanLine] = []
+        done: list[Demand] = []
+        for one in demands:
+            set_aside = bool(one.rows) and one.choice.line not in made
+            if not one.rest or one.refusal is not None or set_aside:
+                continue
+            taken = self._rest_of(one, occupied)
+            if not one.rows:
+                cautions += rest_cautions(one, taken, done)
+            lines += taken
+            done.append(one)
+        return lines
+
+    def _rest_of(self, one: Demand, occupied: Occupied) -> list[PlanLine]:
+        """What one such line takes; remembered while nothing else changes where it may lie."""
+        if occupied.split:
+            return take_rest(one, occupied, self.ways)
+        keys = keys_of(one, self.ways)
+        before = occupied.of(keys)
+        known = self._rests.get(one.choice.line)
+        if known is not None and known.demand is one and known.before == before:
+            occupied.join(known.after)
+            return known.lines
+        taken = take_rest(one, occupied, self.ways)
+        self._rests[one.choice.line] = _Rest(one, before, taken, occupied.part_of(keys))
+        return taken
+
+    def _draw(
+        self, shares: Sequence[Share], shop: Shop, demands: list[Demand], lines: list[PlanLine]
+    ) -> list[Pools]:
+        """The pools of each share; remembered while its lines stay the same."""
+        mine: dict[int, list[PlanLine]] = {share.number: [] for share in shares}
+        drawing: dict[int, list[Demand]] = {share.number: [] for share in shares}
+        for made in lines:
+            mine[made.share].append(made)
+        for one in demands:
+            if one.pool and one.refusal is None:
+                drawing[one.choice.share].append(one)
+        found: list[Pools] = []
+        for share in shares:
+            number = share.number
+            known = self._pools.get(number)
+            if (
+                known is None
+                or known.lines != mine[number]
+                or len(known.demands) != len(drawing[number])
+                or not all(map(is_, known.demands, drawing[number]))
+            ):
+                found_now = pools(share, shop, drawing[number], mine[number])
+                known = _Drawn(drawing[number], mine[number], found_now)
+                self._pools[number] = known
+            found.append(known.pools)
+        return found
 
 
-def settle(group: list[Demand], ways: Ways) -> Settled:
-    """Decide one group: its plan, or its conflicts and the plan of what stands without them."""
-    hard = [one for one in group if one.rows]
-    conflicts: list[Conflict] = []
-    questions: list[OwnersQuestion] = []
-    cautions: list[Caution] = []
-    verdicts: list[Verdict] = []
-    found = stand(hard, ways)
-    if found is None:
-        sets, standing = split_up(hard, ways)
-        for lines in sets:
-            one = told(lines, ways)
-            asked = single_twice(one, lines, ways)
-            if asked is None:
-                conflicts.append(one)
-            else:
-                questions.append(asked)
-        verdicts.append("cant" if conflicts else "asks")
-        found = stand(standing, ways)
-        assert found is not None, "what is left of a group without its conflicts stands"
-    cautions += tight(found, ways)
-    found, counts = with_up_to(found, [one for one in group if one.up_to], ways)
-    for one, count in counts:
-        if count == 0:
-            cautions.append(Caution("up_to_none", one.choice.line, asked=Fraction(one.up_to)))
-    laid = lay_out(found, ways)
-    cautions += dont_split(laid)
-    questions += undivided(laid, {one.choice.line: one.choice.share for one in group}, ways)
-    verdict = worst([*verdicts, found.verdict, "asks" if questions else "sure"])
-    return Settled(laid, verdict, group, conflicts, questions, cautions)
-
-
-def told_whole(
-    question: Question, shop: Shop, demands: list[Demand], settled: list[Settled]
-) -> Answer:
-    """Everything the groups say, with the rest, the pools and what is open."""
-    ways = shop.ways
-    split = any(one.split for mine in shop.held.values() for one in mine)
-    occupied = Occupied(shop.denominator, split)
-    by_line = {one.choice.line: one for one in demands}
-    cautions = [caution for one in settled for caution in one.cautions]
-    lines: list[PlanLine] = []
-    for one in settled:
-        lines += lines_of(one.laid, by_line, occupied, ways)
-    made = {row.line for one in settled for row in one.laid.rows}
-    lines += _rest(demands, made, occupied, cautions, ways)
-    lines.sort(key=lambda one: one.line)
-    drawn = pools(question, shop, demands, lines)
-    conflicts = [refused(one) for one in demands if one.refusal is not None]
-    conflicts += [conflict for one in settled for conflict in one.conflicts]
-    conflicts += drawn.conflicts
-    cautions += of_lines(demands, question)
-    cautions += age_unknown(question, demands, shop)
-    return Answer(
-        worst([*(one.verdict for one in settled), drawn.verdict, "cant" if conflicts else "sure"]),
-        tuple(lines),
-        drawn.trim,
-        open_parts(question.shares, shop.held, shop.herd, occupied, ways),
-        tuple(sorted(conflicts, key=lambda one: (max(one.lines), one.lines))),
-        tuple(asked for one in settled for asked in one.questions),
-        tuple(sorted(set(cautions), key=lambda one: (one.line, one.code, repr(one.where)))),
-        tuple(sorted(_by_line(demands, settled, drawn).items())),
-        drawn.draws,
-    )
-
-
-def _by_line(demands: list[Demand], settled: list[Settled], drawn: Pools) -> dict[int, Verdict]:
+def _by_line(
+    demands: Iterable[Demand], settled: Iterable[Settled], drawn: Iterable[Pools]
+) -> dict[int, Verdict]:
     """Each line's verdict: that of its group."""
-    found: dict[int, Verdict] = {one.choice.line: "sure" for one in demands}
-    found |= {one.choice.line: "cant" for one in demands if one.refusal is not None}
+    found: dict[int, Verdict] = {
+        one.choice.line: "sure" if one.refusal is None else "cant" for one in demands
+    }
     for one in settled:
-        found |= dict.fromkeys([it.choice.line for it in one.demands], one.verdict)
-    found |= dict(drawn.verdicts)
-    for conflict in drawn.conflicts:
-        found |= dict.fromkeys(conflict.lines, "cant")
+        for it in one.demands:
+            found[it.choice.line] = one.verdict
+    for one in drawn:
+        found |= dict(one.verdicts)
+        for conflict in one.conflicts:
+            for line in conflict.lines:
+                found[line] = "cant"
     return found
-
-
-def _rest(
-    demands: list[Demand],
-    made: set[int],
-    occupied: Occupied,
-    cautions: list[Caution],
-    ways: Ways,
-) -> list[PlanLine]:
-    """Lines that take what is left, in line order."""
-    lines: list[PlanLine] = []
-    done: list[Demand] = []
-    for one in demands:
-        set_aside = bool(one.rows) and one.choice.line not in made
-        if not one.rest or one.refusal is not None or set_aside:
-            continue
-        taken = take_rest(one, occupied, ways)
-        if not one.rows:
-            cautions += rest_cautions(one, taken, done)
-        lines += taken
-        done.append(one)
-    return lines
-
-
-def single_twice(found: Conflict, lines: list[Demand], ways: Ways) -> OwnersQuestion | None:
-    """What comes one to an animal and is wanted by several owners is theirs to settle."""
-    shares = tuple(sorted({one.choice.share for one in lines}))
-    if found.kind != "single" or len(shares) < 2:
-        return None
-    del ways
-    return OwnersQuestion("single_wanted_twice", found.lines, shares, found.where)
 
 
 def shop_of(question: Question, ways: Ways) -> Shop:
     """Compile the carcasses and who holds what."""
     herd = animals(question, ways)
     held = {share.number: holdings(share, question, herd) for share in question.shares}
-    return Shop(ways, herd, held, question.settings, _denominator(question, ways, held))
+    split = any(one.split for mine in held.values() for one in mine)
+    denominator = ways.denominator * _fractions(question.choices) * _parts_of_sides(held)
+    return Shop(ways, herd, held, question.settings, denominator, split)
 
 
-def _denominator(question: Question, ways: Ways, held: dict[int, tuple[Held, ...]]) -> int:
-    """A number that makes every fraction of a part in the question a whole number."""
-    whole = ways.denominator
-    for choice in question.choices:
+def _fractions(choices: Iterable[Choice]) -> int:
+    """A number that makes every fraction asked for a whole number."""
+    whole = 1
+    for choice in choices:
         if choice.amount.fraction is not None:
             whole = lcm(whole, choice.amount.fraction.denominator)
+    return whole
+
+
+def _parts_of_sides(held: dict[int, tuple[Held, ...]]) -> int:
+    """A number that makes every split share's part a whole number."""
     parts = [part for mine in held.values() for one in mine for part in one.fractions.values()]
-    split = lcm(1, *[part.denominator for part in parts])
-    return whole * split if split > 1 else whole
-
-
-def worst(verdicts: Sequence[Verdict]) -> Verdict:
-    """The worst of some verdicts, sure when there are none."""
-    return VERDICTS[max([VERDICTS.index(one) for one in verdicts], default=0)]
+    return lcm(1, *[part.denominator for part in parts])

@@ -18,6 +18,7 @@ from shared.cutting.ways import OffRun, OnRun, WayPlan, Ways
 from shared.units import SIXTY_FOURTH
 
 Strip = tuple[int, int, int]  # carcass, side, run
+Lane = tuple[Strip, int]
 Cell = tuple[int, int, str, int, int]  # carcass, side (0 the animal), part, share (0 all), lane
 
 

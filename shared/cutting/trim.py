@@ -9,6 +9,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
+from shared.carcass.carcass import Share
 from shared.carcass.catalogue import Part, Pool
 from shared.cutting.answer import (
     VERDICTS,
@@ -21,7 +22,6 @@ from shared.cutting.answer import (
 )
 from shared.cutting.capacity import NOTHING, Animal, Held
 from shared.cutting.demand import Demand, Shop
-from shared.cutting.order import Question
 
 POOLS: tuple[Pool, ...] = ("lean", "fat", "bones", "skin", "offal")
 BANDS = (Fraction(95, 100), Fraction(1), Fraction(105, 100))
@@ -29,9 +29,9 @@ BANDS = (Fraction(95, 100), Fraction(1), Fraction(105, 100))
 
 @dataclass(frozen=True, slots=True)
 class Pools:
-    """What every share has and draws, the conflicts, and the verdict by line."""
+    """What one share has and draws, the conflicts, and the verdict by line."""
 
-    trim: tuple[Trim, ...]
+    trim: Trim
     draws: tuple[PoolDraw, ...]
     conflicts: tuple[Conflict, ...]
     verdicts: tuple[tuple[int, Verdict], ...]
@@ -52,37 +52,21 @@ class _Draw:
     takes: tuple[tuple[Pool, Fraction], ...]
 
 
-def pools(
-    question: Question, shop: Shop, demands: Sequence[Demand], lines: Sequence[PlanLine]
-) -> Pools:
-    """Fill every share's pools from the plan's lines and let its pool choices draw."""
-    filled = {share.number: dict.fromkeys(POOLS, 0) for share in question.shares}
-    losses = dict.fromkeys(filled, 0)
-    for share in question.shares:
-        if share.leader is None:
-            _by_nature(filled[share.number], shop.held[share.number], shop, lines)
+def pools(share: Share, shop: Shop, demands: Sequence[Demand], lines: Sequence[PlanLine]) -> Pools:
+    """Fill a share's pools from its plan lines and let its pool choices draw."""
+    pool: dict[Pool, int] = dict.fromkeys(POOLS, 0)
+    if share.leader is None:
+        _by_nature(pool, shop.held[share.number], shop, lines)
+    loss = 0
     for made in lines:
-        losses[made.share] += _given_back(filled[made.share], made, shop)
+        loss += _given_back(pool, made, shop)
     drawn: list[PoolDraw] = []
     conflicts: list[Conflict] = []
     verdicts: list[tuple[int, Verdict]] = []
-    for number, pool in filled.items():
-        asked = [one for one in demands if one.pool and one.refusal is None]
-        mine = [one for one in asked if one.choice.share == number]
-        if mine:
-            _draw(number, pool, mine, shop, drawn, conflicts, verdicts)
-    trim = tuple(
-        Trim(
-            number,
-            pool["lean"],
-            pool["fat"],
-            pool["bones"],
-            pool["skin"],
-            pool["offal"],
-            losses[number],
-        )
-        for number, pool in filled.items()
-    )
+    if demands:
+        _draw(share.number, pool, demands, shop, drawn, conflicts, verdicts)
+    amounts = pool["lean"], pool["fat"], pool["bones"], pool["skin"], pool["offal"]
+    trim = Trim(share.number, *amounts, loss)
     order = sorted(drawn, key=lambda one: one.line)
     return Pools(trim, tuple(order), tuple(conflicts), tuple(verdicts))
 

@@ -1,0 +1,76 @@
+"""One group of lines decided: its plan, or its conflicts and the plan without them."""
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from shared.cutting.answer import VERDICTS, Caution, Conflict, OwnersQuestion, PlanLine, Verdict
+from shared.cutting.conflict import split_up, told
+from shared.cutting.demand import Demand, Shop
+from shared.cutting.occupied import Occupied
+from shared.cutting.plan_lines import lines_of
+from shared.cutting.standing import lay_out, stand, with_up_to
+from shared.cutting.told_beside import dont_split, tight, undivided
+
+
+@dataclass(slots=True)
+class Settled:
+    """One group when it is done: its lines, what they take, its verdict and what was set aside.
+
+    `made` are the numbers of the lines that stand.
+    """
+
+    demands: list[Demand]
+    verdict: Verdict
+    lines: list[PlanLine]
+    occupied: Occupied
+    made: frozenset[int]
+    conflicts: list[Conflict]
+    questions: list[OwnersQuestion]
+    cautions: list[Caution]
+
+
+def settle(group: list[Demand], shop: Shop) -> Settled:
+    """Decide one group."""
+    ways = shop.ways
+    hard = [one for one in group if one.rows]
+    conflicts: list[Conflict] = []
+    questions: list[OwnersQuestion] = []
+    cautions: list[Caution] = []
+    found = stand(hard, ways)
+    if found is None:
+        sets, standing = split_up(hard, ways)
+        for lines in sets:
+            one = told(lines, ways)
+            asked = _single_twice(one, lines)
+            if asked is None:
+                conflicts.append(one)
+            else:
+                questions.append(asked)
+        found = stand(standing, ways)
+        assert found is not None, "what is left of a group without its conflicts stands"
+    cautions += tight(found, ways)
+    found, counts = with_up_to(found, [one for one in group if one.up_to], ways)
+    for one, count in counts:
+        if count == 0:
+            cautions.append(Caution("up_to_none", one.choice.line, asked=Fraction(one.up_to)))
+    laid = lay_out(found, ways)
+    cautions += dont_split(laid)
+    questions += undivided(laid, {one.choice.line: one.choice.share for one in group}, ways)
+    occupied = Occupied(shop.denominator, shop.split)
+    made = list(lines_of(laid, {one.choice.line: one for one in group}, occupied, ways))
+    standing_lines = frozenset([row.line for row in laid.rows])
+    verdict = worst(found.verdict, "asks" if questions else "sure", "cant" if conflicts else "sure")
+    return Settled(group, verdict, made, occupied, standing_lines, conflicts, questions, cautions)
+
+
+def worst(*verdicts: Verdict) -> Verdict:
+    """The worst of some verdicts."""
+    return VERDICTS[max([VERDICTS.index(one) for one in verdicts], default=0)]
+
+
+def _single_twice(found: Conflict, lines: list[Demand]) -> OwnersQuestion | None:
+    """What comes one to an animal and is wanted by several owners is theirs to settle."""
+    shares = tuple(sorted({one.choice.share for one in lines}))
+    if found.kind != "single" or len(shares) < 2:
+        return None
+    return OwnersQuestion("single_wanted_twice", found.lines, shares, found.where)
