@@ -95,13 +95,15 @@ class CustomerBook:
 
     def _rows(self, ids: Select[int]) -> tuple[CustomerRow, ...]:
         mine = aliased(Customers)
+        joined = select(mine.id).where(mine.joined_into == Customers.id).correlate(Customers)
         open_orders = (
             select(func.count())
             .select_from(Orders)
             .join(Shares, (Shares.lot_id == Orders.lot_id) & (Shares.number == Orders.share))
-            .join(mine, mine.id == Shares.customer_id)
-            .where(func.coalesce(mine.joined_into, mine.id) == Customers.id)
-            .where(Orders.closed_at.is_(None))
+            .where(
+                (Shares.customer_id == Customers.id) | Shares.customer_id.in_(joined),
+                Orders.closed_at.is_(None),
+            )
             .scalar_subquery()
         )
         rows = self._desk.connection.execute(

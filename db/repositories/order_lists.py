@@ -117,7 +117,7 @@ def order_rows(
         key.desc() if descending else key.asc(),
         Orders.number.desc() if descending else Orders.number,
     )
-    ids = _chosen(chosen).order_by(*by).limit(limit).offset(offset)
+    ids = _chosen(chosen, by_owner=sort == "owner").order_by(*by).limit(limit).offset(offset)
     rows = connection.execute(_joined(select(*SHOWN)).where(Orders.id.in_(ids)).order_by(*by))
     return tuple(_row(row) for row in rows)
 
@@ -168,8 +168,15 @@ def _joined(found: S) -> S:
     )
 
 
-def _chosen(chosen: OrderFilter) -> Select[int]:
-    found = _joined(select(Orders.id)).where(Lots.cancelled == "")
+def _chosen(chosen: OrderFilter, *, by_owner: bool = False) -> Select[int]:
+    """Ids of the orders the filter finds; owners are joined only where they are looked at."""
+    key, digits = name_key(chosen.text), phone_digits(chosen.text)
+    found = select(Orders.id)
+    if key or by_owner or chosen.customer_id is not None:
+        found = _joined(found)
+    else:
+        found = found.join(Lots, Lots.id == Orders.lot_id)
+    found = found.where(Lots.cancelled == "")
     if chosen.states:
         found = found.where(Orders.state.in_(chosen.states))
     if chosen.start is not None:
@@ -177,11 +184,13 @@ def _chosen(chosen: OrderFilter) -> Select[int]:
     if chosen.end is not None:
         found = found.where(Lots.day <= chosen.end)
     if chosen.customer_id is not None:
-        found = found.where(func.coalesce(JOINED.id, OWN.id) == chosen.customer_id)
+        his = select(Customers.id).where(
+            or_(Customers.id == chosen.customer_id, Customers.joined_into == chosen.customer_id)
+        )
+        found = found.where(Shares.customer_id.in_(his))
     if chosen.closed is not None:
         closed = Orders.closed_at.is_not(None)
         found = found.where(closed if chosen.closed else ~closed)
-    key, digits = name_key(chosen.text), phone_digits(chosen.text)
     if key:
         ways: list[ColumnElement[bool]] = [
             contains(OWN.name_key, key),
