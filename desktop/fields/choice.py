@@ -32,10 +32,10 @@ class ChoiceField(Field[T], Generic[T]):
         self.box.setLineEdit(self.line)
         self.box.setInsertPolicy(QComboBox.InsertPolicy.NoInsert)
         self.box.setMaxVisibleItems(14)
-        completer = cast("QCompleter", self.box.completer())
-        completer.setCompletionMode(QCompleter.CompletionMode.PopupCompletion)
-        completer.setFilterMode(Qt.MatchFlag.MatchContains)
-        completer.setCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
+        self._completer = cast("QCompleter", self.box.completer())
+        self._completer.setCompletionMode(QCompleter.CompletionMode.PopupCompletion)
+        self._completer.setFilterMode(Qt.MatchFlag.MatchContains)
+        self._completer.setCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
         self._place(self.box)
         self.line.textEdited.connect(self._changed)
         self.line.editingFinished.connect(self._finished)
@@ -46,7 +46,10 @@ class ChoiceField(Field[T], Generic[T]):
     def set_label(self, words: str) -> None:
         super().set_label(words)
         # A combo box tells a screen reader its value; its label has to be said apart.
-        self.line.setAccessibleName(words.replace("&", ""))
+        name = words.replace("&", "")
+        self.line.setAccessibleName(name)
+        self.box.view().setAccessibleName(name)
+        cast("QWidget", self._completer.popup()).setAccessibleName(name)
 
     def set_choices(self, choices: Sequence[tuple[T, str]]) -> None:
         """What can be chosen, as (value, words); what was chosen stays if it is still there."""
