@@ -111,7 +111,9 @@ class FindBox(QLineEdit):
 
     def retranslate(self) -> None:
         """The box's words in the window's language."""
-        self.setPlaceholderText(self.tr("Find: name, tag, number, phone (Ctrl+F)"))
+        self.setPlaceholderText(self.tr("Find (Ctrl+F)"))
+        self.setToolTip(self.tr("Any part of a name, tag, number or phone"))
+        self.setAccessibleDescription(self.toolTip())
         self.setAccessibleName(self.tr("Find"))
         self.list.setAccessibleName(self.tr("Found"))
 

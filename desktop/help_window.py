@@ -4,10 +4,10 @@ import logging
 from pathlib import Path
 
 from PySide6.QtCore import QEvent, Qt, QUrl
-from PySide6.QtGui import QTextDocument
+from PySide6.QtGui import QTextCharFormat, QTextCursor, QTextDocument, QTextTable
 from PySide6.QtWidgets import QDialog, QTextBrowser, QWidget
 
-from desktop.look.space import EDGE, GROUP, TOGETHER, column, row
+from desktop.look.space import EDGE, GROUP, STEP, TOGETHER, column, row
 from desktop.look.theme import theme_of
 from desktop.panels.buttons import button
 
@@ -41,6 +41,7 @@ class HelpWindow(QDialog):
         self.back = button(self)
         self.leave = button(self)
         self.back.setEnabled(False)
+        self.text.sourceChanged.connect(self._set_type)
         self.text.backwardAvailable.connect(self.back.setEnabled)
         self.back.clicked.connect(self.text.backward)
         self.contents.clicked.connect(self._to_contents)
@@ -65,6 +66,31 @@ class HelpWindow(QDialog):
         self.text.setSource(
             QUrl.fromLocalFile(str(path)), QTextDocument.ResourceType.MarkdownResource
         )
+
+    def _set_type(self) -> None:
+        """Headings in the scale with space above them, tables with space in their cells."""
+        theme = theme_of(self)
+        document = self.text.document()
+        block = document.begin()
+        while block.isValid():
+            level = block.blockFormat().headingLevel()
+            if level:
+                cursor = QTextCursor(block)
+                cursor.select(QTextCursor.SelectionType.BlockUnderCursor)
+                letters = QTextCharFormat()
+                letters.setFont(theme.font("title" if level == 1 else "group"))
+                cursor.setCharFormat(letters)
+                shape = block.blockFormat()
+                shape.setTopMargin(0 if level == 1 else GROUP)
+                shape.setBottomMargin(TOGETHER)
+                cursor.setBlockFormat(shape)
+            block = block.next()
+        for frame in document.rootFrame().childFrames():
+            if isinstance(frame, QTextTable):
+                table = frame.format()
+                table.setCellPadding(STEP)
+                table.setBorder(0)
+                frame.setFormat(table)
 
     def retranslate(self) -> None:
         """The window's own words."""

@@ -3,15 +3,15 @@
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QByteArray, QEvent, QSize, Qt, QTimer, Signal
-from PySide6.QtGui import QCloseEvent, QIcon, QKeySequence, QPainter, QPaintEvent, QShortcut
+from PySide6.QtGui import QCloseEvent, QKeySequence, QPainter, QPaintEvent, QShortcut
 from PySide6.QtWidgets import QMainWindow, QPushButton, QStackedWidget, QWidget
 
 from desktop.bench import Bench, Target
 from desktop.find_box import FindBox
+from desktop.look.mark import mark_icon
 from desktop.look.space import GROUP, TOGETHER, column, row
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words, line
-from desktop.paths import resources
 from desktop.place_list import ENTRIES, make_place
 from desktop.places import Place
 from desktop.places_bar import HEIGHT, PlacesBar, paint_beam
@@ -83,10 +83,8 @@ class MainWindow(QMainWindow):
         self._quiet.setInterval(SAID_FOR_MS)
 
     def _fill_bar(self) -> None:
-        icon = QIcon(str(resources() / "steelyard.svg"))
-        self.setWindowIcon(icon)
         self.mark = button(self.bar, quiet=True)
-        self.mark.setIcon(icon)
+        self._draw_mark()
         self.mark.setIconSize(QSize(24, 24))
         self.mark.setMenu(self.menu)
         self.finder.setFixedWidth(320)
@@ -98,6 +96,11 @@ class MainWindow(QMainWindow):
         strip.addStretch(1)
         strip.addWidget(self.finder)
         strip.addWidget(self.person)
+
+    def _draw_mark(self) -> None:
+        icon = mark_icon()
+        self.setWindowIcon(icon)
+        self.mark.setIcon(icon)
 
     def _foot(self, middle: QWidget) -> QWidget:
         foot = QWidget(middle)
@@ -196,6 +199,8 @@ class MainWindow(QMainWindow):
         super().changeEvent(event)
         if event.type() is QEvent.Type.LanguageChange and hasattr(self, "_quiet"):
             self.retranslate()
+        elif event.type() is QEvent.Type.PaletteChange and hasattr(self, "_quiet"):
+            self._draw_mark()
 
     def closeEvent(self, event: QCloseEvent) -> None:
         here = self.stack.currentWidget()

@@ -4,7 +4,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QSize, Qt
-from PySide6.QtGui import QImage, QKeyEvent, QKeySequence, QPixmap, QShortcut
+from PySide6.QtGui import QImage, QKeyEvent, QKeySequence, QPixmap, QShortcut, QShowEvent
 from PySide6.QtWidgets import QDialog, QLabel, QScrollArea, QWidget
 
 from desktop.fields import ChoiceField, CountField
@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     from desktop.bench import Bench
 
 ZOOMS = (50, 75, 100, 150, 200, 300)
-LABEL_ZOOM = 200
+MOST_TO_FIT = 200
 
 
 class PageView(QScrollArea):
@@ -26,6 +26,8 @@ class PageView(QScrollArea):
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
         self._label = QLabel(self)
+        self._label.setFrameShape(QLabel.Shape.Box)
+        self._label.setProperty("sheet", "true")
         self._label.setAlignment(Qt.AlignmentFlag.AlignCenter)
         self.setAlignment(Qt.AlignmentFlag.AlignCenter)
         self.setWidget(self._label)
@@ -36,11 +38,15 @@ class PageView(QScrollArea):
         pixmap = QPixmap.fromImage(image)
         pixmap.setDevicePixelRatio(self.devicePixelRatioF())
         self._label.setPixmap(pixmap)
-        self._label.resize(pixmap.deviceIndependentSize().toSize())
+        self._label.resize(pixmap.deviceIndependentSize().toSize() + QSize(2, 2))
 
     def image_size(self) -> QSize:
         """The size of what is shown, in logical pixels."""
-        return self._label.size()
+        return self._label.size() - QSize(2, 2)
+
+    def room(self) -> QSize:
+        """The space for a page, in logical pixels."""
+        return self.viewport().size() - QSize(2 * GROUP, 2 * GROUP)
 
 
 class Preview(QDialog):
@@ -61,7 +67,7 @@ class Preview(QDialog):
         self._title = title
         self.page = 0
         self.pages: list[PageSize] = page_sizes(pdf)
-        self.zoom = LABEL_ZOOM if kind == "label" else 100
+        self.zoom = 100
         self.setWindowFlag(Qt.WindowType.WindowMaximizeButtonHint)
         self.resize(1080, 680)
         self._build()
@@ -69,6 +75,18 @@ class Preview(QDialog):
         self.retranslate()
         self.turn(0)
         self.view.setFocus()
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        self.zoom = self.fitting(MOST_TO_FIT)
+        self.turn(self.page)
+
+    def fitting(self, most: int) -> int:
+        """The zoom at which the whole page is seen, at most so much, in steps of 5 percent."""
+        page, room = self.pages[self.page], self.view.room()
+        across = room.width() * 100 * 72 / (page.width * 96)
+        down = room.height() * 100 * 72 / (page.height * 96)
+        return max(min(int(across), int(down), most) // 5 * 5, ZOOMS[0])
 
     def _build(self) -> None:
         self.view = PageView(self)

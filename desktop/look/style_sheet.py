@@ -42,6 +42,7 @@ QLabel[role="complaint"] { color: $contested; }
 QLabel[role="settled"] { color: $settled; }
 QLabel[role="tight"] { color: $tight; }
 QLabel[role="contested"] { color: $contested; }
+QLabel[sheet="true"] { border: 1px solid $line; background: $card; }
 QFrame[line="true"] { background: $line; border: none; }
 QTableView, QListView, QTreeView { background: $card; border: 1px solid $line; outline: none;
   gridline-color: $line; selection-background-color: $tint; selection-color: $ink; }

@@ -24,18 +24,26 @@ def opened(qtbot: QtBot, bench: Bench, pdf: bytes, kind: str = "paper") -> Previ
 
 def test_page_keys_turn_the_pages(qtbot: QtBot, bench: Bench) -> None:
     preview = opened(qtbot, bench, paper(LETTER, LETTER, LABEL))
-    assert preview.where.text() == "Page 1 of 3, 100 %"
+    assert preview.where.text() == "Page 1 of 3, 60 %"
     QTest.keyClick(preview, Qt.Key.Key_PageDown)
     QTest.keyClick(preview, Qt.Key.Key_PageDown)
     QTest.keyClick(preview, Qt.Key.Key_PageDown)
-    assert preview.where.text() == "Page 3 of 3, 100 %"
-    assert preview.view.image_size().width() == 384
+    assert preview.where.text() == "Page 3 of 3, 60 %"
+    # 4 in at 96 dots to the inch and 60 percent.
+    assert preview.view.image_size().width() == 231
+
+
+def test_the_whole_page_is_seen_at_first(qtbot: QtBot, bench: Bench) -> None:
+    preview = opened(qtbot, bench, paper(LETTER))
+    assert not preview.view.verticalScrollBar().isVisible()
+    assert not preview.view.horizontalScrollBar().isVisible()
 
 
 def test_a_label_is_shown_large_enough_to_read(qtbot: QtBot, bench: Bench) -> None:
     preview = opened(qtbot, bench, paper(LABEL), "label")
-    assert preview.zoom == 200
-    assert preview.view.image_size().width() == 768
+    assert 150 <= preview.zoom <= 200
+    # A 4 in wide label at 96 dots to the inch.
+    assert preview.view.image_size().width() == round(384 * preview.zoom / 100)
 
 
 def test_zoom_stops_at_both_ends(qtbot: QtBot, bench: Bench) -> None:
