@@ -1,0 +1,47 @@
+"""Cautions and questions that refuse nothing."""
+
+from dataclasses import replace
+
+from shared.carcass.carcass import Gone
+from shared.cutting.plan import plan
+from tests.shared.cutting.tiny_lot import SAW, catalogue, choice, inches, lot, pounds
+
+
+def test_tight_says_where_and_by_how_much() -> None:
+    question = lot(
+        choice(1, "whole_ham", "pieces", 1), choice(2, "ham_steaks", "slices", 6), sides=2
+    )
+    (caution,) = plan(question, catalogue()).cautions
+    assert (caution.code, caution.line) == ("tight", 2)
+    assert caution.where is not None
+    assert (caution.where.side, caution.where.part) == (2, "ham_centre")
+    assert caution.asked == 6 * inches("3/4") + 5 * SAW
+    assert (caution.expected, caution.most) == (inches("19/4"), inches("319/64"))
+
+
+def test_pounds_trimmed_away_are_told() -> None:
+    found = plan(lot(gone=(Gone("meat_rib", 1, pounds(2), "bruise"),)), catalogue())
+    (caution,) = found.cautions
+    assert (caution.code, caution.line, caution.asked) == ("trimmed", 0, pounds(2).nanograms)
+
+
+def test_a_roast_weight_nobody_uses() -> None:
+    found = plan(lot(choice(1, "whole_ham", piece_weight=pounds(3))), catalogue())
+    assert [one.code for one in found.cautions] == ["unused_piece_weight"]
+    used = plan(lot(choice(1, "loin_roast", "pieces", 1, piece_weight=pounds(3))), catalogue())
+    assert used.cautions == ()
+
+
+def test_an_unknown_age_is_told_where_it_would_matter() -> None:
+    plain = catalogue()
+    parts = dict(plain.parts)
+    for code in ("bone_loin", "bone_sirloin"):
+        parts[code] = replace(parts[code], srm_from_30_months=True)
+    cattle = replace(plain, parts=parts)
+    lines = choice(1, "t_bones", "slices", 2), choice(2, "boneless_chops", "slices", 2)
+    some = choice(3, "chops", "slices", 2)
+    found = plan(lot(*lines, some, age="unknown"), cattle)
+    assert [(one.code, one.line) for one in found.cautions] == [("age_unknown", 1)]
+    assert found.verdict == "sure"
+    older = plan(lot(*lines, some, age="30_and_over"), cattle)
+    assert [(one.kind, one.lines) for one in older.conflicts] == [("srm", (1,))]
