@@ -4,7 +4,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from fractions import Fraction
 
-from tests.oracle.lot import Json, Lot, Window, length_of, share_of, weight_of
+from tests.oracle.lot import Lot, Window
+from tests.oracle.species_file import Json, length_of, share_of, weight_of
 
 Cell = tuple[int, int, str]
 Lane = tuple[int, int, str, str]

@@ -13,7 +13,8 @@ from shared.cutting.answer import Answer, PlanLine
 from tests.oracle import pools
 from tests.oracle.bundles import Bundle, Lane, Stick, of_animal, unit_bundles
 from tests.oracle.demands import Need, demand
-from tests.oracle.lot import LEVELS, Json, Lot
+from tests.oracle.lot import Lot
+from tests.oracle.species_file import LEVELS, Json
 from tests.oracle.whole_amounts import all_of_it
 
 Interval = tuple[int, int]

@@ -7,7 +7,8 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 
 from tests.oracle.bundles import Bundle, lane_weight, unit_bundles
-from tests.oracle.lot import Json, Lot, length_of, share_of, weight_of
+from tests.oracle.lot import Lot
+from tests.oracle.species_file import Json, length_of, share_of, weight_of
 from tests.oracle.whole_amounts import all_of_it, places_held
 
 

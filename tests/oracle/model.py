@@ -14,7 +14,8 @@ from ortools.sat.python import cp_model
 
 from tests.oracle.bundles import Bundle, Cell, Charge, Lane, Stick
 from tests.oracle.demands import Demand, Need, demand
-from tests.oracle.lot import LEVELS, Lot
+from tests.oracle.lot import Lot
+from tests.oracle.species_file import LEVELS
 
 SECONDS = 20.0
 VERDICTS = {"sure": "sure", "expected": "likely", "most": "tight"}

@@ -7,7 +7,8 @@ from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
 from shared.cutting.answer import Answer, PlanLine
-from tests.oracle.lot import Json, Lot, share_of, weight_of
+from tests.oracle.lot import Lot
+from tests.oracle.species_file import Json, share_of, weight_of
 
 NAMES: tuple[str, ...] = ("lean", "fat", "bones", "skin", "offal")
 BANDS = (("sure", Fraction(19, 20)), ("likely", Fraction(1)), ("tight", Fraction(21, 20)))

@@ -10,8 +10,9 @@ from dataclasses import dataclass
 
 from tests.oracle.bundles import single_ways, unit_bundles
 from tests.oracle.demands import demand, refusal
-from tests.oracle.lot import Json, Lot, Species, length_of
+from tests.oracle.lot import Lot
 from tests.oracle.model import fits
+from tests.oracle.species_file import Json, Species, length_of
 
 THICK = ("3/4 in", "1 in", "1 1/4 in", "1 1/2 in", "1 3/4 in", "2 in", "2 1/2 in", "3 in", "32 mm")
 MOST_PIECES = 24
@@ -286,8 +287,8 @@ def _to_the_unit(draw: random.Random, lot: Lot, choice: Json) -> None:
         measured[-1]["length"] = text
         return fits(Lot(lot.order, lot.species))
 
-    low, high = 0, lot.sides[side].lengths["most"][stretch.code]
-    if not stands(high) or stands(low + 1):
+    low, high = UNITS_PER_INCH // 4, lot.sides[side].lengths["most"][stretch.code]
+    if not stands(high) or stands(low):
         measured.pop()
         return
     while high - low > 1:

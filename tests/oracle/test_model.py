@@ -5,8 +5,9 @@ from typing import Any
 
 import pytest
 
-from tests.oracle.lot import Json, Lot, Species
+from tests.oracle.lot import Lot
 from tests.oracle.model import can_stand, verdict
+from tests.oracle.species_file import Json, Species
 
 TINY = Species.read(Path(__file__).parent / "tiny.toml")
 

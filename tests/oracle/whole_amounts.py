@@ -17,7 +17,8 @@ from tests.oracle.bundles import (
     on_side,
     single_ways,
 )
-from tests.oracle.lot import Json, Lot
+from tests.oracle.lot import Lot
+from tests.oracle.species_file import Json
 
 Interval = tuple[int, int]
 Reach = tuple[int, int, tuple[Interval, ...]]
@@ -147,7 +148,10 @@ def places_held(lot: Lot, choice: Json) -> set[tuple[int, int]]:
         if single and way not in single and not of_animal(lot, way):
             continue
         codes = set(lot.species.parts_of(way))
-        for side in lot.sides_of(choice["share"]):
+        mine = lot.sides_of(choice["share"])
+        if way not in single and not of_animal(lot, way):
+            mine = [(c, s) for c, s in mine if (c, 3 - s) in mine]
+        for side in mine:
             held = [lot.holds_part(choice["share"], side, code) > 0 for code in codes]
             if (all if way.get("run", {}).get("size", "whole") == "whole" else any)(held):
                 found.add(side if way in single else (side[0], 0))
