@@ -12,8 +12,9 @@ from typing import NamedTuple
 from shared.carcass.catalogue import Cut
 from shared.cutting.capacity import ALL, SURE, Animal, Held
 from shared.cutting.order import Choice, Settings
+from shared.cutting.piece_length import Wanted, wanted
 from shared.cutting.piece_weight import count_of_pounds, piece_ng
-from shared.cutting.take import Cell, Lane, Missing, Option, Take, Wanted, wanted
+from shared.cutting.take import Cell, Lane, Missing, Option, Take
 from shared.cutting.ways import WayPlan, Ways
 
 

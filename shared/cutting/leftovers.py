@@ -6,11 +6,12 @@ from shared.carcass.carcass import Share
 from shared.cutting.answer import Caution, OpenPart, PlanLine
 from shared.cutting.capacity import ALL, EXPECTED, NOTHING, Animal, Held, Interval, window
 from shared.cutting.demand import Demand
+from shared.cutting.intervals import merged
 from shared.cutting.lanes import bits_of
 from shared.cutting.occupied import Occupied
 from shared.cutting.plan_lines import line, pieces_of
 from shared.cutting.run_packing import Piece
-from shared.cutting.take import Option, Strip, account_length, merged
+from shared.cutting.take import Option, Strip, account_length
 from shared.cutting.taken import Parts, Segment, ratio
 from shared.cutting.ways import OffRun, WayPlan, Ways
 

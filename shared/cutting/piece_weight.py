@@ -3,7 +3,8 @@
 from fractions import Fraction
 
 from shared.cutting.capacity import EXPECTED, Held
-from shared.cutting.take import Missing, Option, Take, window_ng
+from shared.cutting.piece_length import window_ng
+from shared.cutting.take import Missing, Option, Take
 from shared.cutting.ways import OnRun, Ways
 
 

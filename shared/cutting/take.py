@@ -10,12 +10,12 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 from typing import NamedTuple
 
-from shared.cutting.capacity import ALL, EXPECTED, NOTHING, Animal, Held, Interval, Window, window
+from shared.cutting.capacity import ALL, NOTHING, Animal, Held, Interval, window
+from shared.cutting.intervals import Block, united
 from shared.cutting.lanes import bits_of
-from shared.cutting.order import Choice
+from shared.cutting.piece_length import Wanted, piece_length
 from shared.cutting.run_packing import Piece
 from shared.cutting.ways import OffRun, OnRun, WayPlan, Ways
-from shared.units import SIXTY_FOURTH
 
 Strip = tuple[int, int, int]  # carcass, side, run
 Lane = tuple[Strip, int]
@@ -39,25 +39,6 @@ class Take(NamedTuple):
     pieces: tuple[tuple[Strip, Piece], ...]
     cells: tuple[tuple[Cell, int, int], ...]
     undivided: bool = False
-
-
-class Wanted(NamedTuple):
-    """The figures of a choice that set its pieces.
-
-    `fraction` None makes single pieces, else a block (or parts) of that fraction of all there is.
-    """
-
-    share: int
-    thickness: int
-    piece_ng: int | None
-    ribs: int | None
-    kerf: int
-    denominator: int
-    fraction: Fraction | None = None
-
-    def single(self) -> "Wanted":
-        """The same figures for single pieces."""
-        return self._replace(fraction=None)
 
 
 @dataclass(slots=True)
@@ -87,19 +68,6 @@ class Option:
                 found = _all_of(self, scenario, ways)
             self.takes[scenario] = found
         return found
-
-
-def wanted(choice: Choice, plan: WayPlan, kerf: int, denominator: int) -> Wanted:
-    """The figures of a choice for one cut."""
-    weight = choice.piece_weight
-    return Wanted(
-        choice.share,
-        choice.thickness or plan.cut.thickness or 0,
-        None if weight is None else weight.nanograms,
-        choice.ribs,
-        kerf,
-        denominator,
-    )
 
 
 def _one_piece(option: Option, scenario: int, ways: Ways) -> Take | Missing:
@@ -151,51 +119,6 @@ def _run_piece(
     return Piece(on_run.lanes, allowed, length, want.kerf)
 
 
-def piece_length(
-    held: Held, on_run: OnRun, found: Window, want: Wanted, scenario: int, ways: Ways
-) -> int:
-    """How long one piece is: by ribs, by weight, by share of the window, else the window.
-
-    Worked numbers: 3 of 7 ribs over 14 in are 6 in; 3 lb of a window of 10 in that weighs 9 lb
-    are 3.33 in, rounded to 3 21/64 in.
-    """
-    length = found.hi - found.lo
-    bounds = held.side.bounds[scenario][on_run.run]
-    if want.ribs is not None:
-        stretches = ways.runs[on_run.run].stretches
-        ribbed = [n for n in range(found.first, found.last + 1) if stretches[n].ribs]
-        ribs = sum([stretches[n].ribs for n in ribbed])
-        if ribs:
-            return sum([bounds[n + 1] - bounds[n] for n in ribbed]) * want.ribs // ribs
-    if want.piece_ng is not None:
-        weight = window_ng(held, on_run, ways)[2]
-        if weight > 0:
-            above = length * want.piece_ng * weight.denominator
-            below = weight.numerator * SIXTY_FOURTH
-            sixty_fourths = max(1, (2 * above + below) // (2 * below))
-            return min(length, sixty_fourths * SIXTY_FOURTH)
-    share = on_run.take.piece_share
-    if share is not None:
-        return length * share.numerator // share.denominator
-    return length
-
-
-def window_ng(held: Held, on_run: OnRun, ways: Ways) -> tuple[int, int, Fraction]:
-    """Ends of a take's window at expected lengths, and the expected weight of its lanes there."""
-    there = window(held, on_run, EXPECTED, ways)
-    if there is None:
-        return 0, 0, Fraction(0)
-    total = Fraction(0)
-    bounds = held.side.bounds[EXPECTED][on_run.run]
-    for place in range(there.first, there.last + 1):
-        lo, hi = bounds[place], bounds[place + 1]
-        inside = min(hi, there.hi) - max(lo, there.lo)
-        there_now = ways.at[on_run.run][place]
-        weight = sum([held.side.part_ng(part) for bit, part in there_now if bit & on_run.lanes])
-        total += weight if inside == hi - lo else Fraction(weight * inside, hi - lo)
-    return there.lo, there.hi, total
-
-
 def _take_part(
     option: Option,
     held: Held | None,
@@ -225,13 +148,7 @@ def _take_part(
     if part.code in side.lost:
         return Missing(side.lost[part.code], part.code)
     if off.run >= 0:
-        bounds = side.bounds[scenario][off.run]
-        lo, hi = bounds[off.stretch], bounds[off.stretch + 1]
-        strip = (option.carcass, side.number, off.run)
-        length = (hi - lo) * share.numerator // share.denominator
-        piece = Piece(off.lane, ((lo, hi),), length, 0)
-        pieces.append((strip, piece))
-        return held.split and _charge_run(cells, strip, piece, held, want, scenario, ways)
+        return _take_lane(option, held, off, share, scenario, ways, pieces, cells)
     cells.append(((option.carcass, side.number, part.code, 0, 0), amount, want.denominator))
     if fraction == 1:
         return False
@@ -240,6 +157,27 @@ def _take_part(
         return True
     cells.append(((option.carcass, side.number, part.code, want.share, 0), amount, there))
     return False
+
+
+def _take_lane(
+    option: Option,
+    held: Held,
+    off: OffRun,
+    share: Fraction,
+    scenario: int,
+    ways: Ways,
+    pieces: list[tuple[Strip, Piece]],
+    cells: list[tuple[Cell, int, int]],
+) -> bool:
+    """Add a part that lies on a run: its whole stretch of its lane."""
+    side = held.side
+    bounds = side.bounds[scenario][off.run]
+    lo, hi = bounds[off.stretch], bounds[off.stretch + 1]
+    strip = (option.carcass, side.number, off.run)
+    length = (hi - lo) * share.numerator // share.denominator
+    piece = Piece(off.lane, ((lo, hi),), length, 0)
+    pieces.append((strip, piece))
+    return held.split and _charge_run(cells, strip, piece, held, option.wanted, scenario, ways)
 
 
 def _charge_run(
@@ -321,11 +259,9 @@ def _parts_once(plans: tuple[WayPlan, ...]) -> list[OffRun]:
     return list({off.part.code: off for plan in plans for off in plan.off_run}.values())
 
 
-def _blocks(
-    option: Option, held: Held, scenario: int, ways: Ways
-) -> list[tuple[int, int, Interval, tuple[Interval, ...]]] | Missing:
+def _blocks(option: Option, held: Held, scenario: int, ways: Ways) -> list[Block] | Missing:
     """The windows of all ways on one side, united: run, lanes, reach, allowed."""
-    found: list[tuple[int, int, Interval, tuple[Interval, ...]]] = []
+    found: list[Block] = []
     for plan in option.ways:
         if plan.on_run is None:
             continue
@@ -341,46 +277,6 @@ def _blocks(
         for reach, allowed in reaches:
             found.append((plan.on_run.run, plan.on_run.lanes, reach, allowed))
     return found if len(found) < 2 else united(found)
-
-
-def united(
-    blocks: list[tuple[int, int, Interval, tuple[Interval, ...]]],
-) -> list[tuple[int, int, Interval, tuple[Interval, ...]]]:
-    """Blocks that overlap in a lane become one in that lane; lanes alike stay one block."""
-    by_lane: dict[tuple[int, int], list[tuple[Interval, tuple[Interval, ...]]]] = {}
-    for run, lanes, reach, allowed in blocks:
-        for bit in bits_of(lanes):
-            by_lane.setdefault((run, bit), []).append((reach, allowed))
-    alike: dict[tuple[int, Interval, tuple[Interval, ...]], int] = {}
-    for (run, bit), spans in by_lane.items():
-        for reach, allowed in _joined(sorted(spans)):
-            key = (run, reach, allowed)
-            alike[key] = alike.get(key, 0) | bit
-    return [(run, lanes, reach, allowed) for (run, reach, allowed), lanes in alike.items()]
-
-
-def _joined(
-    spans: list[tuple[Interval, tuple[Interval, ...]]],
-) -> list[tuple[Interval, tuple[Interval, ...]]]:
-    joined: list[tuple[Interval, tuple[Interval, ...]]] = []
-    for (lo, hi), allowed in spans:
-        if joined and joined[-1][0][1] > lo:
-            (start, end), before = joined[-1]
-            joined[-1] = ((start, max(end, hi)), merged((*before, *allowed)))
-        else:
-            joined.append(((lo, hi), allowed))
-    return joined
-
-
-def merged(intervals: tuple[Interval, ...]) -> tuple[Interval, ...]:
-    """Intervals that touch or overlap made one: (0, 3), (2, 5) gives (0, 5)."""
-    found: list[Interval] = []
-    for lo, hi in sorted(intervals):
-        if found and lo <= found[-1][1]:
-            found[-1] = (found[-1][0], max(found[-1][1], hi))
-        else:
-            found.append((lo, hi))
-    return tuple(found)
 
 
 def _mean_fraction(held: Held, run: int, reach: Interval, scenario: int, ways: Ways) -> Fraction:

@@ -109,6 +109,10 @@ def _parts() -> list[Part]:
 
 
 def _cuts() -> list[Cut]:
+    return [*_back_cuts(), *_ham_cuts(), *_other_cuts()]
+
+
+def _back_cuts() -> list[Cut]:
     whole_back = ("blade", "sirloin", "slice")
     return [
         _cut(
@@ -136,6 +140,20 @@ def _cuts() -> list[Cut]:
             kind="roast",
         ),
         _cut(
+            "crown",
+            _run_way("racks", "back", "meat bone", "rib", "rib", "whole", sides="both"),
+            kind="roast",
+        ),
+        _cut(
+            "saddle",
+            _run_way("loin", "back", "meat bone tender", "loin", "loin", "slice", sides="joined"),
+        ),
+    ]
+
+
+def _ham_cuts() -> list[Cut]:
+    return [
+        _cut(
             "whole_ham",
             _run_way("plain", "ham", "meat", "butt", "shank", "whole"),
             kind="whole",
@@ -159,15 +177,11 @@ def _cuts() -> list[Cut]:
             kind="roast",
         ),
         _cut("grind_ham", _run_way("ham", "ham", "meat", "butt", "shank", "piece"), kind="to_trim"),
-        _cut(
-            "crown",
-            _run_way("racks", "back", "meat bone", "rib", "rib", "whole", sides="both"),
-            kind="roast",
-        ),
-        _cut(
-            "saddle",
-            _run_way("loin", "back", "meat bone tender", "loin", "loin", "slice", sides="joined"),
-        ),
+    ]
+
+
+def _other_cuts() -> list[Cut]:
+    return [
         _cut("brisket", Way("plain", None, (PartTake("brisket", Fraction(1)),)), kind="whole"),
         _cut(
             "brisket_half",
