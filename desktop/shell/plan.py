@@ -57,20 +57,23 @@ def add_to(commands: Commands, everywhere: argparse.ArgumentParser) -> None:
 
 def run(given: argparse.Namespace) -> int:
     """Read, plan, print."""
-    from shared.cutting.remedy import remedies
-
-    from desktop.shell import plan_json, plan_text
-    from shared.carcass import anatomy
-    from shared.cutting.plan import plan
-
     words = words_of(given)
     order = _read(given.file, words)
     if given.shop is not None:
         order, words = _with_shop(given, order)
+    return _answer(order, words, as_json=given.json)
+
+
+def _answer(order: "OrderFile", words: "Words", *, as_json: bool) -> int:
+    from desktop.shell import plan_json, plan_text
+    from shared.carcass import anatomy
+    from shared.cutting.plan import plan
+    from shared.cutting.remedy import remedies
+
     catalogue = anatomy.catalogue(order.species)
     answer = plan(order.question, catalogue)
     offered = remedies(order.question, answer, catalogue) if answer.conflicts else ()
-    if given.json:
+    if as_json:
         say(plan_json.as_json(order, catalogue, answer, offered))
     else:
         say(plan_text.as_text(order, catalogue, answer, offered, words))

@@ -38,6 +38,8 @@ def _matters(
     words: "Words",
 ) -> Iterator[str]:
     """Conflicts, each with its remedies, then what to ask the owners, then cautions."""
+    if not (answer.conflicts or answer.questions or answer.cautions):
+        return
     from printing.words import sentences
 
     question = order.question
