@@ -8,6 +8,7 @@
 6. The window, in the place it was left in.
 """
 
+import functools
 import logging
 import socket
 import sys
@@ -28,7 +29,7 @@ from desktop.look.palette import THEMES
 from desktop.look.theme import Theme
 from desktop.look.type_scale import load_fonts
 from desktop.main_window import MainWindow
-from desktop.messages import Messages, WindowMessages
+from desktop.messages import Messages, SilentMessages, WindowMessages
 from desktop.paths import PROGRAM, Paths, bundled_fonts, paths_for, resources
 from desktop.people import PersonDialog
 from desktop.place_list import ENTRIES
@@ -43,6 +44,7 @@ if TYPE_CHECKING:
 
     from db.store import Store
 
+TRY_OUT_MS = 30_000
 log = logging.getLogger(__name__)
 
 
@@ -189,21 +191,18 @@ def _opened(
         return None
 
 
-def run(data_dir: Path | None = None, *, close_at_once: bool = False) -> int:
+def run(data_dir: Path | None = None) -> int:
     """Open the window and work until it is closed; 0, or 1 when it could not be opened."""
-    app = QApplication(sys.argv[:1])
-    app.setApplicationName(PROGRAM)
-    app.setApplicationDisplayName("")
-    app.setDesktopFileName("steelyard")
+    app = _application()
     paths = paths_for(data_dir)
     messages = WindowMessages()
     try:
         paths.make()
         logs.write_logs_to(paths.logs)
     except OSError as fault:
-        messages.tell(
-            PROGRAM, f"{paths.data} can't be written ({fault.strerror}). Start with --data-dir."
-        )
+        from db.backup import of_os
+
+        messages.tell(PROGRAM, refusal_text(of_os(fault, paths.data), Words(), paths))
         return 1
     logs.hear_qt()
     catcher = CrashCatcher(app)
@@ -211,12 +210,50 @@ def run(data_dir: Path | None = None, *, close_at_once: bool = False) -> int:
     program = start(app, paths, messages, open_records)
     if program is None:
         return 1
-    if close_at_once:
-        QTimer.singleShot(0, program.window.close)
     status = app.exec()
     program.close()
     catcher.remove()
     return status
+
+
+def try_out(data_dir: Path) -> int:
+    """Open the window on a folder, go through every place, close it: 0 when nothing went wrong.
+
+    For the self-test: nobody is asked anything, a fault anywhere gives 3, and so does a window
+    that is still open after some seconds.
+    """
+    app = _application()
+    paths = paths_for(data_dir)
+    paths.make()
+    catcher = CrashCatcher(app)
+    catcher.install()
+    faults: list[str] = []
+    catcher.reported.connect(faults.append)
+    program = start(app, paths, SilentMessages(), open_records)
+    if program is None:
+        return 1
+
+    def walk() -> None:
+        for entry in ENTRIES:
+            program.window.enter(entry.key)
+            app.processEvents()
+        program.window.close()
+
+    QTimer.singleShot(0, walk)
+    QTimer.singleShot(TRY_OUT_MS, functools.partial(app.exit, 3))
+    status = app.exec()
+    program.close()
+    catcher.remove()
+    return 3 if faults else status
+
+
+def _application() -> QApplication:
+    app = QApplication.instance()
+    if not isinstance(app, QApplication):
+        app = QApplication(sys.argv[:1])
+    app.setApplicationName(PROGRAM)
+    app.setDesktopFileName("steelyard")
+    return app
 
 
 def main() -> int:

@@ -1,5 +1,6 @@
 """The window: the bar of places, the place one is in, the status line; nothing of the trade."""
 
+from itertools import pairwise
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QByteArray, QEvent, QSize, Qt, QTimer, Signal
@@ -96,6 +97,10 @@ class MainWindow(QMainWindow):
         strip.addStretch(1)
         strip.addWidget(self.finder)
         strip.addWidget(self.person)
+        buttons = list(self.bar.places.buttons.values())
+        chain: list[QWidget] = [self.mark, *buttons, self.finder, self.person]
+        for before, after in pairwise(chain):
+            self.setTabOrder(before, after)
 
     def _draw_mark(self) -> None:
         icon = mark_icon()

@@ -3,11 +3,14 @@
 A rule's complaint is not a message: it stands at its field. Tests put a recorder in this door.
 """
 
+import logging
 from pathlib import Path
 from typing import Protocol
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication, QFileDialog, QInputDialog, QMessageBox, QWidget
+
+log = logging.getLogger(__name__)
 
 
 class Messages(Protocol):
@@ -67,6 +70,27 @@ class WindowMessages:
     def open_which(self, title: str, folder: Path, kind: str) -> Path | None:
         name, _ = QFileDialog.getOpenFileName(_window(), title, str(folder), kind)
         return Path(name) if name else None
+
+
+class SilentMessages:
+    """Messages where nobody sits: everything goes to the log, every question is answered no."""
+
+    def tell(self, title: str, text: str, detail: str = "") -> None:
+        log.error("%s: %s %s", title, text, detail)
+
+    def ask(self, title: str, text: str, yes: str, no: str) -> bool:
+        log.warning("%s: %s [%s]", title, text, no)
+        return False
+
+    def ask_reason(self, title: str, text: str) -> str | None:
+        log.warning("%s: %s", title, text)
+        return None
+
+    def save_where(self, title: str, suggested: Path, kind: str) -> Path | None:
+        return None
+
+    def open_which(self, title: str, folder: Path, kind: str) -> Path | None:
+        return None
 
 
 def _window() -> QWidget | None:

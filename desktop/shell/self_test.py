@@ -136,4 +136,4 @@ def _try_window(folder: Path) -> None:
         os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
     from desktop import app
 
-    _expect(app.run(folder / "window", close_at_once=True), 0, "the window's exit status")
+    _expect(app.try_out(folder / "window"), 0, "the window's exit status")

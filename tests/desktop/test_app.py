@@ -144,3 +144,24 @@ def test_every_code_of_the_store_has_its_sentence_in_both_languages() -> None:
         for language in LANGUAGES
     }
     assert len(sentences) == 2 * len(get_args(StoreCode))
+
+
+def test_the_self_test_goes_through_every_place_and_closes(
+    qapp: QApplication, tmp_path: Path
+) -> None:
+    assert app.try_out(tmp_path / "shop") == 0
+
+
+def test_a_fault_in_a_place_fails_the_self_test(
+    qapp: QApplication, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    from desktop.wrap.place import WrapPlace
+
+    def fail(_self: WrapPlace) -> None:
+        raise ZeroDivisionError
+
+    monkeypatch.setattr(WrapPlace, "refresh", fail)
+    monkeypatch.setattr(app, "TRY_OUT_MS", 200)
+    assert app.try_out(tmp_path / "shop") == 3
+    for report in QApplication.topLevelWidgets():
+        report.close()

@@ -11,7 +11,7 @@ from desktop.main_window import MainWindow
 from desktop.place_list import ENTRIES
 from desktop.places import Place
 from shared.shop.customers import Customer
-from tests.desktop.audit import spoken_name, unnamed
+from tests.desktop.audit import out_of_reading_order, spoken_name, tab_order, unnamed
 from tests.desktop.typing_in import type_into
 
 KEYS = [entry.key for entry in ENTRIES]
@@ -172,3 +172,18 @@ def test_places_are_places(window: MainWindow) -> None:
         assert isinstance(place, Place)
         assert place.key == key
         assert place.title()
+
+
+def test_tab_goes_round_the_bar_in_reading_order(window: MainWindow) -> None:
+    window.mark.setFocus()
+    order = tab_order(window)
+    on_bar = [window.mark, window.bar.places.buttons["counter"], window.finder, window.person]
+    assert [widget for widget in order if widget in on_bar] == on_bar
+    assert out_of_reading_order(order[: order.index(window.person) + 1], window) == []
+
+
+def test_the_arrows_go_between_the_places_on_the_bar(window: MainWindow) -> None:
+    button = window.bar.places.buttons["counter"]
+    button.setFocus()
+    QTest.keyClick(button, Qt.Key.Key_Right)
+    assert window.place().key == "rail"
