@@ -7,7 +7,7 @@ from shared.cutting.answer import Conflict, Where
 from shared.cutting.conflict_place import Place, places
 from shared.cutting.demand import Demand, Row
 from shared.cutting.groups import groups
-from shared.cutting.standing import stands
+from shared.cutting.standing import Together, stands
 from shared.cutting.ways import Ways
 
 
@@ -19,36 +19,39 @@ def split_up(group: list[Demand], ways: Ways) -> tuple[list[list[Demand]], list[
     that newest line is set aside and the search goes on.
     """
     standing = sorted(group, key=lambda one: one.choice.line)
+    together = Together(standing, ways)
     found: list[list[Demand]] = []
     while True:
-        place = _first_to_fall(standing, ways)
+        place = _first_to_fall(standing, together)
         if place < 0:
             return found, standing
         newest = standing[place]
-        found.append(_shrunk(standing[:place], newest, ways))
+        found.append(_shrunk(standing[:place], newest, together, ways))
         standing.pop(place)
 
 
-def _first_to_fall(lines: list[Demand], ways: Ways) -> int:
+def _first_to_fall(lines: list[Demand], together: Together) -> int:
     """The place of the line with which the lines up to it no longer stand; -1 if all stand."""
-    if stands(lines, ways):
+    if together.stand(lines):
         return -1
     low, high = 0, len(lines)
     while high - low > 1:
         middle = (low + high) // 2
-        if stands(lines[:middle], ways):
+        if together.stand(lines[:middle]):
             low = middle
         else:
             high = middle
     return high - 1
 
 
-def _shrunk(others: list[Demand], newest: Demand, ways: Ways) -> list[Demand]:
-    together = next(group for group in groups([*others, newest], ways) if newest in group)
-    kept = [one for one in together if one is not newest]
+def _shrunk(others: list[Demand], newest: Demand, together: Together, ways: Ways) -> list[Demand]:
+    connected = next(
+        group for group in groups([*others, newest], ways) if any(one is newest for one in group)
+    )
+    kept = [one for one in connected if one is not newest]
     for one in reversed(list(kept)):
         without = [other for other in kept if other is not one]
-        if not stands([*without, newest], ways):
+        if not together.stand([*without, newest]):
             kept = without
     return [*kept, newest]
 

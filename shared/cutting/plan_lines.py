@@ -10,8 +10,8 @@ from shared.cutting.answer import PlanLine
 from shared.cutting.capacity import EXPECTED, Side
 from shared.cutting.demand import Demand, Row
 from shared.cutting.occupied import Occupied
+from shared.cutting.problem import Problem, Units
 from shared.cutting.run_packing import Layout
-from shared.cutting.search import Problem, Units
 from shared.cutting.take import Cell, Missing, Option
 from shared.cutting.taken import Parts, Segment
 from shared.cutting.ways import WayPlan, Ways

@@ -8,7 +8,8 @@ from shared.cutting.capacity import EXPECTED, MOST, SCENARIOS, SURE
 from shared.cutting.demand import Demand, Row
 from shared.cutting.groups import groups, rows_of
 from shared.cutting.plan_lines import Laid
-from shared.cutting.search import Problem, Units, layouts, problem, solve
+from shared.cutting.problem import Problem, Units, problem
+from shared.cutting.search import possible, solve
 from shared.cutting.ways import Ways
 
 
@@ -39,16 +40,42 @@ def stand(demands: list[Demand], ways: Ways) -> Standing | None:
     return None
 
 
-def stands(demands: Iterable[Demand], ways: Ways) -> bool:
+class Together:
+    """Some lines and every question whether part of them can stand together, remembered."""
+
+    def __init__(self, demands: Sequence[Demand], ways: Ways) -> None:
+        """Lines that must be met; nothing is asked yet."""
+        self._ways = ways
+        self._rows = rows_of(demands)
+        self._places: dict[int, list[int]] = {}
+        for place, row in enumerate(self._rows):
+            self._places.setdefault(row.line, []).append(place)
+        self._given: list[Problem | None] = [None, None, None]
+        self._known: dict[tuple[int, ...], bool] = {}
+
+    def stand(self, demands: Iterable[Demand]) -> bool:
+        """Whether these lines can be cut together, whatever lengths it takes."""
+        return all(self._group(group) for group in groups(list(demands), self._ways))
+
+    def _group(self, group: Sequence[Demand]) -> bool:
+        key = tuple([one.choice.line for one in group])
+        if key not in self._known:
+            which = [place for line in key for place in self._places.get(line, ())]
+            self._known[key] = any(
+                possible(self._problem(scenario), which) for scenario in (MOST, EXPECTED, SURE)
+            )
+        return self._known[key]
+
+    def _problem(self, scenario: int) -> Problem:
+        given = self._given[scenario]
+        if given is None:
+            given = self._given[scenario] = problem(self._rows, scenario, self._ways)
+        return given
+
+
+def stands(demands: Sequence[Demand], ways: Ways) -> bool:
     """Whether lines can be cut together, whatever lengths it takes."""
-    return all(_any_lengths(group, ways) for group in groups(list(demands), ways))
-
-
-def _any_lengths(group: Sequence[Demand], ways: Ways) -> bool:
-    rows = rows_of(group)
-    return any(
-        solve(problem(rows, scenario, ways)) is not None for scenario in (MOST, EXPECTED, SURE)
-    )
+    return all(Together(group, ways).stand(group) for group in groups(demands, ways))
 
 
 def with_up_to(
@@ -83,7 +110,7 @@ def lay_out(found: Standing, ways: Ways) -> Laid:
         if scenario == EXPECTED and found.scenario == MOST:
             continue
         given = found.given if scenario == found.scenario else problem(found.rows, scenario, ways)
-        laid = layouts(given, found.units)
+        laid = given.layouts(found.units)
         if laid is not None:
             return Laid(found.rows, found.units, given, laid, scenario)
     raise AssertionError("a group that stands can be laid out")

@@ -5,12 +5,12 @@ from typing import TYPE_CHECKING
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
-    from shared.cutting.search import Part, Problem
+    from shared.cutting.problem import Part, Problem
 
 Reach = dict[int, tuple[int, int]]
 
 
-def too_much_together(given: "Problem") -> bool:
+def too_much_together(given: "Problem", which: "Sequence[int]") -> bool:
     """Whether some set of rows needs more length of a lane than all its windows hold.
 
     For each row's windows: all rows that can only lie within them, lane by lane. Sound, never
@@ -19,7 +19,7 @@ def too_much_together(given: "Problem") -> bool:
     for bit in range(_bits(given)):
         mine = [
             (need, reach, step, kerf)
-            for need, parts in given.rows
+            for need, parts in [given.rows[number] for number in which]
             for reach, step, kerf in [_reach(given, parts, 1 << bit)]
             if reach
         ]

@@ -1,0 +1,97 @@
+"""Whether lines can be met at all: the row with the fewest ways left is always tried next.
+
+No order is kept, so this only says yes, with a witness, or no; it is exact both ways.
+"""
+
+from collections.abc import Iterator
+from typing import NamedTuple
+
+from shared.cutting.problem import Part, Problem, State
+
+Witness = dict[int, tuple[int, ...]]
+
+
+class Left(NamedTuple):
+    """So many units of a row still to be made, on its options from `first` on."""
+
+    row: int
+    need: int
+    first: int
+
+
+class Judge:
+    """Judgements over one problem, with a memory of what failed."""
+
+    def __init__(self, given: Problem) -> None:
+        """A judge who has tried nothing yet."""
+        self.given = given
+        self.failed: set[tuple[object, ...]] = set()
+
+    def meet(self, state: State, rows: tuple[Left, ...]) -> Witness | None:
+        """Units of each row by option that meet all rows beside a state, None if there are none.
+
+        The units of a row before its `first` option are told as 0.
+        """
+        if not rows:
+            return {}
+        key = (rows, self.given.signature(state))
+        if key in self.failed:
+            return None
+        chosen = self._fewest(state, rows)
+        if chosen is not None:
+            place, rooms = chosen
+            mine, others = rows[place], (*rows[:place], *rows[place + 1 :])
+            parts = self.given.rows[mine.row][1]
+            for made in _spreads(mine.need, rooms):
+                after = self._with(state, parts[mine.first :], made)
+                found = None if after is None else self.meet(after, others)
+                if found is not None:
+                    found[mine.row] = (0,) * mine.first + made
+                    return found
+        self.failed.add(key)
+        return None
+
+    def _fewest(self, state: State, rows: tuple[Left, ...]) -> tuple[int, tuple[int, ...]] | None:
+        """The row with the fewest ways left, and its rooms; None where one has none."""
+        best: tuple[int, int, tuple[int, ...]] | None = None
+        for place, (row, need, first) in enumerate(rows):
+            parts = self.given.rows[row][1][first:]
+            rooms = tuple([self.given.room(part, state, need) for part in parts])
+            if sum(rooms) < need:
+                return None
+            ways = _count(need, rooms)
+            if best is None or ways < best[0]:
+                best = (ways, place, rooms)
+        return None if best is None else best[1:]
+
+    def _with(self, state: State, parts: tuple[Part, ...], made: tuple[int, ...]) -> State | None:
+        """The state with units of several options of a row, None where they don't fit together."""
+        several = sum(map(bool, made)) > 1
+        for part, count in zip(parts, made, strict=True):
+            if several and count and self.given.room(part, state, count) < count:
+                return None
+            state = self.given.added(state, part, count)
+        return state
+
+
+def _count(need: int, rooms: tuple[int, ...]) -> int:
+    """About how many ways there are to spread so many units: exact for two rooms."""
+    ways, slack = 1, sum(rooms) - need
+    for room in sorted(rooms)[:-1]:
+        ways *= min(room, need, slack) + 1
+    return ways
+
+
+def _spreads(need: int, rooms: tuple[int, ...]) -> Iterator[tuple[int, ...]]:
+    """Every way to spread so many units over rooms, the most in the first room first.
+
+    Worked number: 3 units over rooms of 2 and 2 are (2, 1) and (1, 2).
+    """
+    if not rooms:
+        if need == 0:
+            yield ()
+        return
+    later = sum(rooms[1:])
+    for count in range(min(need, rooms[0]), max(0, need - later) - 1, -1):
+        for others in _spreads(need - count, rooms[1:]):
+            yield (count, *others)

@@ -1,0 +1,170 @@
+"""A group of lines as numbers: packings, cells and rows, and what an assignment puts on them."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import NamedTuple
+
+from shared.cutting.demand import Row
+from shared.cutting.run_packing import Layout, Piece
+from shared.cutting.run_packing import Strip as Packing
+from shared.cutting.take import Cell, Missing, Strip
+from shared.cutting.ways import Ways
+
+
+class Part(NamedTuple):
+    """What one unit of an option adds: pieces (packing, kind) and amounts of cells."""
+
+    pieces: tuple[tuple[int, int], ...]
+    cells: tuple[tuple[int, int], ...]
+    cap: int
+
+
+class State(NamedTuple):
+    """What lies so far: pieces of each kind by packing, and amounts by cell."""
+
+    counts: tuple[tuple[int, ...], ...]
+    used: tuple[int, ...]
+
+
+Units = tuple[tuple[int, ...], ...]
+
+
+@dataclass(slots=True)
+class Problem:
+    """One group under one set of lengths. `where` are the strips of the packings."""
+
+    packings: list[Packing]
+    where: list[Strip]
+    there: list[int]
+    rows: list[tuple[int, tuple[Part, ...]]]
+
+    def empty(self) -> State:
+        """Nothing lies anywhere."""
+        counts = tuple([(0,) * len(packing.kinds) for packing in self.packings])
+        return State(counts, (0,) * len(self.there))
+
+    def room(self, part: Part, state: State, limit: int) -> int:
+        """The most units of an option that still fit beside a state, up to a limit."""
+        pieces, cells, cap = part
+        if 0 <= cap < limit:
+            limit = cap
+        for cell, amount in cells:
+            if amount:
+                limit = min(limit, (self.there[cell] - state.used[cell]) // amount)
+        for packing, kind in pieces:
+            if limit <= 0:
+                return 0
+            limit = min(limit, self.packings[packing].room(state.counts[packing], kind, limit))
+        if len(pieces) > 1:
+            while limit > 0 and not self._fits(self.added(state, part, limit), part):
+                limit -= 1
+        return max(0, limit)
+
+    def _fits(self, state: State, part: Part) -> bool:
+        return all(self.packings[packing].fits(state.counts[packing]) for packing, _ in part.pieces)
+
+    def added(self, state: State, part: Part, count: int) -> State:
+        """A state with so many units of an option more."""
+        if not count:
+            return state
+        counts, used = list(state.counts), state.used
+        for packing, kind in part.pieces:
+            one = list(counts[packing])
+            one[kind] += count
+            counts[packing] = tuple(one)
+        if part.cells:
+            more = list(used)
+            for cell, amount in part.cells:
+                more[cell] += amount * count
+            used = tuple(more)
+        return State(tuple(counts), used)
+
+    def signature(self, state: State) -> tuple[object, ...]:
+        """What matters of a state for what may still be added."""
+        return (
+            state.used,
+            *[
+                packing.weigh(one) if packing.plain else one
+                for packing, one in zip(self.packings, state.counts, strict=True)
+            ],
+        )
+
+    def layouts(self, units: Units) -> list[Layout] | None:
+        """Where everything lies, by packing, or None where it can't lie with these lengths."""
+        state = self.empty()
+        for (_, parts), made in zip(self.rows, units, strict=True):
+            for part, count in zip(parts, made, strict=True):
+                state = self.added(state, part, count)
+        found: list[Layout] = []
+        for packing, one in zip(self.packings, state.counts, strict=True):
+            layout = packing.lay(one)
+            if layout is None:
+                return None
+            found.append(layout)
+        return found
+
+
+def problem(rows: Sequence[Row], scenario: int, ways: Ways) -> Problem:
+    """Number the packings, kinds and cells of a group's rows."""
+    kinds: dict[Strip, dict[Piece, int]] = {}
+    for row in rows:
+        for option in row.options:
+            take = option.take(scenario, ways)
+            if not isinstance(take, Missing):
+                for strip, piece in take.pieces:
+                    kinds.setdefault(strip, {})[piece] = 0
+    packings: list[Packing] = []
+    where: list[Strip] = []
+    place: dict[tuple[Strip, Piece], tuple[int, int]] = {}
+    for strip, pieces in kinds.items():
+        for together in [list(pieces)] if len(pieces) == 1 else _by_lane(list(pieces)):
+            for kind, piece in enumerate(together):
+                place[strip, piece] = (len(packings), kind)
+            packings.append(Packing(together))
+            where.append(strip)
+    cells: dict[Cell, int] = {}
+    there: list[int] = []
+    numbered = [(row.need, _parts(row, scenario, ways, place, cells, there)) for row in rows]
+    return Problem(packings, where, there, numbered)
+
+
+def _parts(
+    row: Row,
+    scenario: int,
+    ways: Ways,
+    place: dict[tuple[Strip, Piece], tuple[int, int]],
+    cells: dict[Cell, int],
+    there: list[int],
+) -> tuple[Part, ...]:
+    parts: list[Part] = []
+    for option in row.options:
+        take = option.take(scenario, ways)
+        if isinstance(take, Missing):
+            parts.append(Part((), (), 0))
+            continue
+        amounts: list[tuple[int, int]] = []
+        for cell, amount, most in take.cells:
+            number = cells.setdefault(cell, len(there))
+            if number == len(there):
+                there.append(most)
+            there[number] = max(there[number], most)
+            amounts.append((number, amount))
+        pieces = tuple([place[strip, piece] for strip, piece in take.pieces])
+        parts.append(Part(pieces, tuple(amounts), option.cap))
+    return tuple(parts)
+
+
+def _by_lane(pieces: list[Piece]) -> list[list[Piece]]:
+    """Kinds of one strip that share lanes, directly or through others, together."""
+    sets: list[tuple[int, list[Piece]]] = []
+    for piece in pieces:
+        mask, members = piece.lanes, [piece]
+        apart: list[tuple[int, list[Piece]]] = []
+        for other, others in sets:
+            if other & mask:
+                mask |= other
+                members = others + members
+            else:
+                apart.append((other, others))
+        sets = [*apart, (mask, members)]
+    return [members for _, members in sets]
