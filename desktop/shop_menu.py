@@ -25,7 +25,7 @@ class ShopMenu(QMenu):
 
     def __init__(self, settings: SettingsFile, parent: QWidget) -> None:
         super().__init__(parent)
-        self._settings = settings
+        self.settings = settings
         self._choices: list[tuple[QAction, str, object]] = []
         self._theme_menu = self.addMenu("")
         self._themes = {
@@ -97,7 +97,7 @@ class ShopMenu(QMenu):
         action = self.sender()
         if isinstance(action, QAction):
             setting, value = action.data()
-            self._settings.change(**{setting: value})
+            self.settings.change(**{setting: value})
 
     def _tick(self, settings: Settings) -> None:
         for action, setting, value in self._choices:
