@@ -22,9 +22,15 @@ class Left(NamedTuple):
 class Judge:
     """Judgements over one problem, with a memory of what failed."""
 
-    def __init__(self, given: Problem) -> None:
-        """A judge who has tried nothing yet."""
+    def __init__(self, given: Problem, patience: int = 0) -> None:
+        """A judge who has tried nothing yet; `patience` 0 never tires.
+
+        Once `tired`, a None means nothing.
+        """
         self.given = given
+        self.patience = patience
+        self.tired = False
+        self.steps = 0
         self.failed: set[tuple[object, ...]] = set()
 
     def meet(self, state: State, rows: tuple[Left, ...]) -> Witness | None:
@@ -34,6 +40,10 @@ class Judge:
         """
         if not rows:
             return {}
+        self.steps += 1
+        self.tired = 0 < self.patience < self.steps
+        if self.tired:
+            return None
         key = (rows, self.given.signature(state))
         if key in self.failed:
             return None
@@ -48,6 +58,8 @@ class Judge:
                 if found is not None:
                     found[mine.row] = (0,) * mine.first + made
                     return found
+                if self.tired:
+                    return None
         self.failed.add(key)
         return None
 

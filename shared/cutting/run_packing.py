@@ -44,13 +44,15 @@ Layout = tuple[Block, ...]
 class Strip:
     """One run of one side with the kinds of pieces asked there; remembers what it has tried."""
 
-    __slots__ = ("_alone", "_known", "kinds", "plain")
+    __slots__ = ("_alone", "_apart", "_known", "_rooms", "kinds", "plain")
 
     def __init__(self, kinds: Sequence[Piece]) -> None:
         """A strip on which only these kinds of pieces may come, in this order."""
         self.kinds = tuple(kinds)
         self._known: dict[tuple[int, ...], Layout | None] = {}
         self._alone: dict[int, int] = {}
+        self._apart: dict[int, list[int]] = {}
+        self._rooms: dict[tuple[tuple[int, ...], int, int], int] = {}
         self.plain = _is_plain(self.kinds)
 
     def fits(self, counts: tuple[int, ...]) -> bool:
@@ -72,16 +74,39 @@ class Strip:
             lo, hi = piece.allowed[0]
             left = hi - lo + piece.kerf - self.weigh(counts)
             return min(limit, left // max(1, piece.size + piece.kerf))
-        low, limit = 0, min(limit, self.most_alone(kind) - counts[kind])
-        before, after = counts[:kind], counts[kind + 1 :]
-        middle = limit
+        limit = min(limit, self.most_alone(kind) - counts[kind])
+        if limit <= 0:
+            return 0
+        key = (counts, kind, limit)
+        if key not in self._rooms:
+            self._rooms[key] = self._room(counts, kind, limit)
+        return self._rooms[key]
+
+    def _room(self, counts: tuple[int, ...], kind: int, limit: int) -> int:
+        apart = self._apart.setdefault(kind, [])
+        for other in apart:
+            if counts[other]:
+                return 0
+        before, here, after = counts[:kind], counts[kind], counts[kind + 1 :]
+        low, middle = 0, limit
         while low < limit:
-            if self.fits((*before, counts[kind] + middle, *after)):
+            if self.lay((*before, here + middle, *after)) is not None:
                 low = middle
             else:
                 limit = middle - 1
             middle = (low + limit + 1) // 2
+        if low == 0 and here == 0:
+            self._learn(counts, kind, apart)
         return low
+
+    def _learn(self, counts: tuple[int, ...], kind: int, apart: list[int]) -> None:
+        """Remember which of the kinds that lie here can't lie beside this one at all."""
+        for other, count in enumerate(counts):
+            if count:
+                pair = [0] * len(counts)
+                pair[other] = pair[kind] = 1
+                if self.lay(tuple(pair)) is None:
+                    apart.append(other)
 
     def lay(self, counts: tuple[int, ...]) -> Layout | None:
         """Where so many of each kind lie, or None where they can't."""

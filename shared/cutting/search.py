@@ -30,12 +30,17 @@ def solve(given: Problem, which: Sequence[int] | None = None) -> Units | None:
 def possible(given: Problem, which: Sequence[int]) -> bool:
     """Whether rows can be met together at all."""
     dive = _Dive(given, which)
-    if dive.run() is not None:
-        return True
-    if not dive.tired or too_much_together(given, which):
+    start = dive.forced()
+    if start is None:
         return False
     rows = tuple([Left(number, given.rows[number][0], 0) for number in dive.free])
-    return Judge(given).meet(dive.start, rows) is not None
+    judge = Judge(given, PATIENCE)
+    found = judge.meet(start, rows)
+    if found is None and judge.tired:
+        if too_much_together(given, which):
+            return False
+        found = Judge(given).meet(start, rows)
+    return found is not None
 
 
 class _Dive:
@@ -53,7 +58,7 @@ class _Dive:
 
     def run(self) -> Units | None:
         """The first assignment, or None: with `tired` set nobody knows."""
-        start = self._forced()
+        start = self.forced()
         if start is None:
             return None
         self.start = start
@@ -61,7 +66,7 @@ class _Dive:
             return None
         return tuple(self.made)
 
-    def _forced(self) -> State | None:
+    def forced(self) -> State | None:
         """Set what has no choice of place; None where that alone doesn't fit."""
         given = self.given
         counts = [[0] * len(packing.kinds) for packing in given.packings]
@@ -90,10 +95,6 @@ class _Dive:
         """Meet the free rows from this one on."""
         if place == len(self.free):
             return True
-        self.steps += 1
-        if self.steps > PATIENCE:
-            self.tired = True
-            return False
         key = (place, self.given.signature(state))
         if key in self.failed:
             return False
@@ -117,6 +118,10 @@ class _Dive:
         parts = self.given.rows[self.free[place]][1]
         if option == len(parts):
             self.made[self.free[place]] = made
+            self.steps += 1
+            self.tired = self.steps > PATIENCE
+            if self.tired:
+                return False
             return self._all_have_room(place + 1, state) and self._from(place + 1, state)
         later = sum(rooms[option + 1 :])
         most = min(left, rooms[option])
