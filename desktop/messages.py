@@ -94,7 +94,9 @@ class SilentMessages:
 
 
 def _window() -> QWidget | None:
-    return QApplication.activeModalWidget() or QApplication.activeWindow()
+    found = QApplication.activeModalWidget() or QApplication.activeWindow()
+    # The box just answered may still be the active window while it waits to be deleted.
+    return found if found is not None and found.isVisible() else None
 
 
 def _box(title: str, text: str) -> QMessageBox:

@@ -1,5 +1,6 @@
 """The shop menu: what is set is ticked, what is picked is set."""
 
+from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
@@ -12,12 +13,11 @@ from desktop.shop_menu import ShopMenu
 
 
 @pytest.fixture
-def menu(qtbot: QtBot, tmp_path: Path) -> ShopMenu:
+def menu(qtbot: QtBot, tmp_path: Path) -> Iterator[ShopMenu]:
     window = QWidget()
     qtbot.addWidget(window)
-    made = ShopMenu(SettingsFile(tmp_path / "settings.json"), window)
-    made.setProperty("window", window)
-    return made
+    yield ShopMenu(SettingsFile(tmp_path / "settings.json"), window)
+    window.close()
 
 
 def entry(menu: ShopMenu, setting: str, value: object) -> QAction:
