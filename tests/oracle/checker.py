@@ -23,9 +23,9 @@ Side = tuple[int, int]
 
 @dataclass(frozen=True)
 class Lying:
-    """What one plan line occupies of one lane; `level` None where it isn't told."""
+    """What one plan line occupies of one lane."""
 
-    line: int
+    made: PlanLine
     lane: Lane
     start: int
     end: int
@@ -233,14 +233,27 @@ class _Checker:
         for lane, mine in by_lane.items():
             mine.sort(key=lambda it: (it.start, it.end))
             for before, after in pairwise(mine):
-                if before.end + before.kerf > after.start and not self._rests(before, after):
-                    yield f"lines {before.line} and {after.line} meet in {lane}: {before} {after}"
+                if before.end + before.kerf > after.start and not self._rests(
+                    before.made, after.made
+                ):
+                    yield (
+                        f"lines {before.made.line} and {after.made.line} meet in {lane}: "
+                        f"{before.start}..{before.end} {after.start}..{after.end}"
+                    )
 
-    def _rests(self, one: Lying, other: Lying) -> bool:
-        """What takes the rest is told at expected lengths, a tight group at its most."""
+    def _rests(self, one: PlanLine, other: PlanLine) -> bool:
+        """What takes the rest is told at expected lengths; what lies at others can't be compared.
+
+        That no part is given out twice is checked by its fractions.
+        """
         verdicts = dict(self.answer.group_verdicts)
-        loose = any(takes_rest(self.choices[it.line]) for it in (one, other))
-        return loose and bool({verdicts[one.line], verdicts[other.line]} - {"sure", "likely"})
+        if not any(takes_rest(self.choices[it.line]) for it in (one, other)):
+            return False
+        return any(
+            verdicts[it.line] not in ("sure", "likely")
+            or (it.size is not None and not self._lies_right(self.choices[it.line], it, "expected"))
+            for it in (one, other)
+        )
 
     def _lying(self, one: PlanLine) -> Iterator[Lying]:
         """The lanes a line occupies, told by the parts it takes."""
@@ -259,7 +272,7 @@ class _Checker:
             if self._on(side, way["run"]["run"], taken.part, (one.start, one.end))
         }
         for lane in lanes:
-            yield Lying(one.line, lane, one.start, one.end, kerf)
+            yield Lying(one, lane, one.start, one.end, kerf)
 
     def _on(self, side: Side, run: str, code: str, reach: Interval) -> bool:
         """Whether a part lies on a run within a reach, at some level of lengths."""
@@ -281,20 +294,22 @@ class _Checker:
         counted = {one["line"] for one in self.standing if not takes_rest(one)}
         questions = [one for one in self.answer.questions if one.kind == "undivided_piece"]
         asked = {one.lines[0] for one in questions} & counted
-        found = {one.line for one in self.answer.lines if self.undivided(one)} & counted
-        if asked != found:
-            yield f"undivided pieces: asked about {sorted(asked)}, there are {sorted(found)}"
+        by_level = [
+            {one.line for one in self.answer.lines if self.undivided(one, level)} & counted
+            for level in LEVELS
+        ]
+        if not set.intersection(*by_level) <= asked <= set.union(*by_level):
+            yield f"undivided pieces: asked about {sorted(asked)}, there are {by_level}"
 
-    def undivided(self, one: PlanLine) -> bool:
+    def undivided(self, one: PlanLine, level: str) -> bool:
+        """Whether a line makes something bigger than its owner's account at these lengths."""
         choice = self.choices[one.line]
-        amount = choice["amount"]
-        if amount == "rest" or not one.count:
+        if choice["amount"] == "rest" or not one.count:
             return False
-        if amount == "all" or "fraction" in amount:
-            part = Fraction(1) if amount == "all" else Fraction(amount["fraction"])
-            bundles = all_of_it(self.lot, choice, "expected", part)
-        else:
-            bundles = unit_bundles(self.lot, choice, "expected")
+        needs = demand(self.lot, choice, level).needs
+        bundles = [bundle for need in needs for bundle in need.bundles]
+        if "up_to" in choice["amount"]:
+            bundles = unit_bundles(self.lot, choice, level)
         return any(bundle.undivided and _covers(one, bundle) for bundle in bundles)
 
 
