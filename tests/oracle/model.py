@@ -54,18 +54,27 @@ class _Model:
             self._account(charges)
 
     def feasible(self) -> bool:
+        """Whether there is any solution; the solver must decide."""
         if not self.possible:
             return False
+        try:
+            status = self._solve(presolve=True)
+        except IndexError:
+            # OR-tools 9.15 loses its way in the presolve of a model in some ten thousand
+            status = self._solve(presolve=False)
+        if status in (cp_model.OPTIMAL, cp_model.FEASIBLE):
+            return True
+        if status != cp_model.INFEASIBLE:
+            raise OutOfTimeError(status)
+        return False
+
+    def _solve(self, presolve: bool) -> cp_model.CpSolverStatus:
         solver = cp_model.CpSolver()
         solver.parameters.num_workers = 1
         solver.parameters.random_seed = 1
         solver.parameters.max_time_in_seconds = SECONDS
-        status = solver.solve(self.cp)
-        if status in (cp_model.OPTIMAL, cp_model.FEASIBLE):
-            return True
-        if status != cp_model.INFEASIBLE:
-            raise OutOfTimeError(solver.status_name(status))
-        return False
+        solver.parameters.cp_model_presolve = presolve
+        return solver.solve(self.cp)
 
     def _need(self, need: Need, share: int) -> None:
         counts: list[tuple[Bundle, cp_model.IntVar]] = []
