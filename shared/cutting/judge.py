@@ -52,9 +52,8 @@ class Judge:
             place, rooms = chosen
             mine, others = rows[place], (*rows[:place], *rows[place + 1 :])
             parts = self.given.rows[mine.row][1]
-            for made in _spreads(mine.need, rooms):
-                after = self._with(state, parts[mine.first :], made)
-                found = None if after is None else self.meet(after, others)
+            for after, made in self._spreads(state, parts[mine.first :], mine.need, rooms):
+                found = self.meet(after, others)
                 if found is not None:
                     found[mine.row] = (0,) * mine.first + made
                     return found
@@ -76,14 +75,29 @@ class Judge:
                 best = (ways, place, rooms)
         return None if best is None else best[1:]
 
-    def _with(self, state: State, parts: tuple[Part, ...], made: tuple[int, ...]) -> State | None:
-        """The state with units of several options of a row, None where they don't fit together."""
-        several = sum(map(bool, made)) > 1
-        for part, count in zip(parts, made, strict=True):
-            if several and count and self.given.room(part, state, count) < count:
-                return None
-            state = self.given.added(state, part, count)
-        return state
+    def _spreads(
+        self, state: State, parts: tuple[Part, ...], need: int, rooms: tuple[int, ...]
+    ) -> Iterator[tuple[State, tuple[int, ...]]]:
+        """Every way to spread so many units over options, the most on the first option first.
+
+        `rooms` hold each option on its own; they are looked at again after every one, since
+        options may stand in each other's way.
+        """
+        if len(parts) == 1:
+            if need <= rooms[0]:
+                yield self.given.added(state, parts[0], need), (need,)
+            return
+        part, others = parts[0], parts[1:]
+        later = sum(rooms[1:])
+        for count in range(min(need, rooms[0]), max(0, need - later) - 1, -1):
+            after, left = state, rooms[1:]
+            if count:
+                after = self.given.added(state, part, count)
+                left = tuple([self.given.room(one, after, need - count) for one in others])
+                if sum(left) < need - count:
+                    continue
+            for end, made in self._spreads(after, others, need - count, left):
+                yield end, (count, *made)
 
 
 def _count(need: int, rooms: tuple[int, ...]) -> int:
@@ -92,18 +106,3 @@ def _count(need: int, rooms: tuple[int, ...]) -> int:
     for room in sorted(rooms)[:-1]:
         ways *= min(room, need, slack) + 1
     return ways
-
-
-def _spreads(need: int, rooms: tuple[int, ...]) -> Iterator[tuple[int, ...]]:
-    """Every way to spread so many units over rooms, the most in the first room first.
-
-    Worked number: 3 units over rooms of 2 and 2 are (2, 1) and (1, 2).
-    """
-    if not rooms:
-        if need == 0:
-            yield ()
-        return
-    later = sum(rooms[1:])
-    for count in range(min(need, rooms[0]), max(0, need - later) - 1, -1):
-        for others in _spreads(need - count, rooms[1:]):
-            yield (count, *others)
