@@ -28,7 +28,7 @@ class Side:
 
     `bounds[scenario][run]` are the stretch borders. `blocked[run][stretch]` is a mask of lanes
     nothing may be cut from; `lost` says why, by part: "gone", "srm" or "skin". `trimmed` are
-    nanograms cut away of a part that is still there.
+    nanograms cut away of a part that is still there, `weights` what parts weigh, as asked.
     """
 
     carcass: int
@@ -38,13 +38,18 @@ class Side:
     blocked: dict[int, dict[int, int]]
     lost: dict[str, str]
     trimmed: dict[str, int]
+    weights: dict[str, int] = field(default_factory=dict[str, int])
 
     def part_ng(self, part: Part) -> int:
         """Expected weight of a part that comes one to a side: its share, less what is gone."""
-        if self.lost.get(part.code) == "gone":
-            return 0
-        whole = self.weight_ng * part.share.numerator // part.share.denominator
-        return max(0, whole - self.trimmed.get(part.code, 0)) if self.trimmed else whole
+        known = self.weights.get(part.code)
+        if known is None:
+            whole = self.weight_ng * part.share.numerator // part.share.denominator
+            known = max(0, whole - self.trimmed.get(part.code, 0))
+            if self.lost.get(part.code) == "gone":
+                known = 0
+            self.weights[part.code] = known
+        return known
 
 
 @dataclass(slots=True)
@@ -79,7 +84,7 @@ class Held:
     """
 
     side: Side
-    fractions: dict[Quarter, Fraction]
+    fractions: dict[str, Fraction]
     whole: bool
     split: bool
     of_animal: Fraction
@@ -101,7 +106,7 @@ def held_of(side: Side, parts: list[tuple[Quarter, Fraction]]) -> Held:
     """What several holdings of one side are together."""
     of_side = sum([part for name, part in parts if not name], NOTHING)
     of_quarters = sum([part for name, part in parts if name], NOTHING)
-    fractions: dict[Quarter, Fraction] = {"": min(of_side, ALL)}
+    fractions = {"": min(of_side, ALL)}
     for quarter in ("fore", "hind"):
         mine = sum([part for name, part in parts if name == quarter], of_side)
         fractions[quarter] = min(mine, ALL)

@@ -7,9 +7,10 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from shared.cutting.answer import PlanLine
-from shared.cutting.capacity import EXPECTED, Side
+from shared.cutting.capacity import EXPECTED, Side, window
 from shared.cutting.demand import Demand, Row
 from shared.cutting.occupied import Occupied
+from shared.cutting.piece_length import piece_length
 from shared.cutting.problem import Problem, Units
 from shared.cutting.run_packing import Layout
 from shared.cutting.take import Cell, Missing, Option
@@ -259,13 +260,6 @@ def piece_size(plan: WayPlan, option: Option, scenario: int, ways: Ways) -> int 
         return want.thickness
     if want.ribs is None and want.piece_ng is None and take.piece_share is None:
         return None
-    single = Option(
-        option.carcass,
-        option.side,
-        (plan,),
-        option.held,
-        option.animal,
-        want.single(),
-    )
-    found = single.take(scenario, ways)
-    return None if isinstance(found, Missing) else found.pieces[0][1].size
+    held = option.held[0]
+    there = window(held, plan.on_run, scenario, ways)
+    return None if there is None else piece_length(held, plan.on_run, there, want, scenario, ways)

@@ -41,21 +41,25 @@ def settle(group: list[Demand], shop: Shop) -> Settled:
         sets, standing = split_up(hard, ways)
         for lines in sets:
             one = told(lines, ways)
-            asked = _single_twice(one, lines)
-            if asked is None:
+            twice = _single_twice(one, lines)
+            if twice is None:
                 conflicts.append(one)
             else:
-                questions.append(asked)
+                questions.append(twice)
         found = stand(standing, ways)
         assert found is not None, "what is left of a group without its conflicts stands"
     cautions += tight(found, ways)
-    found, counts = with_up_to(found, [one for one in group if one.up_to], ways)
-    for one, count in counts:
-        if count == 0:
-            cautions.append(Caution("up_to_none", one.choice.line, asked=Fraction(one.up_to)))
+    asked = [one for one in group if one.up_to]
+    if asked:
+        found, counts = with_up_to(found, asked, ways)
+        for one, count in counts:
+            if count == 0:
+                cautions.append(Caution("up_to_none", one.choice.line, asked=Fraction(one.up_to)))
     laid = lay_out(found, ways)
-    cautions += dont_split(laid)
-    questions += undivided(laid, {one.choice.line: one.choice.share for one in group}, ways)
+    if ways.joined:
+        cautions += dont_split(laid)
+    if shop.split:
+        questions += undivided(laid, {one.choice.line: one.choice.share for one in group}, ways)
     occupied = Occupied(shop.denominator, shop.split)
     made = list(lines_of(laid, {one.choice.line: one for one in group}, occupied, ways))
     standing_lines = frozenset([row.line for row in laid.rows])

@@ -10,6 +10,7 @@ from shared.cutting.groups import groups, rows_of
 from shared.cutting.plan_lines import Laid
 from shared.cutting.problem import Problem, Units, problem
 from shared.cutting.search import possible, solve
+from shared.cutting.take import Missing, Take
 from shared.cutting.ways import Ways
 
 
@@ -20,7 +21,7 @@ class Standing:
     demands: list[Demand]
     rows: list[Row]
     scenario: int
-    given: Problem
+    given: Problem | None
     units: Units
 
     @property
@@ -32,12 +33,24 @@ class Standing:
 def stand(demands: list[Demand], ways: Ways) -> Standing | None:
     """The first lengths with which a group stands, with its plan; None where it can't."""
     rows = rows_of(demands)
+    alone = len(rows) == 1 and len(rows[0].options) == rows[0].need == 1
+    if alone and _fits_alone(rows[0].options[0].take(SURE, ways)):
+        return Standing(demands, rows, SURE, None, ((1,),))
     for scenario in SCENARIOS:
         given = problem(rows, scenario, ways)
         units = solve(given)
         if units is not None:
             return Standing(demands, rows, scenario, given, units)
     return None
+
+
+def _fits_alone(take: Take | Missing) -> bool:
+    """Whether one unit surely fits where nothing else is asked: one piece, or parts only."""
+    if isinstance(take, Missing) or len(take.pieces) > 1:
+        return False
+    if any(amount > there for _, amount, there in take.cells):
+        return False
+    return all(any(hi - lo >= piece.size for lo, hi in piece.allowed) for _, piece in take.pieces)
 
 
 class Together:
@@ -109,7 +122,9 @@ def lay_out(found: Standing, ways: Ways) -> Laid:
     for scenario in (EXPECTED, found.scenario):
         if scenario == EXPECTED and found.scenario == MOST:
             continue
-        given = found.given if scenario == found.scenario else problem(found.rows, scenario, ways)
+        given = found.given if scenario == found.scenario else None
+        if given is None:
+            given = problem(found.rows, scenario, ways)
         laid = given.layouts(found.units)
         if laid is not None:
             return Laid(found.rows, found.units, given, laid, scenario)

@@ -208,10 +208,13 @@ def account_length(held: Held, run: int, lane: int, scenario: int, ways: Ways) -
     key = (run, lane, scenario)
     if key not in held.accounts:
         bounds = held.side.bounds[scenario][run]
-        total = NOTHING
-        for place, stretch in enumerate(ways.runs[run].stretches):
-            if any(bit == lane for bit, _ in ways.at[run][place]):
-                total += (bounds[place + 1] - bounds[place]) * held.fraction(stretch.quarter)
+        by_quarter: dict[str, int] = {}
+        for place in ways.filled[run].get(lane, ()):
+            quarter = ways.runs[run].stretches[place].quarter
+            length = bounds[place + 1] - bounds[place]
+            by_quarter[quarter] = by_quarter.get(quarter, 0) + length
+        parts = [(n, held.fractions[quarter]) for quarter, n in by_quarter.items()]
+        total = sum([n * part for n, part in parts], NOTHING)
         held.accounts[key] = total.numerator // total.denominator
     return held.accounts[key]
 

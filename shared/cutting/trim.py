@@ -22,8 +22,8 @@ from shared.cutting.answer import (
 )
 from shared.cutting.capacity import NOTHING, Animal, Held
 from shared.cutting.demand import Demand, Shop
+from shared.cutting.ways import POOLS, Gives
 
-POOLS: tuple[Pool, ...] = ("lean", "fat", "bones", "skin", "offal")
 BANDS = (Fraction(95, 100), Fraction(1), Fraction(105, 100))
 
 
@@ -97,16 +97,12 @@ def _by_nature(
             else:
                 left = one.of_animal
                 weight = 0 if part.code in animal.lost else animal.part_ng(part)
-            _add(pool, part, weight * left.numerator // left.denominator)
+            _add(pool, shop.ways.gives[part.code], weight * left.numerator // left.denominator)
 
 
-def _add(pool: dict[Pool, int], part: Part, weight: int) -> None:
-    if part.primal == "variety":
-        pool["offal"] += weight
-        return
-    for name, share in zip(POOLS, (part.lean, part.fat, part.bone, part.skin), strict=False):
-        if share:
-            pool[name] += weight * share.numerator // share.denominator
+def _add(pool: dict[Pool, int], gives: Gives, weight: int) -> None:
+    for name, above, below in gives:
+        pool[name] += weight * above // below
 
 
 def _given_back(pool: dict[Pool, int], made: PlanLine, shop: Shop) -> int:
@@ -118,13 +114,12 @@ def _given_back(pool: dict[Pool, int], made: PlanLine, shop: Shop) -> int:
         for one in made.taken:
             part = catalogue.parts[one.part]
             whole = _weight(animal, made.side, part)
-            _add(pool, part, whole * one.fraction.numerator // one.fraction.denominator)
+            taken = whole * one.fraction.numerator // one.fraction.denominator
+            _add(pool, shop.ways.gives[one.part], taken)
         return 0
-    given, weight = cut.trimming, made.weight_ng
-    for name, share in zip(POOLS, (given.lean, given.fat, given.bone, given.skin), strict=False):
-        if share:
-            pool[name] += weight * share.numerator // share.denominator
-    return weight * given.loss.numerator // given.loss.denominator
+    _add(pool, shop.ways.gives_back[made.cut], made.weight_ng)
+    loss = cut.trimming.loss
+    return made.weight_ng * loss.numerator // loss.denominator if loss else 0
 
 
 def _weight(animal: Animal, side: int, part: Part) -> int:

@@ -10,9 +10,11 @@ from fractions import Fraction
 from itertools import count
 from math import lcm
 
-from shared.carcass.catalogue import Catalogue, Cut, Part, Run, RunTake, Way
+from shared.carcass.catalogue import Catalogue, Cut, Part, Pool, Run, RunTake, Way
 
 Span = tuple[int, int]
+Gives = tuple[tuple[Pool, int, int], ...]
+POOLS: tuple[Pool, ...] = ("lean", "fat", "bones", "skin", "offal")
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,6 +64,8 @@ class Ways:
     `at[run][stretch]` holds (lane bit, part) for each filled lane. `denominator` makes every
     share of a part that a way takes a whole number. `bound_parts` are those that age or skin
     can forbid; `may_be_open` those of a side with run, lane and stretch (-1, 0, -1 off the runs).
+    `filled[run][lane]` are the stretches a lane is filled on; `joined` says that a way needs it.
+    `gives` and `gives_back` are fractions that go to the pools, by part and by cut.
     """
 
     catalogue: Catalogue
@@ -74,6 +78,10 @@ class Ways:
     may_be_open: tuple[tuple[Part, int, int, int], ...]
     open_of_animal: tuple[Part, ...]
     nature: tuple[Part, ...]
+    filled: tuple[dict[int, tuple[int, ...]], ...]
+    joined: bool
+    gives: dict[str, Gives]
+    gives_back: dict[str, Gives]
 
     def lane_names(self, run: int, mask: int) -> tuple[str, ...]:
         """The lanes of a mask, in the run's order."""
@@ -116,7 +124,43 @@ def compile_ways(catalogue: Catalogue) -> Ways:
         tuple(_placed(part, runs, place) for part in open_ones if part.per == "side"),
         tuple(part for part in open_ones if part.per == "animal"),
         tuple(part for part in catalogue.parts.values() if part.by_nature_trim),
+        tuple(_stretches_by_lane(stretches) for stretches in at),
+        any(way.sides == "joined" for cut in catalogue.cuts.values() for way in cut.ways),
+        {code: _gives(part) for code, part in catalogue.parts.items()},
+        {code: _gives_back(cut) for code, cut in catalogue.cuts.items()},
     )
+
+
+def _gives(part: Part) -> Gives:
+    """What of a part goes to which pool, as fractions of it, when it is given to the trim."""
+    if part.primal == "variety":
+        return (("offal", 1, 1),)
+    return _pooled((part.lean, part.fat, part.bone, part.skin))
+
+
+def _gives_back(cut: Cut) -> Gives:
+    """What a cut gives back to the pools, as fractions of the weight taken."""
+    given = cut.trimming
+    return _pooled((given.lean, given.fat, given.bone, given.skin))
+
+
+def _pooled(shares: tuple[Fraction, ...]) -> Gives:
+    return tuple(
+        (name, share.numerator, share.denominator)
+        for name, share in zip(POOLS, shares, strict=False)
+        if share
+    )
+
+
+def _stretches_by_lane(
+    stretches: tuple[tuple[tuple[int, Part], ...], ...],
+) -> dict[int, tuple[int, ...]]:
+    """The stretches each lane of a run is filled on."""
+    found: dict[int, tuple[int, ...]] = {}
+    for place, filled in enumerate(stretches):
+        for bit, _ in filled:
+            found[bit] = (*found.get(bit, ()), place)
+    return found
 
 
 def _placed(part: Part, runs: tuple[Run, ...], place: dict[str, int]) -> tuple[Part, int, int, int]:
