@@ -4,83 +4,39 @@ Weights are expected figures. What lies where is kept in `Occupied`, for what ta
 """
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 
 from shared.cutting.answer import PlanLine
 from shared.cutting.capacity import EXPECTED, Side, window
-from shared.cutting.demand import Demand, Row
+from shared.cutting.demand import Demand
+from shared.cutting.laying import Laid
 from shared.cutting.occupied import Occupied
 from shared.cutting.piece_length import piece_length
-from shared.cutting.problem import Problem, Units
-from shared.cutting.run_packing import Layout
 from shared.cutting.take import Cell, Missing, Option
 from shared.cutting.taken import Parts, Segment
 from shared.cutting.ways import WayPlan, Ways
 
 
-@dataclass(slots=True)
-class Laid:
-    """One group as it is laid: its rows, units, problem and layouts, and the lengths used."""
-
-    rows: list[Row]
-    units: Units
-    given: Problem
-    layouts: list[Layout]
-    scenario: int
-
-
-class Hands:
-    """Deals the pieces that lie on each strip out to the lines, from the head end on."""
-
-    def __init__(self, laid: Laid) -> None:
-        self.laid = laid
-        self.queues: dict[tuple[int, int], list[tuple[int, int]]] = {}
-        for packing, layout in enumerate(laid.layouts):
-            for block in sorted(layout, key=lambda one: one.start):
-                self.queues.setdefault((packing, block.kind), []).append(
-                    (block.start, block.number)
-                )
-
-    def deal(self, packing: int, kind: int, count: int) -> list[Segment]:
-        """The next pieces of a kind, as segments."""
-        piece = self.laid.given.packings[packing].kinds[kind]
-        strip = self.laid.given.where[packing]
-        queue = self.queues.get((packing, kind), [])
-        found: list[Segment] = []
-        while count:
-            start, there = queue[0]
-            mine = min(count, there)
-            found.append(Segment(strip, piece, start, mine))
-            count -= mine
-            if mine == there:
-                queue.pop(0)
-            else:
-                queue[0] = (start + mine * (piece.size + piece.kerf), there - mine)
-        return found
-
-
 def lines_of(
     laid: Laid, choices: dict[int, Demand], occupied: Occupied, ways: Ways
-) -> Iterator[PlanLine]:
-    """The plan lines of one group."""
-    hands = Hands(laid)
-    for (_, parts), row, units in zip(laid.given.rows, laid.rows, laid.units, strict=True):
-        demand = choices[row.line]
-        for part, option, count in zip(parts, row.options, units, strict=True):
-            if not count:
-                continue
-            dealt = [hands.deal(packing, kind, count) for packing, kind in part.pieces]
-            for segments in dealt:
-                for one in segments:
-                    _occupy(one, option, laid.scenario, occupied)
-            _count_parts(option, count, laid.scenario, occupied, ways)
-            if option.wanted.fraction is None:
-                lines = _piece_lines(demand, option, count, dealt, laid.scenario, ways)
-            else:
-                lines = _all_lines(demand, option, dealt, laid.scenario, ways)
-            for made in lines:
-                occupied.note(made)
-                yield made
+) -> list[PlanLine]:
+    """The plan lines of one group; what they take is added to `occupied`."""
+    lines: list[PlanLine] = []
+    for (number, place, count), dealt in laid.dealt.items():
+        row = laid.rows[number]
+        demand, option = choices[row.line], row.options[place]
+        for segments in dealt:
+            for one in segments:
+                _occupy(one, option, laid.scenario, occupied)
+        _count_parts(option, count, laid.scenario, occupied, ways)
+        if option.wanted.fraction is None:
+            made = _piece_lines(demand, option, count, dealt, laid.scenario, ways)
+        else:
+            made = _all_lines(demand, option, dealt, laid.scenario, ways)
+        lines += made
+    if occupied.split:
+        for made in lines:
+            occupied.note(made)
+    return lines
 
 
 def _occupy(one: Segment, option: Option, scenario: int, occupied: Occupied) -> None:

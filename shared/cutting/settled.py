@@ -6,9 +6,10 @@ from fractions import Fraction
 from shared.cutting.answer import VERDICTS, Caution, Conflict, OwnersQuestion, PlanLine, Verdict
 from shared.cutting.conflict import split_up, told
 from shared.cutting.demand import Demand, Shop
+from shared.cutting.laying import lay_out
 from shared.cutting.occupied import Occupied
 from shared.cutting.plan_lines import lines_of
-from shared.cutting.standing import lay_out, stand, with_up_to
+from shared.cutting.standing import stand, with_up_to
 from shared.cutting.told_beside import dont_split, tight, undivided
 
 
@@ -61,7 +62,7 @@ def settle(group: list[Demand], shop: Shop) -> Settled:
     if shop.split:
         questions += undivided(laid, {one.choice.line: one.choice.share for one in group}, ways)
     occupied = Occupied(shop.denominator, shop.split)
-    made = list(lines_of(laid, {one.choice.line: one for one in group}, occupied, ways))
+    made = lines_of(laid, {one.choice.line: one for one in group}, occupied, ways)
     standing_lines = frozenset([row.line for row in laid.rows])
     verdict = worst(found.verdict, "asks" if questions else "sure", "cant" if conflicts else "sure")
     return Settled(group, verdict, made, occupied, standing_lines, conflicts, questions, cautions)

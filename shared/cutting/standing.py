@@ -7,7 +7,6 @@ from shared.cutting.answer import VERDICTS, Verdict
 from shared.cutting.capacity import EXPECTED, MOST, SCENARIOS, SURE
 from shared.cutting.demand import Demand, Row
 from shared.cutting.groups import groups, rows_of
-from shared.cutting.plan_lines import Laid
 from shared.cutting.problem import Problem, Units, problem
 from shared.cutting.search import possible, solve
 from shared.cutting.take import Missing, Take
@@ -115,17 +114,3 @@ def with_up_to(
         counts.append((demand, low))
         found = best
     return found, counts
-
-
-def lay_out(found: Standing, ways: Ways) -> Laid:
-    """Where a standing group lies: at expected lengths where it can, else at its own."""
-    for scenario in (EXPECTED, found.scenario):
-        if scenario == EXPECTED and found.scenario == MOST:
-            continue
-        given = found.given if scenario == found.scenario else None
-        if given is None:
-            given = problem(found.rows, scenario, ways)
-        laid = given.layouts(found.units)
-        if laid is not None:
-            return Laid(found.rows, found.units, given, laid, scenario)
-    raise AssertionError("a group that stands can be laid out")

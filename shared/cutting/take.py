@@ -213,9 +213,14 @@ def account_length(held: Held, run: int, lane: int, scenario: int, ways: Ways) -
             quarter = ways.runs[run].stretches[place].quarter
             length = bounds[place + 1] - bounds[place]
             by_quarter[quarter] = by_quarter.get(quarter, 0) + length
-        parts = [(n, held.fractions[quarter]) for quarter, n in by_quarter.items()]
-        total = sum([n * part for n, part in parts], NOTHING)
-        held.accounts[key] = total.numerator // total.denominator
+        if held.uniform:
+            part = held.fractions[""]
+            length = sum(by_quarter.values()) * part.numerator // part.denominator
+        else:
+            parts = [(n, held.fractions[quarter]) for quarter, n in by_quarter.items()]
+            total = sum([n * part for n, part in parts], NOTHING)
+            length = total.numerator // total.denominator
+        held.accounts[key] = length
     return held.accounts[key]
 
 
@@ -234,7 +239,7 @@ def _all_of(option: Option, scenario: int, ways: Ways) -> Take | Missing:
                 length = reach[1] - reach[0]
                 part = fraction
                 if held.split:
-                    part = fraction * _mean_fraction(held, run, reach, scenario, ways)
+                    part = _times(fraction, _mean_fraction(held, run, reach, scenario, ways))
                 if part is not ALL:
                     length = length * part.numerator // part.denominator
                 strip = (option.carcass, held.side.number, run)
@@ -248,12 +253,16 @@ def _all_of(option: Option, scenario: int, ways: Ways) -> Take | Missing:
         for off in _parts_once(option.ways):
             mine = fraction
             if held is not None and held.split and off.part.per == "side":
-                mine = mine * held.fraction(off.part.quarter)
+                mine = _times(fraction, held.fraction(off.part.quarter))
             lost = _take_part(option, held, off, mine, first, scenario, ways, pieces, cells)
             if isinstance(lost, Missing):
                 return lost
             undivided |= lost
     return Take(tuple(pieces), tuple(cells), undivided)
+
+
+def _times(one: Fraction, other: Fraction) -> Fraction:
+    return other if one is ALL else one * other
 
 
 def _parts_once(plans: tuple[WayPlan, ...]) -> list[OffRun]:

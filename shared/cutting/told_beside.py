@@ -8,8 +8,8 @@ from shared.cutting.answer import Caution, OwnersQuestion, Where
 from shared.cutting.capacity import MOST, animals, holdings
 from shared.cutting.conflict_place import Place, places
 from shared.cutting.demand import Demand, Row, Shop, demand
+from shared.cutting.laying import Laid
 from shared.cutting.order import Question
-from shared.cutting.plan_lines import Laid
 from shared.cutting.standing import Standing, stands
 from shared.cutting.take import Option, Take
 from shared.cutting.ways import Ways

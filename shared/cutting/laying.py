@@ -1,0 +1,106 @@
+"""Where each line's pieces lie: layouts dealt out to the lines, from the head end on."""
+
+from dataclasses import dataclass
+
+from shared.cutting.capacity import EXPECTED, MOST
+from shared.cutting.demand import Row
+from shared.cutting.problem import Problem, Units, problem
+from shared.cutting.run_packing import Layout, Piece
+from shared.cutting.standing import Standing
+from shared.cutting.take import Missing, Option
+from shared.cutting.taken import Segment
+from shared.cutting.ways import Ways
+
+Dealt = list[list[Segment]]
+
+
+@dataclass(slots=True)
+class Laid:
+    """One group as it is laid, and the lengths used.
+
+    `dealt` holds, by (row, option, units), the segments of each of the option's pieces.
+    """
+
+    rows: list[Row]
+    units: Units
+    scenario: int
+    dealt: dict[tuple[int, int, int], Dealt]
+
+
+def lay_out(found: Standing, ways: Ways) -> Laid:
+    """Where a standing group lies: at expected lengths where it can, else at its own."""
+    if found.given is None:
+        alone = _alone(found.rows[0].options[0], ways)
+        if alone is not None:
+            return Laid(found.rows, found.units, EXPECTED, {(0, 0, 1): alone})
+    for scenario in (EXPECTED, found.scenario):
+        if scenario == EXPECTED and found.scenario == MOST:
+            continue
+        given = found.given if scenario == found.scenario else None
+        if given is None:
+            given = problem(found.rows, scenario, ways)
+        laid = given.layouts(found.units)
+        if laid is not None:
+            dealt = _deal(given, laid, found.units)
+            return Laid(found.rows, found.units, scenario, dealt)
+    raise AssertionError("a group that stands can be laid out")
+
+
+def _alone(option: Option, ways: Ways) -> Dealt | None:
+    """One unit of at most one piece with nothing else there: as far left as it may lie."""
+    take = option.take(EXPECTED, ways)
+    if isinstance(take, Missing):
+        return None
+    dealt: Dealt = []
+    for strip, piece in take.pieces:
+        start = _leftmost(piece)
+        if start < 0:
+            return None
+        dealt.append([Segment(strip, piece, start, 1)])
+    return dealt
+
+
+def _leftmost(piece: Piece) -> int:
+    for lo, hi in piece.allowed:
+        if hi - lo >= piece.size:
+            return hi - piece.size if piece.anchor > 0 else lo
+    return -1
+
+
+def _deal(given: Problem, layouts: list[Layout], units: Units) -> dict[tuple[int, int, int], Dealt]:
+    """Deal the pieces that lie on each strip out to the rows, in order."""
+    queues: dict[tuple[int, int], list[tuple[int, int]]] = {}
+    for packing, layout in enumerate(layouts):
+        for block in sorted(layout, key=lambda one: one.start):
+            queues.setdefault((packing, block.kind), []).append((block.start, block.number))
+    dealt: dict[tuple[int, int, int], Dealt] = {}
+    for number, ((_, parts), made) in enumerate(zip(given.rows, units, strict=True)):
+        for place, (part, count) in enumerate(zip(parts, made, strict=True)):
+            if count:
+                dealt[number, place, count] = [
+                    _next(given, packing, kind, count, queues) for packing, kind in part.pieces
+                ]
+    return dealt
+
+
+def _next(
+    given: Problem,
+    packing: int,
+    kind: int,
+    count: int,
+    queues: dict[tuple[int, int], list[tuple[int, int]]],
+) -> list[Segment]:
+    """The next pieces of a kind, as segments."""
+    piece, strip = given.packings[packing].kinds[kind], given.where[packing]
+    queue = queues.get((packing, kind), [])
+    found: list[Segment] = []
+    while count:
+        start, there = queue[0]
+        mine = min(count, there)
+        found.append(Segment(strip, piece, start, mine))
+        count -= mine
+        if mine == there:
+            queue.pop(0)
+        else:
+            queue[0] = (start + mine * (piece.size + piece.kerf), there - mine)
+    return found
