@@ -71,9 +71,6 @@ class Animal:
         return max(0, whole - self.trimmed.get(part.code, 0))
 
 
-QUARTERS: tuple[Quarter, ...] = ("", "fore", "hind")
-
-
 @dataclass(slots=True)
 class Held:
     """What one share holds of one side.
@@ -140,6 +137,19 @@ def holdings(share: Share, question: Question, herd: tuple[Animal, ...]) -> tupl
             for (carcass, side), parts in sorted(found.items())
         ]
     )
+
+
+def by_carcass(
+    held: dict[int, tuple[Held, ...]],
+) -> dict[int, list[tuple[int, list[Held]]]]:
+    """What each share holds, carcass by carcass."""
+    found: dict[int, list[tuple[int, list[Held]]]] = {}
+    for share, mine in held.items():
+        carcasses: dict[int, list[Held]] = {}
+        for one in mine:
+            carcasses.setdefault(one.side.carcass, []).append(one)
+        found[share] = list(carcasses.items())
+    return found
 
 
 def _animal(number: int, carcass: Carcass, settings: Settings, ways: Ways) -> Animal:

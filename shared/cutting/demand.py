@@ -74,6 +74,7 @@ class Shop:
     herd: tuple[Animal, ...]
     held: dict[int, tuple[Held, ...]]
     settings: Settings
+    by_carcass: dict[int, list[tuple[int, list[Held]]]]
     denominator: int
     split: bool
 
@@ -175,34 +176,19 @@ def _keep(found: Demand, options: Sequence[Option], shop: Shop) -> None:
     found.refusal = Refusal(why.kind, why.part, option.carcass, option.side)
 
 
-def _by_carcass(held: tuple[Held, ...]) -> list[tuple[int, list[Held]]]:
-    found: dict[int, list[Held]] = {}
-    for one in held:
-        found.setdefault(one.side.carcass, []).append(one)
-    return list(found.items())
-
-
-def of_the_animal(plan: WayPlan) -> bool:
-    """Whether a way takes only parts that come one to an animal."""
-    return plan.on_run is None and all(off.part.per == "animal" for off in plan.off_run)
-
-
 def unit_options(found: Demand, plans: tuple[WayPlan, ...], shop: Shop) -> list[Option]:
     """Every way on every side, as single pieces, in the order preferred."""
     options: list[Option] = []
     want = _want(found, plans[0], shop)
-    for carcass, mine in _by_carcass(shop.held[found.choice.share]):
+    for carcass, mine in shop.by_carcass[found.choice.share]:
         animal = shop.herd[carcass]
-        single: list[WayPlan] = []
-        paired: list[WayPlan] = []
-        for plan in plans:
-            one_sided = plan.way.sides == "one" and not of_the_animal(plan)
-            (single if one_sided else paired).append(plan)
         for held in mine:
-            for plan in single:
-                options.append(Option(carcass, held.side.number, (plan,), (held,), animal, want))
-        for plan in paired:
-            pair = _pair(plan, mine)
+            for plan in plans:
+                if plan.single:
+                    side = held.side.number
+                    options.append(Option(carcass, side, (plan,), (held,), animal, want))
+        for plan in plans:
+            pair = None if plan.single else _pair(plan, mine)
             if pair is not None:
                 options.append(Option(carcass, 0, (plan,), pair, animal, want))
     return options
@@ -210,7 +196,7 @@ def unit_options(found: Demand, plans: tuple[WayPlan, ...], shop: Shop) -> list[
 
 def _pair(plan: WayPlan, mine: list[Held]) -> tuple[Held, ...] | None:
     """The sides a both-sided way takes, none for a part of the animal; None if not held."""
-    if of_the_animal(plan):
+    if plan.animal:
         return ()
     return (mine[0], mine[1]) if len(mine) == 2 else None
 
@@ -277,14 +263,14 @@ def _whole_options(
 ) -> list[Option]:
     """All (or a part of all) on each side: one option a side, of all ways that are there."""
     want = _want(found, plans[0], shop)._replace(fraction=part)
-    single = tuple(p for p in plans if p.way.sides == "one" and not of_the_animal(p))
+    single = plans if plans[0].single and len(plans) == 1 else tuple([p for p in plans if p.single])
     options: list[Option] = []
-    for carcass, mine in _by_carcass(shop.held[found.choice.share]):
+    for carcass, mine in shop.by_carcass[found.choice.share]:
         animal = shop.herd[carcass]
         for held in mine:
             options += _side_options(carcass, held, single, animal, want, found, shop)
         for plan in plans:
-            if plan in single or (single and not of_the_animal(plan)):
+            if plan.single or (single and not plan.animal):
                 continue
             pair = _pair(plan, mine)
             if pair is not None:

@@ -12,7 +12,7 @@ from typing import NamedTuple
 from shared.carcass.carcass import Share
 from shared.carcass.catalogue import Catalogue
 from shared.cutting.answer import Answer, Caution, PlanLine, Verdict
-from shared.cutting.capacity import Held, animals, holdings
+from shared.cutting.capacity import Held, animals, by_carcass, holdings
 from shared.cutting.conflict import refused
 from shared.cutting.demand import Demand, Shop, demand
 from shared.cutting.groups import groups, keys_of
@@ -234,7 +234,7 @@ def shop_of(question: Question, ways: Ways) -> Shop:
     held = {share.number: holdings(share, question, herd) for share in question.shares}
     split = any(one.split for mine in held.values() for one in mine)
     denominator = ways.denominator * _fractions(question.choices) * _parts_of_sides(held)
-    return Shop(ways, herd, held, question.settings, denominator, split)
+    return Shop(ways, herd, held, question.settings, by_carcass(held), denominator, split)
 
 
 def _fractions(choices: Iterable[Choice]) -> int:

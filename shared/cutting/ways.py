@@ -47,7 +47,10 @@ class OffRun:
 
 @dataclass(frozen=True, slots=True)
 class WayPlan:
-    """One way of a cut, compiled. `parts` are all parts it may take, run lanes included."""
+    """One way of a cut, compiled. `parts` are all parts it may take, run lanes included.
+
+    `animal`: it takes only what comes one to an animal. `single`: it is made of one side.
+    """
 
     cut: Cut
     way: Way
@@ -55,6 +58,8 @@ class WayPlan:
     on_run: OnRun | None
     off_run: tuple[OffRun, ...]
     parts: tuple[Part, ...]
+    animal: bool
+    single: bool
 
 
 @dataclass(frozen=True, slots=True)
@@ -210,7 +215,9 @@ def _way(
             )
         else:
             off_run.append(OffRun(part, take.share))
-    return WayPlan(cut, way, number, on_run, tuple(off_run), tuple(parts))
+    animal = on_run is None and all(off.part.per == "animal" for off in off_run)
+    single = way.sides == "one" and not animal
+    return WayPlan(cut, way, number, on_run, tuple(off_run), tuple(parts), animal, single)
 
 
 def _on_run(
