@@ -39,9 +39,12 @@ class Taken:
 class PlanLine:
     """One line of the plan: what is made of one choice on one side, in one way.
 
-    `count` is pieces or slices made there. `start` and `end` are lengths along the run from its
-    head end, None off a run. `size` is the length of one slice or piece. `weight_ng` is the
-    weight taken (before trimming and finish). side 0: from the animal or from both sides.
+    `count` is pieces or slices made there; pieces that don't lie side by side are lines of their
+    own. `start` and `end` are lengths along the run from its head end, None off a run: at
+    expected lengths, or at the most where the group only stands so. `size` is the length of one
+    slice or piece. `weight_ng` is the weight taken (before trimming and finish), expected.
+    side 0: from the animal, or from both sides; then `start` and `end` are those of side 1 and
+    fractions are of both sides' parts together. `count` 0 is less than one piece of the rest.
     """
 
     line: int
@@ -107,10 +110,17 @@ class OpenPart:
 class Conflict:
     """An irreducible set of lines that can't stand together, where, and the numbers.
 
+    `asked` is what all of the lines need there together, `expected` and `most` what is there of
+    it; `rivals` says, by line, what each takes there on its own. A whole ham and 6 ham steaks at
+    3/4 in: where is the ham centre, rivals 4 3/4 in and 4 13/16 in, asked 9 9/16 in, expected
+    4 3/4 in. Kerfs between pieces are counted, the last piece on each side needs none. Where
+    asked isn't more than most, no sum explains it: the pieces can't lie whatever their order, or
+    every way of one line meets another line somewhere else. Over several sides where.side is 0
+    and the figures are added up. In "trim" where.part is the pool that runs short.
+
     `kind`: "length" (asked, expected, most in length units), "whole" (a part wanted twice),
     "share" (fractions), "single" (one to an animal), "trim" (nanograms), "srm", "gone", "skin",
     "not_owned", "thickness", "joined", "amount", "pinned", "leaner", "not_whole".
-    `rivals` says, by line, what each takes there.
     """
 
     lines: tuple[int, ...]
@@ -139,8 +149,12 @@ class OwnersQuestion:
 class Caution:
     """A thing to be told that refuses nothing: code, line (0 = the order) and its numbers.
 
+    "tight" says where the group only stands if it runs long; "up_to_none" that nothing fits of a
+    line that asked for up to so many; "rest_twice" that an earlier line took the rest.
+
     Codes: "tight", "rest_empty", "rest_under_one_piece", "lost_part", "batch_small",
-    "age_unknown", "trimmed", "dont_split", "rest_twice", "unused_piece_weight".
+    "age_unknown", "trimmed", "dont_split", "rest_twice", "unused_piece_weight",
+    "up_to_none".
     """
 
     code: str
@@ -163,8 +177,12 @@ class Edit:
 class Remedy:
     """A way out that was planned before it is offered.
 
+    `moved_ng` is the change in expected pounds. With a refused line: "thicker" (as thin as the
+    saw holds), "less_lean" (as lean as the trim separates), "each_side" (a fraction of each side
+    in place of one of the animal).
+
     `kind`: "less", "rest", "other_side", "neighbour", "other_cut", "leave_out", "two_lines",
-    "ask_other". `verdict` is the order's verdict with it taken (other conflicts left out).
+    "ask_other", "thicker", "less_lean", "each_side". `verdict` is the order's verdict with it taken (other conflicts left out).
     """
 
     kind: str
@@ -175,7 +193,10 @@ class Remedy:
 
 @dataclass(frozen=True, slots=True)
 class Answer:
-    """The whole answer. With conflicts, `lines` hold the plan of what stands without them."""
+    """The whole answer. With conflicts, `lines` hold the plan of what stands without them.
+
+    `group_verdicts` gives each line the verdict of its group (or of its pools), by line number.
+    """
 
     verdict: Verdict
     lines: tuple[PlanLine, ...]
