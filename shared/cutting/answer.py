@@ -182,7 +182,8 @@ class Remedy:
     in place of one of the animal).
 
     `kind`: "less", "rest", "other_side", "neighbour", "other_cut", "leave_out", "two_lines",
-    "ask_other", "thicker", "less_lean", "each_side". `verdict` is the order's verdict with it taken (other conflicts left out).
+    "ask_other", "thicker", "less_lean", "each_side". `verdict` is the order's verdict with it
+    taken (other conflicts left out).
     """
 
     kind: str

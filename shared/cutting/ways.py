@@ -106,12 +106,6 @@ def compile_ways(catalogue: Catalogue) -> Ways:
         )
         for code, cut in catalogue.cuts.items()
     }
-    shares = [
-        take.share.denominator
-        for plans in by_cut.values()
-        for plan in plans
-        for take in plan.off_run
-    ]
     bound = tuple(
         part for part in catalogue.parts.values() if part.srm_from_30_months or part.needs_skin
     )
@@ -124,7 +118,7 @@ def compile_ways(catalogue: Catalogue) -> Ways:
         place,
         at,
         by_cut,
-        lcm(1, *shares),
+        _denominator(by_cut),
         bound,
         tuple(_placed(part, runs, place) for part in open_ones if part.per == "side"),
         tuple(part for part in open_ones if part.per == "animal"),
@@ -134,6 +128,11 @@ def compile_ways(catalogue: Catalogue) -> Ways:
         {code: _gives(part) for code, part in catalogue.parts.items()},
         {code: _gives_back(cut) for code, cut in catalogue.cuts.items()},
     )
+
+
+def _denominator(by_cut: dict[str, tuple[WayPlan, ...]]) -> int:
+    plans = [plan for plans in by_cut.values() for plan in plans]
+    return lcm(1, *[take.share.denominator for plan in plans for take in plan.off_run])
 
 
 def _gives(part: Part) -> Gives:
