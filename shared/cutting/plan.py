@@ -77,14 +77,49 @@ class Planner:
 
     def answer(self, question: Question) -> Answer:
         """The answer to a question."""
-        shop = self._shop_of(question)
+        shop = self.shop_of(question)
         demands = self._compile(question.choices, shop)
+        return self._tell(question, shop, demands, self._settle_all(demands, shop))
+
+    def verdict(self, question: Question) -> Verdict:
+        """The verdict `answer` would give, and nothing else."""
+        shop = self.shop_of(question)
+        demands = self._compile(question.choices, shop)
+        if any(one.refusal is not None for one in demands):
+            return "cant"
+        settled = self._settle_all(demands, shop)
+        found = worst(one.verdict for one in settled)
+        if found == "cant" or not any(one.pool for one in demands):
+            return found
+        lines, _, _ = self._lines(demands, settled, shop)
+        drawn = self._draw(question.shares, shop, demands, lines)
+        if any(one.conflicts for one in drawn):
+            return "cant"
+        return worst((found, worst(one.verdict for one in drawn)))
+
+    def _settle_all(self, demands: list[Demand], shop: Shop) -> list[Settled]:
         bound = [one for one in demands if one.refusal is None and (one.rows or one.up_to)]
         settled = [self._settle(group, shop) for group in groups(bound, self.ways)]
         self._settled = {tuple(map(id, one.demands)): one for one in settled}
-        return self._tell(question, shop, demands, settled)
+        return settled
 
-    def _shop_of(self, question: Question) -> Shop:
+    def _lines(
+        self, demands: list[Demand], settled: list[Settled], shop: Shop
+    ) -> tuple[list[PlanLine], list[Caution], Occupied]:
+        """All plan lines, those that take the rest too, by line."""
+        occupied = Occupied(shop.denominator, shop.split)
+        lines: list[PlanLine] = []
+        cautions: list[Caution] = []
+        for one in settled:
+            lines += one.lines
+            cautions += one.cautions
+            occupied.join(one.occupied)
+        made = frozenset[int]().union(*[one.made for one in settled])
+        lines += self._rest(demands, made, occupied, cautions)
+        lines.sort(key=lambda one: one.line)
+        return lines, cautions, occupied
+
+    def shop_of(self, question: Question) -> Shop:
         """Carcasses and holdings, and nothing remembered where they changed."""
         last = self._asked
         self._asked = question
@@ -115,26 +150,18 @@ class Planner:
         self, question: Question, shop: Shop, demands: list[Demand], settled: list[Settled]
     ) -> Answer:
         """Everything the groups say, with the rest, the pools and what is open."""
-        occupied = Occupied(shop.denominator, shop.split)
-        lines: list[PlanLine] = []
-        cautions: list[Caution] = []
-        for one in settled:
-            lines += one.lines
-            cautions += one.cautions
-            occupied.join(one.occupied)
-        made = frozenset[int]().union(*[one.made for one in settled])
-        lines += self._rest(demands, made, occupied, cautions)
-        lines.sort(key=lambda one: one.line)
+        lines, cautions, occupied = self._lines(demands, settled, shop)
         drawn = self._draw(question.shares, shop, demands, lines)
         conflicts = [refused(one) for one in demands if one.refusal is not None]
         conflicts += [conflict for one in settled for conflict in one.conflicts]
         conflicts += [conflict for one in drawn for conflict in one.conflicts]
         cautions += of_lines(demands, question)
         cautions += age_unknown(question, demands, shop)
-        verdicts: list[Verdict] = []
-        verdicts.extend([one.verdict for one in settled])
-        verdicts.extend([one.verdict for one in drawn])
-        verdict: Verdict = "cant" if conflicts else worst(*verdicts)
+        verdict = worst(
+            (worst(one.verdict for one in settled), worst(one.verdict for one in drawn))
+        )
+        if conflicts:
+            verdict = "cant"
         return Answer(
             verdict,
             tuple(lines),

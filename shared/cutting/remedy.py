@@ -24,7 +24,7 @@ from shared.cutting.changed_choice import (
 from shared.cutting.demand import Demand, Shop, demand
 from shared.cutting.groups import groups
 from shared.cutting.order import Choice, Question
-from shared.cutting.plan import Planner, shop_of
+from shared.cutting.plan import Planner
 from shared.cutting.standing import stands
 
 MOST_OFFERED = 5
@@ -48,7 +48,7 @@ def remedies(
     the ends as roasts and keep the centre for the steaks.
     """
     planner = Planner(catalogue)
-    shop = shop_of(question, planner.ways)
+    shop = planner.shop_of(question)
     newest = [max(one.lines) for one in answer.conflicts]
     found: list[tuple[Remedy, ...]] = []
     for place, conflict in enumerate(answer.conflicts):
@@ -107,9 +107,9 @@ class _Case:
             if one.edits in seen:
                 continue
             seen.add(one.edits)
-            answer = self.planner.answer(self._edited(one.edits))
-            if answer.verdict != "cant":
-                found.append(Remedy(one.kind, one.edits, one.moved_ng, answer.verdict))
+            verdict = self.planner.verdict(self._edited(one.edits))
+            if verdict != "cant":
+                found.append(Remedy(one.kind, one.edits, one.moved_ng, verdict))
         return found
 
     def _edited(self, edits: tuple[Edit, ...]) -> Question:

@@ -1,5 +1,6 @@
 """One group of lines decided: its plan, or its conflicts and the plan without them."""
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -64,11 +65,13 @@ def settle(group: list[Demand], shop: Shop) -> Settled:
     occupied = Occupied(shop.denominator, shop.split)
     made = lines_of(laid, {one.choice.line: one for one in group}, occupied, ways)
     standing_lines = frozenset([row.line for row in laid.rows])
-    verdict = worst(found.verdict, "asks" if questions else "sure", "cant" if conflicts else "sure")
+    verdict = worst(
+        (found.verdict, "asks" if questions else "sure", "cant" if conflicts else "sure")
+    )
     return Settled(group, verdict, made, occupied, standing_lines, conflicts, questions, cautions)
 
 
-def worst(*verdicts: Verdict) -> Verdict:
+def worst(verdicts: Iterable[Verdict]) -> Verdict:
     """The worst of some verdicts."""
     return VERDICTS[max([VERDICTS.index(one) for one in verdicts], default=0)]
 
