@@ -32,14 +32,16 @@ class Case:
     edge: int | None
 
 
-def cases(species: Species, name: str, seed: str, count: int) -> Iterator[Case]:
+def cases(
+    species: Species, name: str, seed: str, count: int, to_the_unit: float = 0.15
+) -> Iterator[Case]:
     """So many random lots of a species, the same for the same seed."""
     for number in range(count):
-        yield case(species, name, f"{name} {seed} {number}")
+        yield case(species, name, f"{name} {seed} {number}", to_the_unit)
 
 
-def case(species: Species, name: str, seed: str) -> Case:
-    """One random lot."""
+def case(species: Species, name: str, seed: str, to_the_unit: float = 0.15) -> Case:
+    """One random lot; of those at the edge so many are measured to the last unit of length."""
     draw = random.Random(seed)
     theme = draw.choice([*species.runs, *species.runs, "off"])
     order: Json = {
@@ -61,7 +63,7 @@ def case(species: Species, name: str, seed: str) -> Case:
             order["choices"].pop()
     for line in range(20, 20 + draw.choice([0, 0, 0, 0, 1, 2])):
         order["choices"].append(_pool(draw, species, order, line))
-    edge = _to_the_edge(draw, lot, cuts) if draw.random() < 0.6 else None
+    edge = _to_the_edge(draw, lot, cuts, to_the_unit) if draw.random() < 0.6 else None
     return Case(seed, order, edge)
 
 
@@ -236,7 +238,7 @@ def _counted(lot: Lot) -> list[Json]:
     ]
 
 
-def _to_the_edge(draw: random.Random, lot: Lot, cuts: list[Json]) -> int | None:
+def _to_the_edge(draw: random.Random, lot: Lot, cuts: list[Json], to_the_unit: float) -> int | None:
     """Set the count of one line to the most that fits beside the others, or to one more."""
     choices: list[Json] = lot.order["choices"]
     for line in range(7, 12):
@@ -260,7 +262,7 @@ def _to_the_edge(draw: random.Random, lot: Lot, cuts: list[Json]) -> int | None:
         if fits(lot) != stands:
             most = count if stands else count - 1
             choice["amount"] = {kind: most + draw.choice([0, 1])}
-            if most and draw.random() < 0.15:
+            if most and draw.random() < to_the_unit:
                 choice["amount"] = {kind: most}
                 _to_the_unit(draw, lot, choice)
             return choice["line"]
