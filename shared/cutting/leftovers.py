@@ -9,11 +9,11 @@ from shared.cutting.demand import Demand
 from shared.cutting.intervals import merged
 from shared.cutting.lanes import bits_of
 from shared.cutting.occupied import Occupied
-from shared.cutting.plan_lines import line, pieces_of
 from shared.cutting.run_packing import Piece
 from shared.cutting.take import Option, Strip, account_length
-from shared.cutting.taken import Parts, Segment, ratio
+from shared.cutting.taken import Parts, Segment, line, ratio
 from shared.cutting.ways import OffRun, WayPlan, Ways
+from shared.cutting.whole_lines import pieces_of
 
 
 def take_rest(demand: Demand, occupied: Occupied, ways: Ways) -> list[PlanLine]:

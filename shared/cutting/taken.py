@@ -5,11 +5,12 @@ from fractions import Fraction
 from functools import lru_cache
 
 from shared.carcass.catalogue import Part
-from shared.cutting.answer import Taken
+from shared.cutting.answer import PlanLine, Taken
 from shared.cutting.capacity import Animal, Side
+from shared.cutting.demand import Demand
 from shared.cutting.run_packing import Piece
 from shared.cutting.take import Option, Strip
-from shared.cutting.ways import Ways
+from shared.cutting.ways import WayPlan, Ways
 
 
 @lru_cache(maxsize=1 << 14)
@@ -100,3 +101,34 @@ def covered(one: Segment, point: int) -> int:
     if whole >= one.count:
         return one.count * size
     return whole * size + min(over, size)
+
+
+def side_of(option: Option, number: int) -> Side | None:
+    return None if number == 0 else option.animal.sides[number - 1]
+
+
+def line(
+    demand: Demand,
+    option: Option,
+    plan: WayPlan,
+    count: int,
+    parts: Parts,
+    start: int | None,
+    end: int | None,
+    size: int | None,
+) -> PlanLine:
+    """One plan line."""
+    return PlanLine(
+        demand.choice.line,
+        demand.choice.share,
+        demand.choice.cut,
+        plan.way.code,
+        option.carcass,
+        option.side,
+        count,
+        parts.taken(),
+        parts.weight,
+        start,
+        end,
+        size,
+    )
