@@ -210,7 +210,7 @@ def _trims(catalogue: Catalogue, cut: Cut, way: Way, place: str) -> Iterator[Fau
         there = sum((getattr(part, figure) * part.share * share for part, share in taken), 0)
         trimmed: Fraction = getattr(cut.trimming, figure)
         if trimmed > there / whole:
-            yield wrong(f"trims_{figure}", place, f"{float(there / whole):.4f} at most", trimmed)
+            yield wrong(f"trims_{figure}", place, f"{there / whole} at most", trimmed)
 
 
 def _cuts(catalogue: Catalogue) -> Iterator[Fault]:

@@ -1,0 +1,1 @@
+"""The species files: read, checked and held against published tables."""
