@@ -159,11 +159,10 @@ class _Checker:
                     (each.fraction for one in here for each in one.taken if each.part == cell[2]),
                     Fraction(0),
                 )
-                if bundle.side or len({c[1] for c, _ in bundle.cells if c[2] == cell[2]}) < 2:
-                    if taken != share:
-                        yield f"line {choice['line']} takes {taken} of {cell}, asked {share}"
-                elif taken != share:
-                    yield f"line {choice['line']} takes {taken} of {cell}, asked {share} each"
+                both = [each for other, each in bundle.cells if other[2] == cell[2]]
+                asked = share if bundle.side else sum(both, Fraction(0)) / len(both)
+                if taken != asked:
+                    yield f"line {choice['line']} takes {taken} of {cell}, asked {asked}"
             if bundle.side and not any(
                 self._long_enough(choice, here, level, place, part) for level in LEVELS
             ):
