@@ -1,0 +1,219 @@
+"""What the planner answers, as sentences: conflicts, ways out, questions to owners, cautions.
+
+Nothing here draws: shell, window and paper all use these.
+"""
+
+from collections.abc import Callable, Sequence
+from fractions import Fraction
+
+from printing.words import Words
+from printing.words.choice_words import (
+    amount_text,
+    asked_text,
+    choice_text,
+    counted,
+    fraction_text,
+    percent_text,
+)
+from printing.words.place_words import capital, place_text, spot_text
+from shared.carcass.catalogue import Catalogue
+from shared.cutting.answer import Caution, Conflict, Edit, OwnersQuestion, Remedy, Verdict
+from shared.cutting.order import Choice, Question
+from shared.units import length_text, pounds_text
+
+__all__ = [
+    "amount_text",
+    "asked_text",
+    "caution",
+    "choice_text",
+    "conflict",
+    "owners_question",
+    "place_text",
+    "remedy",
+    "spot_text",
+    "verdict_text",
+]
+
+CONFLICT_KINDS = (
+    "length", "whole", "share", "single", "trim", "srm", "gone", "skin", "not_owned", "thickness",
+    "joined", "amount", "pinned", "leaner", "not_whole",
+)  # fmt: skip
+REMEDY_KINDS = (
+    "less", "rest", "other_side", "neighbour", "other_cut", "leave_out", "two_lines", "ask_other",
+    "thicker", "less_lean", "each_side",
+)  # fmt: skip
+QUESTION_KINDS = ("single_wanted_twice", "undivided_piece", "cut_alike")
+CAUTION_CODES = (
+    "tight", "rest_empty", "rest_under_one_piece", "lost_part", "batch_small", "age_unknown",
+    "trimmed", "dont_split", "rest_twice", "unused_piece_weight", "up_to_none",
+)  # fmt: skip
+
+_SUMMED = ("length", "whole", "share", "single", "trim")
+
+
+def verdict_text(verdict: Verdict, words: Words) -> str:
+    """The verdict in a word or two: "It fits", "Tight"."""
+    return words.say(f"verdict.{verdict}")
+
+
+def conflict(x: Conflict, question: Question, catalogue: Catalogue, words: Words) -> str:
+    """What can't be, where, and the numbers.
+
+    "Side 1, ham center: whole ham, shank on, takes all of it; 6 ham steaks at ¾ in need
+    4 13/16 in; 4¾ in expected, 5⅛ in at the most."
+    """
+    choices = _choices(x.lines, question)
+    asked = [_named(one, x.lines, question, catalogue, words) for one in choices]
+    show = _figure(x.kind)
+    data = {
+        "place": place_text(x.where, question, catalogue, words),
+        "spot": spot_text(x.where, catalogue, words),
+        "what": _joined(asked, words),
+        "asked": show(x.asked),
+        "expected": show(x.expected),
+        "most": show(x.most),
+        "together": "",
+    }
+    if len(x.rivals) > 1 and all(amount < x.expected for _, amount in x.rivals):
+        data["together"] = words.say("conflict_together", asked=show(x.asked))
+    if x.kind in _SUMMED and x.rivals and x.most:
+        rivals = [_rival(line, amount, x, question, catalogue, words) for line, amount in x.rivals]
+        named = {line for line, _ in x.rivals}
+        rivals += [
+            _named(one, x.lines, question, catalogue, words)
+            for one in choices
+            if one.line not in named
+        ]
+        key = f"conflict.{x.kind}" if x.asked > x.most else "conflict.unexplained"
+        return capital(words.say(key, 1, rivals="; ".join(rivals), **data))
+    family = "conflict_short" if x.kind in _SUMMED else "conflict"
+    return capital(words.say(f"{family}.{x.kind}", 1, **data))
+
+
+def remedy(x: Remedy, question: Question, catalogue: Catalogue, words: Words) -> str:
+    """One way out: what to take in place of what, how many pounds that moves, how sure it is."""
+    parts = [_edit(x.kind, one, question, catalogue, words) for one in x.edits]
+    key = f"remedy.{x.kind}"
+    text = words.say(key, what=_joined([part for part in parts if part], words))
+    if x.moved_ng:
+        text += " " + words.say("remedy_moved", pounds=pounds_text(x.moved_ng))
+    if x.verdict in ("tight", "asks"):
+        text += " " + words.say(f"remedy_{x.verdict}")
+    return capital(text)
+
+
+def owners_question(
+    x: OwnersQuestion, question: Question, catalogue: Catalogue, words: Words
+) -> str:
+    """What the owners must settle between them."""
+    owners = [one.owner for one in question.shares if one.number in x.shares]
+    asked = [asked_text(one, catalogue, words) for one in _choices(x.lines, question)]
+    data = {
+        "owners": _joined(owners, words),
+        "what": _joined(asked, words),
+        "place": place_text(x.where, question, catalogue, words),
+        "spot": spot_text(x.where, catalogue, words) or _joined(asked[:1], words),
+    }
+    return capital(words.say(f"question.{x.kind}", len(owners), **data))
+
+
+def caution(x: Caution, question: Question, catalogue: Catalogue, words: Words) -> str:
+    """A thing to be told that refuses nothing."""
+    what = [asked_text(one, catalogue, words) for one in _choices((x.line,), question)]
+    where = x.where
+    data = {
+        "what": _joined(what, words),
+        "place": "" if where is None else place_text(where, question, catalogue, words),
+        "asked": str(x.asked),
+        "expected": "",
+        "most": "",
+    }
+    code = x.code
+    if code == "tight" and (where is None or not x.most):
+        code = "tight_bare"
+    elif code == "tight":
+        show: Callable[[Fraction], str] = _length if where is not None and where.run else _share
+        data.update(asked=show(x.asked), expected=show(x.expected), most=show(x.most))
+    elif code in ("trimmed", "batch_small"):
+        data.update(asked=_pounds(x.asked), expected=_pounds(x.expected), most=_pounds(x.most))
+    return capital(words.say(f"caution.{code}", 1, **data))
+
+
+def _choices(lines: Sequence[int], question: Question) -> list[Choice]:
+    return [one for one in question.choices if one.line in lines]
+
+
+def _named(
+    choice: Choice,
+    lines: Sequence[int],
+    question: Question,
+    catalogue: Catalogue,
+    words: Words,
+) -> str:
+    """The choice, with its owner where the lines are of several owners."""
+    asked = asked_text(choice, catalogue, words)
+    if len({one.share for one in _choices(lines, question)}) < 2:
+        return asked
+    owner = next((one.owner for one in question.shares if one.number == choice.share), "")
+    return words.say("asked.owned", what=asked, owner=owner)
+
+
+def _rival(
+    line: int,
+    amount: Fraction,
+    x: Conflict,
+    question: Question,
+    catalogue: Catalogue,
+    words: Words,
+) -> str:
+    choice = next(one for one in question.choices if one.line == line)
+    name = _named(choice, x.lines, question, catalogue, words)
+    if "," in name:
+        name += ","
+    count = counted(choice)
+    if amount == x.expected:
+        return words.say("rival.all", count, what=name)
+    return words.say("rival.needs", count, what=name, amount=_figure(x.kind)(amount))
+
+
+def _edit(kind: str, edit: Edit, question: Question, catalogue: Catalogue, words: Words) -> str:
+    old = _choices((edit.line,), question)
+    before = _joined([asked_text(one, catalogue, words) for one in old], words)
+    owner = next((one.owner for one in question.shares if old and one.number == old[0].share), "")
+    family = "ask" if kind == "ask_other" else "edit"
+    if edit.choice is None:
+        return words.say(f"{family}.leave_out", old=before, owner=owner)
+    after = asked_text(edit.choice, catalogue, words)
+    if kind == "other_side" and old and edit.choice.amount == old[0].amount:
+        released = "way" if old[0].way and not edit.choice.way else "side"
+        return words.say(f"edit.any_{released}", new=after, owner=owner)
+    return words.say(f"{family}.take", old=before, new=after, owner=owner)
+
+
+def _joined(texts: Sequence[str], words: Words) -> str:
+    """Things with commas in them are set apart by semicolons: "a; b and c"."""
+    if len(texts) < 2:
+        return "".join(texts)
+    return words.say("list.and", first="; ".join(texts[:-1]), last=texts[-1])
+
+
+def _figure(kind: str) -> Callable[[Fraction], str]:
+    if kind in ("length", "thickness"):
+        return _length
+    if kind == "trim":
+        return _pounds
+    if kind == "leaner":
+        return percent_text
+    return _share
+
+
+def _length(value: Fraction) -> str:
+    return length_text(int(value))
+
+
+def _pounds(value: Fraction) -> str:
+    return pounds_text(int(value))
+
+
+def _share(value: Fraction) -> str:
+    return fraction_text(value)
