@@ -1,15 +1,30 @@
-"""Wrap, the place."""
+"""Wrap, the place: weigh each package, print its label, count made beside planned."""
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtWidgets import QWidget
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QKeySequence, QShortcut
+from PySide6.QtWidgets import QStackedLayout, QWidget
 
-from desktop.look.space import column
+from desktop.fields import ChoiceField
+from desktop.look.space import EDGE, GROUP, column, row
 from desktop.panels.empty import EmptyState
+from desktop.panels.heading import Words
 from desktop.places import Place
+from desktop.tables import RowsModel, Table
+from desktop.wrap.line_columns import LineColumns
+from desktop.wrap.odd_package import OddPackage
+from desktop.wrap.packages_panel import PackagesPanel
+from desktop.wrap.scale_strip import ScaleStrip
+from desktop.wrap.table_work import Wrapped, WrapTable
+from desktop.wrap.wrapping import WrapLine
+from shared.carcass.anatomy import catalogue
+from shared.shop.orders import Order
+from shared.units import Weight, pounds_text
 
 if TYPE_CHECKING:
-    from desktop.bench import Bench
+    from desktop.bench import Bench, Target
+    from desktop.wrap.wrapping import Wrapping
 
 
 class WrapPlace(Place):
@@ -19,17 +34,243 @@ class WrapPlace(Place):
 
     def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
         super().__init__(bench, parent)
-        self._empty = EmptyState(self)
-        column(self).addWidget(self._empty)
+        self.work = WrapTable(bench, self)
+        self.wrapping: Wrapping | None = None
+        self._build()
+        self._connect()
         self.retranslate()
 
     def title(self) -> str:
         return self.tr("Wrap")
 
+    def first_focus(self) -> QWidget:
+        return self.orders.line if self.wrapping is None else self.lines
+
+    def _build(self) -> None:
+        self._empty = EmptyState(self)
+        self._stack = QStackedLayout(self)
+        self._stack.addWidget(self._empty)
+        whole = QWidget(self)
+        across = row(whole, gap=0)
+        main = QWidget(whole)
+        down = column(main, gap=GROUP, edge=EDGE)
+        self.orders: ChoiceField[int] = ChoiceField(main, required=True)
+        self.total = Words("body", "quiet", main)
+        top = row(gap=GROUP)
+        top.addWidget(self.orders, 1)
+        top.addWidget(self.total, 0, Qt.AlignmentFlag.AlignVCenter)
+        down.addLayout(top)
+        self._columns = LineColumns(self)
+        self.lines: Table[WrapLine] = Table(
+            RowsModel(self._columns.columns()), main, sortable=False
+        )
+        down.addWidget(self.lines, 1)
+        self.strip = ScaleStrip(main)
+        down.addWidget(self.strip)
+        self.side = PackagesPanel(whole)
+        across.addWidget(main, 1)
+        across.addWidget(self.side)
+        self._stack.addWidget(whole)
+
+    def _connect(self) -> None:
+        self.orders.changed.connect(self._order_chosen)
+        self.lines.moved.connect(self._line_moved)
+        self.lines.picked.connect(lambda _row: self.strip.weight.focus())
+        self.strip.weighed.connect(self._weighed)
+        self.strip.left.connect(lambda: self.lines.setFocus(Qt.FocusReason.OtherFocusReason))
+        self.work.read.connect(self._show)
+        self.work.said.connect(self.said)
+        side = self.side
+        for button, slot in (
+            (side.label, self.show_label),
+            (side.void, self.void_package),
+            (side.odd, self.odd_package),
+            (side.counts, self.show_counts),
+            (side.ready, self.mark_ready),
+            (side.back, self.take_back),
+        ):
+            button.clicked.connect(slot)
+        for keys, slot in (
+            ("F9", self.show_label),
+            ("F8", self.odd_package),
+            ("F7", lambda: self.orders.line.setFocus(Qt.FocusReason.ShortcutFocusReason)),
+            ("Ctrl+P", self.show_counts),
+            ("Ctrl+Return", self.mark_ready),
+        ):
+            shortcut = QShortcut(QKeySequence(keys), self)
+            shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+            shortcut.activated.connect(slot)
+
     def retranslate(self) -> None:
         self._empty.set_words(
-            self.tr("Wrap"),
+            self.tr("Nothing to wrap"),
             self.tr(
-                "Weigh each package, print its label, count what is made beside what was planned."
+                "An order comes here once its block sheet is released. Each package is weighed "
+                "and labeled here, and counted beside what was planned."
             ),
         )
+        self.orders.set_label(self.tr("Order (F&7)"))
+        self.orders.hint(self.tr("Type a number or an owner"))
+        self.lines.set_name(self.tr("Lines of the order"))
+        self.strip.retranslate()
+        self.side.retranslate()
+        self._say_total()
+
+    def refresh(self) -> None:
+        found = self.work.orders()
+        before = self.orders.value()
+        self.orders.set_choices([(one.id, self.work.words_of(one)) for one in found])
+        self._stack.setCurrentIndex(1 if found else 0)
+        ids = [one.id for one in found]
+        if before not in ids:
+            self.orders.set_value(ids[0] if ids else None)
+        self._order_chosen()
+
+    def open(self, what: "Target") -> None:
+        if what.kind == "order":
+            self.orders.set_value(what.id)
+            self._order_chosen()
+
+    def _order_chosen(self) -> None:
+        order_id = self.orders.value()
+        if order_id is not None:
+            self.work.read_order(order_id)
+
+    def _show(self, found: Wrapped) -> None:
+        """An order was read, or a package of it changed."""
+        same = self.wrapping is not None and self.wrapping.order.id == found.wrapping.order.id
+        line = self.lines.chosen()
+        self.wrapping = found.wrapping
+        self.lines.show_rows(list(found.wrapping.lines))
+        if same and line is not None:
+            at = [(one.line, one.product) for one in self.lines.rows.rows()]
+            if (line.line, line.product) in at:
+                self.lines.choose(at.index((line.line, line.product)))
+        self.side.show_packages(found.wrapping.packages)
+        self.side.say(found.complaint)
+        self._line_moved(self.lines.chosen())
+        self._say_total()
+        order = found.wrapping.order
+        open_here = order.state in ("released", "cut")
+        self.strip.setEnabled(open_here)
+        self.side.odd.setEnabled(open_here)
+        self.side.ready.setEnabled(open_here)
+        self.side.back.setEnabled(order.state == "ready")
+
+    def _say_total(self) -> None:
+        if self.wrapping is None:
+            self.side.total.setText("")
+            self.total.setText("")
+            return
+        low, high = self.wrapping.planned_packages
+        planned = str(low) if low == high else f"{low}\u2013{high}"
+        self.side.total.setText(
+            self.tr("{made} made, {pounds}; {planned} planned").format(
+                made=self.wrapping.made_packages,
+                pounds=pounds_text(self.wrapping.made_ng, 2),
+                planned=planned,
+            )
+        )
+        self.total.setText(self.work.state_words(self.wrapping.order.state))
+
+    def _line_moved(self, line: WrapLine | None) -> None:
+        self.strip.show_product(line.product if line else self.tr("Choose a line above"))
+        self.strip.complain("")
+
+    def _weighed(self, weight: Weight, tare: Weight | None, pieces: int) -> None:
+        line = self.lines.chosen()
+        if line is None or self.wrapping is None:
+            self.strip.complain(self.tr("Choose a line of the order first."))
+            return
+        if line.line == 0:
+            self.strip.complain(self.tr("An odd package needs its reason: F8."))
+            return
+        said = self.work.add(self.wrapping, line, weight, tare, pieces)
+        if said:
+            self.strip.complain(said)
+            return
+        self.strip.clear()
+        self.strip.weight.focus()
+        self.changed.emit()
+
+    def odd_package(self) -> None:
+        """Ask for a package that is on no line."""
+        if self.wrapping is None or not self.side.odd.isEnabled():
+            return
+        species = self.wrapping.lot.species
+        cuts = [
+            (code, self.bench.words.name(species, f"cut.{code}"))
+            for code, cut in catalogue(species).cuts.items()
+            if cut.kind != "to_trim"
+        ]
+        self.dialog = OddPackage(sorted(cuts, key=lambda one: one[1]), self._keep_odd, self)
+        self.dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        self.dialog.open()
+
+    def _keep_odd(
+        self, cut: str, weight: Weight, tare: Weight | None, pieces: int, reason: str
+    ) -> str:
+        if self.wrapping is None:
+            return self.tr("Choose an order first.")
+        product = self.work.product(self.wrapping, cut)
+        line = WrapLine(0, cut, product, (), None, None)
+        said = self.work.add(self.wrapping, line, weight, tare, pieces, reason)
+        if not said:
+            self.changed.emit()
+        return said
+
+    def show_label(self) -> None:
+        """Show the label of the chosen package, to print it again."""
+        package = self.side.table.chosen()
+        if package is None or self.wrapping is None:
+            self.side.say(self.tr("Choose a package first."))
+            return
+        self.side.say(self.work.show_label(package, self.wrapping))
+
+    def void_package(self) -> None:
+        """Make the chosen package void, with a reason."""
+        package = self.side.table.chosen()
+        if package is None or self.wrapping is None:
+            self.side.say(self.tr("Choose a package first."))
+            return
+        if package.void:
+            self.side.say(self.tr("That package is void already."))
+            return
+        reason = self.bench.messages.ask_reason(
+            self.tr("Make void"),
+            self.tr("Package {number} is made void. Why?").format(number=package.label_number),
+        )
+        if reason is None:
+            return
+        said = self.work.void(self.wrapping, package, reason)
+        if said:
+            self.side.say(said)
+        else:
+            self.changed.emit()
+
+    def show_counts(self) -> None:
+        """Show the paper of counts."""
+        if self.wrapping is not None:
+            self.work.show_counts(self.wrapping)
+
+    def mark_ready(self) -> None:
+        """All is wrapped: the order is ready to hand over."""
+        if self.wrapping is not None and self.side.ready.isEnabled():
+            self._moved(self.wrapping.order, "ready", "")
+
+    def take_back(self) -> None:
+        """A ready order comes back to be wrapped, with a reason."""
+        if self.wrapping is None or self.wrapping.order.state != "ready":
+            return
+        reason = self.bench.messages.ask_reason(
+            self.tr("Back to wrapping"), self.tr("The order is wrapped again. Why?")
+        )
+        if reason is not None:
+            self._moved(self.wrapping.order, "cut", reason)
+
+    def _moved(self, order: Order, to: str, reason: str) -> None:
+        said = self.work.move(order, to, reason)
+        self.side.say(said)
+        if not said:
+            self.changed.emit()
+            self.refresh()

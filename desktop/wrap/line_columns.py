@@ -1,0 +1,86 @@
+"""The columns of the wrapping table: what is planned of each line beside what is made."""
+
+from PySide6.QtCore import QObject
+
+from desktop.look.patterns import Mark
+from desktop.tables import Column, Figure, figure
+from desktop.wrap.wrapping import WrapLine
+from shared.units import pounds_text
+
+
+class LineColumns(QObject):
+    """Says the columns; a QObject so that its words are translated."""
+
+    def columns(self) -> list[Column[WrapLine]]:
+        """Product, planned and made, and how far the line is."""
+        return [
+            Column("product", lambda: self.tr("Product"), lambda row: row.product, stretch=True),
+            Column(
+                "planned",
+                lambda: self.tr("Planned"),
+                _planned,
+                kind="figure",
+                sort=lambda row: None if row.planned is None else row.planned.mid,
+                width=80,
+            ),
+            Column(
+                "planned_lb",
+                lambda: self.tr("Expected"),
+                lambda row: "" if row.planned_ng is None else figure(pounds_text(row.planned_ng)),
+                kind="figure",
+                sort=lambda row: row.planned_ng,
+                width=94,
+            ),
+            Column(
+                "made",
+                lambda: self.tr("Made"),
+                lambda row: Figure(str(row.packages)),
+                kind="figure",
+                sort=lambda row: row.packages,
+                width=70,
+            ),
+            Column(
+                "made_lb",
+                lambda: self.tr("Net"),
+                lambda row: figure(pounds_text(row.made_ng, 2)),
+                kind="figure",
+                sort=lambda row: row.made_ng,
+                width=100,
+            ),
+            Column(
+                "state",
+                lambda: self.tr("State"),
+                lambda row: self.state(row),
+                kind="state",
+                mark=mark_of,
+                width=140,
+            ),
+        ]
+
+    def state(self, row: WrapLine) -> str:
+        """How far the line is, in a word or two."""
+        if row.line == 0:
+            return self.tr("odd")
+        if row.planned is None:
+            return self.tr("not planned") if not row.packages else self.tr("made")
+        if not row.packages:
+            return self.tr("to wrap")
+        if row.packages < row.planned.low:
+            return self.tr("begun")
+        return self.tr("made") if row.packages <= row.planned.high else self.tr("more than planned")
+
+
+def mark_of(row: WrapLine) -> Mark:
+    """The pattern of a line's state."""
+    if row.planned is None:
+        return Mark.PLAIN
+    if row.packages > row.planned.high:
+        return Mark.TIGHT
+    return Mark.SETTLED if row.packages >= max(row.planned.low, 1) else Mark.OPEN
+
+
+def _planned(row: WrapLine) -> Figure:
+    if row.planned is None:
+        return Figure("")
+    low, high = row.planned.low, row.planned.high
+    return Figure(str(low) if low == high else f"{low}\u2013{high}")

@@ -1,0 +1,100 @@
+"""The packages of the order at the side: their labels again, void ones, counts, ready."""
+
+from PySide6.QtWidgets import QHBoxLayout, QWidget
+
+from desktop.look.patterns import Mark
+from desktop.look.space import ROW_DENSE, TOGETHER, row
+from desktop.panels.buttons import button
+from desktop.panels.heading import Words
+from desktop.panels.side import SidePanel
+from desktop.tables import Column, Figure, RowsModel, Table, figure
+from shared.shop.packages import PackageMade
+from shared.units import weight_text
+
+
+class PackagesPanel(SidePanel):
+    """Newest package first. The place connects the buttons."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.heading = self.add_heading()
+        self.total = Words("body", "quiet", self).wrapped()
+        self.add(self.total)
+        self.table: Table[PackageMade] = Table(
+            RowsModel(self._columns()), self, height=ROW_DENSE, sortable=False
+        )
+        self.add(self.table, stretch=1)
+        self.label = button(self)
+        self.void = button(self)
+        self.add(_side_by_side(self.label, self.void))
+        self.said = Words("body", "tight", self).wrapped()
+        self.said.hide()
+        self.add(self.said)
+        self.odd = button(self)
+        self.counts = button(self)
+        self.add(_side_by_side(self.odd, self.counts), gap=TOGETHER)
+        self.ready = button(self, main=True)
+        self.back = button(self, quiet=True)
+        self.add(_side_by_side(self.ready, self.back))
+
+    def retranslate(self) -> None:
+        """Every word of the panel."""
+        self.heading.setText(self.tr("Packages"))
+        self.table.set_name(self.tr("Packages"))
+        self.label.setText(self.tr("Show &label (F9)"))
+        self.void.setText(self.tr("Make &void…"))
+        self.odd.setText(self.tr("&Odd package… (F8)"))
+        self.counts.setText(self.tr("&Counts (Ctrl+P)"))
+        self.ready.setText(self.tr("&Ready (Ctrl+Enter)"))
+        self.back.setText(self.tr("&Back to wrapping…"))
+
+    def show_packages(self, packages: tuple[PackageMade, ...]) -> None:
+        """Show them, newest first."""
+        self.table.show_rows(list(reversed(packages)))
+
+    def say(self, sentence: str) -> None:
+        """Say in place why there is no label, or why the order isn't ready."""
+        self.said.setText(sentence)
+        self.said.setVisible(bool(sentence))
+
+    def _columns(self) -> list[Column[PackageMade]]:
+        return [
+            Column(
+                "number",
+                lambda: self.tr("No."),
+                lambda one: Figure(str(one.label_number)),
+                kind="figure",
+                width=56,
+            ),
+            Column(
+                "product",
+                lambda: self.tr("Product"),
+                lambda one: one.product,
+                stretch=True,
+                tip=lambda one: one.reason or one.product,
+            ),
+            Column(
+                "net",
+                lambda: self.tr("Net"),
+                lambda one: figure(weight_text(one.net)),
+                kind="figure",
+                width=88,
+            ),
+            Column(
+                "state",
+                lambda: self.tr("State"),
+                lambda one: self.tr("void") if one.void else self.tr("kept"),
+                kind="state",
+                mark=lambda one: Mark.CONTESTED if one.void else Mark.SETTLED,
+                width=72,
+                tip=lambda one: one.void,
+            ),
+        ]
+
+
+def _side_by_side(first: QWidget, second: QWidget) -> QHBoxLayout:
+    across = row(gap=TOGETHER)
+    across.addWidget(first)
+    across.addWidget(second)
+    across.addStretch(1)
+    return across

@@ -1,0 +1,60 @@
+"""The papers of the wrapping table, made by the print room: labels and package counts."""
+
+from fractions import Fraction
+from typing import TYPE_CHECKING
+
+from shared.billing.problems import BillingProblem
+from shared.billing.quantities import hanging_weights
+from shared.carcass.anatomy import catalogue
+
+if TYPE_CHECKING:
+    from datetime import datetime
+
+    from desktop.wrap.wrapping import Wrapping
+    from printing.words import Words
+    from shared.marking.label import PackageLabel
+
+
+def label_pdf(label: "PackageLabel", words: "Words") -> bytes:
+    """One label as PDF. For a worker: the print room is loaded when first needed."""
+    from printing.labels import labels
+
+    return labels((label,), words=words, dpi=label.dpi)
+
+
+def counts_pdf(wrapping: "Wrapping", made: "datetime", words: "Words") -> bytes:
+    """The order's package counts, planned beside made. For a worker."""
+    from printing.counts import counts, share_counts
+
+    lot, order = wrapping.lot, wrapping.order
+    share = share_counts(
+        wrapping.question,
+        catalogue(lot.species),
+        wrapping.forecast,
+        order.share,
+        wrapping.packages,
+        order_number=order.number,
+        hanging=_hanging(wrapping),
+    )
+    tags = [animal.tag for animal in lot.animals if animal.tag]
+    return counts(
+        (share,),
+        species=lot.species,
+        lot_number=lot.number,
+        tags=tags,
+        shop=wrapping.shop,
+        made=made,
+        words=words,
+    )
+
+
+def _hanging(wrapping: "Wrapping") -> Fraction | None:
+    """The owner's hanging pounds, None while a weight is missing."""
+    share = next(
+        (one for one in wrapping.question.shares if one.number == wrapping.order.share), None
+    )
+    if share is None:
+        return None
+    fore = wrapping.shop.fore_share or catalogue(wrapping.lot.species).ranges.fore_share
+    found = hanging_weights(wrapping.question.carcasses, share.holdings, "hot", fore)
+    return None if isinstance(found, BillingProblem) else found.pounds

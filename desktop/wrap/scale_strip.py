@@ -1,0 +1,105 @@
+"""Where a package is weighed: net weight (or gross with tare), pieces, and Enter."""
+
+from PySide6.QtCore import QEvent, QObject, Qt, Signal
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import QWidget
+
+from desktop.fields import CountField, WeightField
+from desktop.look.space import GROUP, TOGETHER, column, row
+from desktop.panels.buttons import button
+from desktop.panels.heading import Words
+from shared.units import Unread, Weight, net
+
+
+class ScaleStrip(QWidget):
+    """The fields of one package. Enter in any of them weighs it in.
+
+    Signals:
+        weighed: a package is weighed; carries net weight, tare or None, and pieces.
+        left: Esc; back to the lines.
+    """
+
+    weighed = Signal(object, object, int)
+    left = Signal()
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.product = Words("group", parent=self)
+        self.weight = WeightField(self, required=True)
+        self.weight.set_size("scale")
+        self.tare = WeightField(self)
+        self.pieces = CountField(self, most=999)
+        self.add = button(self, main=True)
+        self.complaint = Words("body", "complaint", self).wrapped()
+        self.complaint.hide()
+        across = row(gap=GROUP)
+        across.addWidget(self.weight, 3, Qt.AlignmentFlag.AlignTop)
+        across.addWidget(self.tare, 2, Qt.AlignmentFlag.AlignTop)
+        across.addWidget(self.pieces, 1, Qt.AlignmentFlag.AlignTop)
+        across.addWidget(self.add, 0, Qt.AlignmentFlag.AlignVCenter)
+        down = column(self, gap=TOGETHER)
+        down.addWidget(self.product)
+        down.addLayout(across)
+        down.addWidget(self.complaint)
+        self.add.clicked.connect(self.weigh_in)
+        self.tare.changed.connect(self._say_gross)
+        for field in (self.weight, self.tare, self.pieces):
+            field.line.installEventFilter(self)
+
+    def retranslate(self) -> None:
+        """Every word of the strip."""
+        self.tare.set_label(self.tr("Ta&re"))
+        self.pieces.set_label(self.tr("&Pieces"))
+        self.add.setText(self.tr("&Add package"))
+        self._say_gross()
+
+    def show_product(self, words: str) -> None:
+        """What the next package holds."""
+        self.product.setText(words)
+
+    def complain(self, sentence: str) -> None:
+        """Say in place why it was not added; "" takes the sentence away."""
+        self.complaint.setText(sentence)
+        self.complaint.setVisible(bool(sentence))
+
+    def clear(self) -> None:
+        """Ready for the next package; the tare stays, as the tray does."""
+        self.weight.set_value(None)
+        self.pieces.set_value(None)
+
+    def weigh_in(self) -> None:
+        """Read the scale's fields; complain at the one that can't be taken."""
+        self.complain("")
+        for field in (self.weight, self.tare, self.pieces):
+            if field.problem():
+                field.show_problem()
+                field.focus()
+                return
+        typed, tare = self.weight.value(), self.tare.value()
+        if typed is None:
+            return
+        weight: Weight | Unread = typed if tare is None else net(typed, tare)
+        if isinstance(weight, Unread):
+            self.tare.complain(self.tr("The tare is more than the gross weight."))
+            self.tare.focus()
+        elif weight.count <= 0:
+            self.weight.complain(self.tr("A package weighs more than nothing."))
+            self.weight.focus()
+        else:
+            self.weighed.emit(weight, tare, self.pieces.value() or 0)
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Enter weighs in, Esc goes back to the lines."""
+        if isinstance(event, QKeyEvent) and event.type() is QEvent.Type.KeyPress:
+            if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+                self.weigh_in()
+                return True
+            if event.key() == Qt.Key.Key_Escape:
+                self.left.emit()
+                return True
+        return super().eventFilter(watched, event)
+
+    def _say_gross(self) -> None:
+        self.weight.set_label(
+            self.tr("&Net weight") if self.tare.is_empty() else self.tr("Gross weigh&t")
+        )

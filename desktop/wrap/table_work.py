@@ -1,0 +1,221 @@
+"""What is done at the wrapping table: read an order, keep a package, print its label."""
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, cast
+
+from PySide6.QtCore import QObject, Signal
+
+from desktop.preview import show_paper
+from desktop.wrap.label_of import label_complaint, label_of
+from desktop.wrap.papers import counts_pdf, label_pdf
+from desktop.wrap.wrapping import (
+    WrapLine,
+    Wrapping,
+    product_words,
+    read_wrapping,
+    with_packages,
+)
+from shared.marking.label import PackageLabel
+from shared.shop.orders import Order
+from shared.shop.packages import NewPackage, PackageMade
+from shared.shop.problems import MoveRefused, Refused, StaleEdit
+
+if TYPE_CHECKING:
+    from PySide6.QtWidgets import QWidget
+
+    from desktop.bench import Bench
+    from shared.shop.lists import OrderRow
+    from shared.shop.states import OrderState
+    from shared.units import Weight
+
+WRAPPED_IN: "tuple[OrderState, ...]" = ("released", "cut", "ready")
+
+
+@dataclass(frozen=True, slots=True)
+class Wrapped:
+    """An order as read, and what is to be said beside it: why a label was not printed."""
+
+    wrapping: Wrapping
+    complaint: str = ""
+
+
+class WrapTable(QObject):
+    """The store and the printers as the place Wrap needs them.
+
+    Signals:
+        read: an order was read or has changed; carries Wrapped.
+        said: a sentence for the status line.
+    """
+
+    read = Signal(object)
+    said = Signal(str)
+
+    def __init__(self, bench: "Bench", place: "QWidget") -> None:
+        super().__init__(place)
+        self.bench = bench
+        self._place = place
+
+    def orders(self) -> "tuple[OrderRow, ...]":
+        """Orders to wrap, those that are not closed."""
+        with self.bench.store.read() as work:
+            return work.orders.list(states=WRAPPED_IN, closed=False, sort="number")
+
+    def words_of(self, row: "OrderRow") -> str:
+        """An order in three words: number, owner, tags."""
+        animal = self.bench.words.name(row.species, f"species.{row.species}")
+        return f"{row.number} · {row.owner or self.tr('to be named')} · {animal} {row.tags}"
+
+    def state_words(self, state: str) -> str:
+        """How far the order is."""
+        return {
+            "released": self.tr("At the block"),
+            "cut": self.tr("Cut, being wrapped"),
+            "ready": self.tr("Ready to hand over"),
+        }.get(state, "")
+
+    def read_order(self, order_id: int) -> None:
+        """Read an order on a worker; `read` carries it."""
+        self.bench.work.run(
+            read_wrapping,
+            self.bench.store,
+            order_id,
+            self.bench.words,
+            then=self._was_read,
+            key="wrap.read",
+        )
+
+    def _was_read(self, found: Wrapping | None) -> None:
+        if found is not None:
+            self.read.emit(Wrapped(found))
+
+    def product(self, wrapping: Wrapping, cut: str) -> str:
+        """A cut's name on a label."""
+        return product_words(self.bench.words, wrapping.lot.species, cut, ())
+
+    def add(
+        self,
+        wrapping: Wrapping,
+        line: WrapLine,
+        weight: "Weight",
+        tare: "Weight | None",
+        pieces: int,
+        reason: str = "",
+    ) -> str:
+        """Keep a package and print its label; "" or why it was not kept."""
+        new = NewPackage(
+            wrapping.order.id,
+            line.line,
+            line.cut,
+            line.product,
+            weight,
+            tare,
+            pieces,
+            reason,
+            line.finishes,
+        )
+        with self.bench.store.work(self.bench.person, self.bench.station) as work:
+            made = work.packages.add(new)
+            if isinstance(made, Refused):
+                return self._refusal(made)
+            packages = work.packages.of_order(wrapping.order.id)
+            work.commit()
+        after = with_packages(wrapping, packages, self.bench.words)
+        label = label_of(made, after)
+        if isinstance(label, PackageLabel):
+            self._print(label, made)
+            self.read.emit(Wrapped(after))
+        else:
+            said = self.tr("Package {number} has no label.").format(number=made.label_number)
+            self.read.emit(Wrapped(after, f"{said} {label_complaint(label)}"))
+        return ""
+
+    def void(self, wrapping: Wrapping, package: PackageMade, reason: str) -> str:
+        """Make a package void; "" or why not."""
+        with self.bench.store.work(self.bench.person, self.bench.station) as work:
+            found = work.packages.void(package.id, reason)
+            if isinstance(found, Refused):
+                return self._refusal(found)
+            packages = work.packages.of_order(wrapping.order.id)
+            work.commit()
+        self.read.emit(Wrapped(with_packages(wrapping, packages, self.bench.words)))
+        self.said.emit(self.tr("Package {number} is void.").format(number=package.label_number))
+        return ""
+
+    def move(self, order: Order, to: str, reason: str) -> str:
+        """Move the order; "" or why it can't be moved."""
+        if to == "ready" and order.state == "released":
+            return self.tr("The block has not cut this order yet; it is marked cut there first.")
+        with self.bench.store.work(self.bench.person, self.bench.station) as work:
+            found = work.orders.move(
+                order.id, cast("OrderState", to), reason=reason, version=order.version
+            )
+            if isinstance(found, StaleEdit):
+                return self.tr("{who} has changed this order; it is read again.").format(
+                    who=found.by
+                )
+            if isinstance(found, MoveRefused):
+                return self.tr("That step needs a reason, or the order is not as far as that.")
+            work.commit()
+        if to == "ready":
+            said = self.tr("Order {number} is ready to hand over.")
+        else:
+            said = self.tr("Order {number} is back at wrapping.")
+        self.said.emit(said.format(number=order.number))
+        return ""
+
+    def show_label(self, package: PackageMade, wrapping: Wrapping) -> str:
+        """Show a package's label on the screen; "" or why there is none."""
+        if package.void:
+            return self.tr("A void package has no label.")
+        label = label_of(package, wrapping)
+        if not isinstance(label, PackageLabel):
+            return label_complaint(label)
+        title = self.tr("Label {number}").format(number=package.label_number)
+        self.bench.work.run(
+            label_pdf,
+            label,
+            self.bench.words,
+            then=lambda pdf: show_paper(self.bench, pdf, title, "label", self._place),
+        )
+        return ""
+
+    def show_counts(self, wrapping: Wrapping) -> None:
+        """Show the counts of the order as a paper."""
+        title = self.tr("Package counts, order {number}").format(number=wrapping.order.number)
+        self.bench.work.run(
+            counts_pdf,
+            wrapping,
+            self.bench.now(),
+            self.bench.words,
+            then=lambda pdf: show_paper(self.bench, pdf, title, "paper", self._place),
+        )
+
+    def _print(self, label: PackageLabel, package: PackageMade) -> None:
+        """Send the label to the usual label printer; without one, say how to see it."""
+        printer = self.bench.printers.usual("label")
+        if printer is None or printer not in self.bench.printers.names():
+            said = self.tr("Package {number} kept. No label printer is set; F9 shows its label.")
+            self.said.emit(said.format(number=package.label_number))
+            return
+        words = self.bench.words
+        printers = self.bench.printers
+        number = package.label_number
+
+        def send() -> object:
+            return printers.send(label_pdf(label, words), printer, 1)
+
+        def sent(problem: object) -> None:
+            said = self.tr("Package {number} kept, label printed.")
+            if problem is not None:
+                said = self.tr("Package {number} kept, but {printer} did not print its label.")
+            self.said.emit(said.format(number=number, printer=printer))
+
+        self.bench.work.run(send, then=sent)
+
+    def _refusal(self, refused: Refused) -> str:
+        return {
+            "not_positive": self.tr("A package weighs more than nothing."),
+            "reason_missing": self.tr("Say why."),
+            "not_on_order": self.tr("That line is no longer on the order; read it again."),
+            "already_void": self.tr("That package is void already."),
+        }.get(refused.code, self.tr("It can't be kept."))

@@ -1,0 +1,144 @@
+"""What one order has on the wrapping table: its lines, planned beside made, and its packages."""
+
+from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
+
+from shared.carcass.anatomy import catalogue
+from shared.cutting.forecast import Forecast, forecast
+from shared.cutting.plan import plan
+
+if TYPE_CHECKING:
+    from db.store import Store
+    from printing.words import Words
+    from shared.cutting.forecast import Range
+    from shared.cutting.order import Question
+    from shared.shop.details import ShopDetails
+    from shared.shop.lots import Lot
+    from shared.shop.orders import Order
+    from shared.shop.packages import PackageMade
+
+
+@dataclass(frozen=True, slots=True)
+class WrapLine:
+    """One line of the order, or with line 0 an odd product; weights in nanograms.
+
+    `planned` and `planned_ng` are None where the plan makes nothing of it.
+    """
+
+    line: int
+    cut: str
+    product: str
+    finishes: tuple[str, ...]
+    planned: "Range | None"
+    planned_ng: int | None
+    packages: int = 0
+    pieces: int = 0
+    made_ng: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class Wrapping:
+    """An order as the wrapping table sees it, read in one go."""
+
+    order: "Order"
+    lot: "Lot"
+    shop: "ShopDetails"
+    question: "Question"
+    forecast: Forecast
+    packages: "tuple[PackageMade, ...]"
+    recipes: dict[str, str]
+    lines: tuple[WrapLine, ...]
+
+    @property
+    def planned_packages(self) -> tuple[int, int]:
+        """Packages planned in all, at least and at most."""
+        one = self.forecast.packages(self.order.share)
+        return one.low, one.high
+
+    @property
+    def made_packages(self) -> int:
+        """Packages made in all, void ones left out."""
+        return sum(line.packages for line in self.lines)
+
+    @property
+    def made_ng(self) -> int:
+        """Net weight made in all, nanograms."""
+        return sum(line.made_ng for line in self.lines)
+
+
+def product_words(words: "Words", species: str, cut: str, finishes: tuple[str, ...]) -> str:
+    """A product as the label names it: "Bacon, cured and smoked, sliced"."""
+    name = words.name(species, f"cut.{cut}")
+    done = [words.name(species, f"finish.{one}") for one in finishes if one != "fresh"]
+    said = ", ".join([name, *done])
+    return said[:1].upper() + said[1:]
+
+
+def read_wrapping(store: "Store", order_id: int, words: "Words") -> Wrapping | None:
+    """Read an order with its plan; None when there is none such. For a worker: it plans."""
+    with store.read() as work:
+        order = work.orders.get(order_id)
+        lot = work.lots.get(order.lot_id) if order is not None else None
+        if order is None or lot is None:
+            return None
+        question = work.lots.question(lot.id)
+        packages = work.packages.of_order(order_id)
+        shop = work.shop.details()
+        recipes = work.shop.own_names(words.language)
+    known = catalogue(lot.species)
+    expected = forecast(question, plan(question, known), known)
+    lines = _lines(order, lot.species, expected, packages, words)
+    return Wrapping(order, lot, shop, question, expected, packages, recipes, lines)
+
+
+def with_packages(
+    wrapping: Wrapping, packages: "tuple[PackageMade, ...]", words: "Words"
+) -> Wrapping:
+    """The same order after a package was added or made void; the plan stays as it is."""
+    species, expected = wrapping.lot.species, wrapping.forecast
+    lines = _lines(wrapping.order, species, expected, packages, words)
+    return replace(wrapping, packages=packages, lines=lines)
+
+
+def _lines(
+    order: "Order",
+    species: str,
+    expected: Forecast,
+    packages: "tuple[PackageMade, ...]",
+    words: "Words",
+) -> tuple[WrapLine, ...]:
+    rows: list[WrapLine] = []
+    live = [one for one in packages if not one.void]
+    cuts = catalogue(species).cuts
+    for choice in order.choices:
+        cut = cuts.get(choice.cut)
+        if cut is not None and cut.kind == "to_trim":
+            continue
+        line = expected.line(choice.line)
+        rows.append(
+            WrapLine(
+                choice.line,
+                choice.cut,
+                product_words(words, species, choice.cut, choice.finishes),
+                choice.finishes,
+                None if line is None else line.packages,
+                None if line is None else line.finished.mid,
+                *_made([one for one in live if one.line == choice.line]),
+            )
+        )
+    known = {row.line for row in rows}
+    odd: dict[tuple[str, str, tuple[str, ...]], list[PackageMade]] = {}
+    for one in live:
+        if one.line not in known:
+            odd.setdefault((one.cut, one.product, one.finishes), []).append(one)
+    for (cut_code, product, finishes), made in odd.items():
+        rows.append(WrapLine(0, cut_code, product, finishes, None, None, *_made(made)))
+    return tuple(rows)
+
+
+def _made(packages: "list[PackageMade]") -> tuple[int, int, int]:
+    return (
+        len(packages),
+        sum(one.pieces for one in packages),
+        sum(one.net.nanograms for one in packages),
+    )

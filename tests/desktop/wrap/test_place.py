@@ -1,0 +1,173 @@
+"""The wrapping table by keyboard: weigh in, count, make void, mark ready."""
+
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QWidget
+from pytestqt.qtbot import QtBot
+
+from db.store import Store
+from desktop.bench import Bench
+from desktop.wrap.place import WrapPlace
+from shared.shop.people import SignedOn
+from shared.units import NG_PER_LB
+from tests.desktop.audit import unnamed
+from tests.desktop.recorded_messages import RecordedMessages
+from tests.desktop.typing_in import type_into
+from tests.desktop.wrap.orders import order_on_the_table
+
+
+def opened(qtbot: QtBot, bench: Bench) -> WrapPlace:
+    place = WrapPlace(bench)
+    qtbot.addWidget(place)
+    place.resize(1366, 620)
+    place.show()
+    place.refresh()
+    qtbot.waitUntil(lambda: not bench.work.busy())
+    return place
+
+
+def press(widget: QWidget, key: Qt.Key) -> None:
+    QTest.keyClick(widget, key)
+
+
+def weigh(place: WrapPlace, text: str) -> None:
+    type_into(place.strip.weight.line, text)
+    press(place.strip.weight.line, Qt.Key.Key_Return)
+
+
+def test_three_packages_are_weighed_in_by_keyboard_and_counted(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
+) -> None:
+    order = order_on_the_table(store, signed)
+    place = opened(qtbot, bench)
+    press(place.lines, Qt.Key.Key_Down)
+    press(place.lines, Qt.Key.Key_Down)
+    chosen = place.lines.chosen()
+    assert chosen is not None
+    assert chosen.cut == "ground_pork"
+    press(place.lines, Qt.Key.Key_Return)
+    weigh(place, "1.02")
+    weigh(place, "0.98")
+    type_into(place.strip.tare.line, "0.05")
+    weigh(place, "1.10")
+    with store.read() as work:
+        (row,) = work.packages.counts(order.id)
+        made = work.packages.of_order(order.id)
+    assert (row.line, row.packages) == (chosen.line, 3)
+    assert row.nanograms == NG_PER_LB * 305 // 100  # 1.02 + 0.98 + (1.10 - 0.05) lb
+    assert [one.net.text() for one in made] == ["1.02 lb", "0.98 lb", "1.05 lb"]
+    shown = place.lines.chosen()
+    assert shown is not None
+    assert (shown.packages, shown.made_ng) == (3, row.nanograms)
+    assert place.side.total.text().startswith("3 made, 3.05")
+    assert place.strip.weight.is_empty()
+
+
+def test_planned_stands_beside_made(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
+) -> None:
+    order_on_the_table(store, signed)
+    place = opened(qtbot, bench)
+    ham = place.lines.rows.row(0)
+    assert ham.planned is not None
+    assert (ham.planned.low, ham.planned.high) == (1, 1)  # one ham hangs on one side
+    assert ham.planned_ng is not None
+    assert 10 * NG_PER_LB < ham.planned_ng < 30 * NG_PER_LB
+
+
+def test_a_weight_that_is_none_is_refused_in_place(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
+) -> None:
+    order = order_on_the_table(store, signed)
+    place = opened(qtbot, bench)
+    weigh(place, "0")
+    assert "more than nothing" in place.strip.weight.problem()
+    place.strip.weight.set_value(None)
+    type_into(place.strip.tare.line, "2")
+    weigh(place, "1")
+    assert "tare is more" in place.strip.tare.problem()
+    with store.read() as work:
+        assert work.packages.of_order(order.id) == ()
+
+
+def test_bacon_has_no_label_until_its_cure_is_known(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
+) -> None:
+    order_on_the_table(store, signed)
+    place = opened(qtbot, bench)
+    place.lines.choose(1)
+    weigh(place, "1")
+    assert "what the cure or seasoning is made of" in place.side.said.text()
+    assert "allergens" in place.side.said.text()
+
+
+def test_a_package_is_made_void_with_its_reason(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn, messages: RecordedMessages
+) -> None:
+    order = order_on_the_table(store, signed)
+    place = opened(qtbot, bench)
+    weigh(place, "18.5")
+    messages.answers = ["Bag torn"]
+    place.side.table.choose(0)
+    place.void_package()
+    with store.read() as work:
+        (package,) = work.packages.of_order(order.id)
+        assert package.void == "Bag torn"
+        assert work.packages.counts(order.id) == ()
+    assert place.wrapping is not None
+    assert place.wrapping.made_packages == 0
+
+
+def test_an_odd_package_needs_its_reason(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
+) -> None:
+    order = order_on_the_table(store, signed)
+    place = opened(qtbot, bench)
+    place.odd_package()
+    dialog = place.dialog
+    dialog.cut.set_value("pork_heart" if "pork_heart" in dialog.cut._values else "whole_ham")
+    dialog.weight.set_text("2.5")
+    dialog.try_it()
+    assert dialog.reason.problem()
+    dialog.reason.set_text("Found in the cooler")
+    dialog.try_it()
+    with store.read() as work:
+        (package,) = work.packages.of_order(order.id)
+    assert (package.line, package.reason) == (0, "Found in the cooler")
+
+
+def test_an_order_the_block_has_not_cut_is_not_ready(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
+) -> None:
+    order = order_on_the_table(store, signed, cut=False)
+    place = opened(qtbot, bench)
+    place.mark_ready()
+    assert "The block has not cut" in place.side.said.text()
+    with store.read() as work:
+        found = work.orders.get(order.id)
+    assert found is not None
+    assert found.state == "released"
+
+
+def test_ready_and_back_again_with_a_reason(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn, messages: RecordedMessages
+) -> None:
+    order = order_on_the_table(store, signed)
+    place = opened(qtbot, bench)
+    place.mark_ready()
+    qtbot.waitUntil(lambda: not bench.work.busy())
+    with store.read() as work:
+        found = work.orders.get(order.id)
+    assert found is not None
+    assert found.state == "ready"
+    assert not place.strip.isEnabled()
+    messages.answers = ["One package was left in the freezer"]
+    place.take_back()
+    qtbot.waitUntil(lambda: not bench.work.busy())
+    assert place.strip.isEnabled()
+
+
+def test_everything_has_a_name(qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn) -> None:
+    order_on_the_table(store, signed)
+    place = opened(qtbot, bench)
+    assert unnamed(place) == []
