@@ -1,0 +1,205 @@
+"""The order as it was understood, with expected pounds, packages and price as an estimate."""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from datetime import date, datetime
+
+from printing.bill import charge_name, quantity_text
+from printing.counts import range_text
+from printing.letterhead import (
+    Letterhead,
+    day_text,
+    money_row,
+    notes,
+    number_text,
+    open_paper,
+    sender,
+)
+from printing.page import Column, Paper, table
+from printing.words import Words
+from shared.billing.bill import Bill
+from shared.carcass.catalogue import Catalogue
+from shared.cutting.forecast import Forecast, Range
+from shared.cutting.order import Amount, Choice, Question
+from shared.money import money_text
+from shared.shop.details import ShopDetails
+from shared.units import length_text, weight_text, whole_pounds_text
+
+
+@dataclass(frozen=True, slots=True)
+class Booking:
+    """What was booked: the order, the lot, the animals, the day, and whose share it is.
+
+    `share_text` is what he has of the animal in words ("half, side 1").
+    """
+
+    order_number: int
+    lot_number: int
+    species: str
+    tags: tuple[str, ...]
+    day: date
+    owner: str
+    share_text: str = ""
+    note: str = ""
+    deposit_cents: int = 0
+
+
+def confirmation(
+    booking: Booking,
+    question: Question,
+    catalogue: Catalogue,
+    forecast: Forecast,
+    share: int,
+    *,
+    estimate: Bill | None,
+    shop: ShopDetails,
+    customer: Sequence[str],
+    made: datetime,
+    words: Words,
+) -> bytes:
+    """The confirmation of one owner's order as PDF; every expected figure is called so."""
+    head = _head(booking, shop, customer, words)
+    source = words.say("bills.from_order", number=booking.order_number)
+    paper = open_paper(shop.paper, head, source, made, words)
+    choices = [one for one in question.choices if one.share == share]
+    _cuts(paper, choices, catalogue, forecast, words)
+    paper.skip(6)
+    expected = words.say(
+        "bills.expected",
+        low=whole_pounds_text(forecast.finished(share).low),
+        high=whole_pounds_text(forecast.finished(share).high),
+        packages=range_text(forecast.packages(share)),
+    )
+    paper.paragraph(0, expected, 11, paper.room, "semibold")
+    if estimate is not None:
+        _price(paper, estimate, words)
+    notes(paper, tuple(_notes(booking, estimate, words)))
+    return paper.pdf()
+
+
+def amount_text(amount: Amount, words: Words) -> str:
+    """How much was asked: "6", "all", "5 lb", "up to 4"."""
+    if amount.kind in ("pieces", "slices"):
+        return str(amount.count)
+    if amount.kind in ("up_to", "at_least"):
+        return words.say(f"bills.amount_{amount.kind}", number=amount.count)
+    if amount.kind == "pounds" and amount.weight is not None:
+        return weight_text(amount.weight)
+    if amount.kind == "fraction" and amount.fraction is not None:
+        part = number_text(amount.fraction * 100)
+        return words.say(f"bills.amount_of_{amount.of}", percent=part)
+    return words.say(f"bills.amount_{amount.kind}")
+
+
+def _head(booking: Booking, shop: ShopDetails, customer: Sequence[str], words: Words) -> Letterhead:
+    told = ", ".join(tag for tag in booking.tags if tag)
+    corner = (booking.owner, words.say("bills.tag", len(booking.tags), tags=told) if told else "")
+    animal = words.name(booking.species, f"species.{booking.species}")
+    facts = (
+        (words.say("bills.kill_day"), day_text(booking.day, words)),
+        (words.say("bills.order"), str(booking.order_number)),
+        (words.say("bills.lot"), str(booking.lot_number)),
+        (words.say("bills.animals"), animal),
+        (words.say("bills.share"), booking.share_text),
+    )
+    return Letterhead(
+        sender=sender(shop),
+        title=words.say("bills.confirmation_title", number=booking.order_number),
+        corner=tuple(line for line in corner if line),
+        party=tuple(line for line in customer if line.strip()),
+        facts=tuple(fact for fact in facts if fact[1]),
+    )
+
+
+def _cuts(
+    paper: Paper,
+    choices: Sequence[Choice],
+    catalogue: Catalogue,
+    forecast: Forecast,
+    words: Words,
+) -> None:
+    columns = (
+        Column(words.say("bills.cut"), paper.room - 290),
+        Column(words.say("bills.asked"), 80),
+        Column(words.say("bills.packed"), 80),
+        Column(words.say("bills.expected_packages"), 60, "right"),
+        Column(words.say("bills.expected_pounds"), 70, "right"),
+    )
+    rows = [_row(one, catalogue, forecast, words) for one in choices]
+    table(paper, columns, rows)
+
+
+def _row(choice: Choice, catalogue: Catalogue, forecast: Forecast, words: Words) -> tuple[str, ...]:
+    found = forecast.line(choice.line)
+    package = choice.package
+    packed = ""
+    if package.weight is not None:
+        packed = weight_text(package.weight)
+    elif package.pieces:
+        packed = words.say("bills.to_a_package", number=package.pieces)
+    return (
+        "\n".join(_what(choice, catalogue, words)),
+        amount_text(choice.amount, words),
+        packed,
+        range_text(found.packages) if found else "–",
+        _pounds_range(found.finished) if found else "–",
+    )
+
+
+def _what(choice: Choice, catalogue: Catalogue, words: Words) -> Iterator[str]:
+    species = catalogue.species
+    parts = [words.name(species, f"cut.{choice.cut}", 2)]
+    if choice.thickness is not None:
+        parts.append(length_text(choice.thickness))
+    if choice.piece_weight is not None:
+        parts.append(weight_text(choice.piece_weight))
+    if choice.ribs is not None:
+        parts.append(words.say("bills.ribs", number=choice.ribs))
+    if choice.lean is not None:
+        parts.append(words.say("bills.lean", percent=number_text(choice.lean * 100)))
+    parts += [words.name(species, f"finish.{one}") for one in choice.finishes]
+    yield ", ".join(parts)
+    if choice.note:
+        yield choice.note
+
+
+def _pounds_range(found: Range) -> str:
+    low, high = whole_pounds_text(found.low), whole_pounds_text(found.high)
+    number = low.partition("\u00a0")[0]
+    return high if low == high else f"{number}–{high}"
+
+
+def _price(paper: Paper, estimate: Bill, words: Words) -> None:
+    paper.skip(10)
+    columns = (
+        Column(words.say("bills.what"), paper.room - 170),
+        Column(words.say("bills.quantity"), 80, "right"),
+        Column(words.say("bills.about_amount"), 90, "right"),
+    )
+    paper.need(80)
+    paper.paragraph(0, words.say("bills.estimate_title"), 12, paper.room, "bold")
+    paper.skip(2)
+    rows = [
+        (
+            charge_name(line, words),
+            quantity_text(line, words),
+            words.say("bills.waits") if line.kind == "waiting" else money_text(line.amount_cents),
+        )
+        for line in estimate.lines
+    ]
+    table(paper, columns, rows)
+    paper.skip(4)
+    if estimate.tax_cents:
+        money_row(paper, words.say("bills.tax_sum"), estimate.tax_cents)
+    money_row(paper, words.say("bills.total_estimate"), estimate.total_cents, 11, strong=True)
+
+
+def _notes(booking: Booking, estimate: Bill | None, words: Words) -> Iterator[str]:
+    yield words.say("bills.note_expected")
+    if estimate is not None:
+        yield words.say("bills.note_estimate")
+        yield words.say("bills.note_services")
+    if booking.deposit_cents:
+        yield words.say("bills.note_deposit", money=money_text(booking.deposit_cents))
+    if booking.note:
+        yield booking.note
