@@ -33,6 +33,7 @@ def asked_text(choice: Choice, catalogue: Catalogue, words: Words) -> str:
     parts = [name if one_whole else _said(choice.amount, "asked", name, words)]
     thickness = choice.thickness or (cut.thickness if cut is not None else None)
     if thickness is not None:
+        parts[0] += "," if "," in name else ""
         parts[0] = words.say("asked.thick", what=parts[0], thickness=length_text(thickness))
     if choice.way and cut is not None and len(cut.ways) > 1:
         parts.append(words.name(catalogue.species, f"way.{choice.way}"))

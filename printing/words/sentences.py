@@ -66,7 +66,7 @@ def conflict(x: Conflict, question: Question, catalogue: Catalogue, words: Words
     asked = [_named(one, x.lines, question, catalogue, words) for one in choices]
     show = _figure(x.kind)
     data = {
-        "place": place_text(x.where, question, catalogue, words),
+        "place": _place(x, question, catalogue, words),
         "spot": spot_text(x.where, catalogue, words),
         "what": _joined(asked, words),
         "asked": show(x.asked),
@@ -139,6 +139,19 @@ def caution(x: Caution, question: Question, catalogue: Catalogue, words: Words) 
     return capital(words.say(f"caution.{code}", 1, **data))
 
 
+def _place(x: Conflict, question: Question, catalogue: Catalogue, words: Words) -> str:
+    """The place; what comes one to an animal is added up over the animals where there are more."""
+    if x.kind == "single" and x.expected > 1:
+        animals = words.say("place.animals")
+        return f"{capital(animals)}, {spot_text(x.where, catalogue, words)}"
+    return place_text(x.where, question, catalogue, words)
+
+
+def _set_off(text: str) -> str:
+    """The text with a comma behind it where it has one inside."""
+    return f"{text}," if "," in text else text
+
+
 def _choices(lines: Sequence[int], question: Question) -> list[Choice]:
     return [one for one in question.choices if one.line in lines]
 
@@ -168,8 +181,7 @@ def _rival(
 ) -> str:
     choice = next(one for one in question.choices if one.line == line)
     name = _named(choice, x.lines, question, catalogue, words)
-    if "," in name:
-        name += ","
+    name = _set_off(name)
     count = counted(choice)
     if amount == x.expected:
         return words.say("rival.all", count, what=name)
@@ -183,10 +195,10 @@ def _edit(kind: str, edit: Edit, question: Question, catalogue: Catalogue, words
     family = "ask" if kind == "ask_other" else "edit"
     if edit.choice is None:
         return words.say(f"{family}.leave_out", old=before, owner=owner)
-    after = asked_text(edit.choice, catalogue, words)
+    after = _set_off(asked_text(edit.choice, catalogue, words))
     if kind == "other_side" and old and edit.choice.amount == old[0].amount:
         released = "way" if old[0].way and not edit.choice.way else "side"
-        return words.say(f"edit.any_{released}", new=after, owner=owner)
+        return words.say(f"edit.any_{released}", new=after.rstrip(","), owner=owner)
     return words.say(f"{family}.take", old=before, new=after, owner=owner)
 
 

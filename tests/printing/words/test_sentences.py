@@ -218,6 +218,19 @@ def test_owners_are_named_where_they_want_the_same() -> None:
     )
 
 
+def test_what_comes_one_to_an_animal_is_added_up_over_the_animals() -> None:
+    question = half_hog(Choice(1, 1, "tail", Amount("pieces", 3)))
+    two = replace(
+        question,
+        carcasses=question.carcasses * 2,
+        shares=(Share(1, "Ann Ostby", tuple(Holding(n, s) for n in (0, 1) for s in (1, 2))),),
+    )
+    (found,) = plan(two, PORK).conflicts
+    text = sentences.conflict(found, two, PORK, ENGLISH)
+    expected = "The animals together, tail: 3 tails need 3; one comes to an animal, 2 in all."
+    assert text == expected
+
+
 def assert_sentence(text: str) -> None:
     assert text[0].isupper() or text[0].isdigit()
     assert text.endswith(".")
