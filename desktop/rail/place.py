@@ -1,15 +1,42 @@
-"""Rail, the place."""
+"""Rail, the place: animals arrive, are weighed and passed, and hang."""
 
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from PySide6.QtWidgets import QWidget
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QKeySequence, QShortcut
+from PySide6.QtWidgets import QDialog, QStackedWidget, QWidget
 
-from desktop.look.space import column
+from desktop.fields import ChoiceField
+from desktop.look.space import EDGE, GROUP, TOGETHER, column, row
 from desktop.panels.empty import EmptyState
+from desktop.panels.heading import Words
 from desktop.places import Place
+from desktop.rail.animal_columns import animal_columns
+from desktop.rail.animal_panel import AnimalPanel
+from desktop.rail.check_in import CheckInDialog
+from desktop.rail.correction import CorrectionDialog
+from desktop.rail.fallen import Fallen
+from desktop.rail.loss import LossDialog
+from desktop.rail.seen import see
+from desktop.rail.state_words import reason_words
+from desktop.tables import RowsModel, Table
+from shared.shop.animals import Animal
+from shared.shop.lists import AnimalRow
+from shared.shop.states import AnimalState, Move
 
 if TYPE_CHECKING:
-    from desktop.bench import Bench
+    from desktop.bench import Bench, Target
+
+IN_HAND: tuple[AnimalState, ...] = (
+    "booked",
+    "arrived",
+    "weighed",
+    "passed",
+    "held",
+    "hanging",
+    "on_block",
+)
 
 
 class RailPlace(Place):
@@ -19,17 +46,231 @@ class RailPlace(Place):
 
     def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
         super().__init__(bench, parent)
-        self._empty = EmptyState(self)
-        column(self).addWidget(self._empty)
+        self.dialog: QDialog | None = None
+        self._build()
+        self._connect()
         self.retranslate()
+        self.refresh()
+
+    def _build(self) -> None:
+        self.heading = Words("title", parent=self)
+        self.which: ChoiceField[str] = ChoiceField(self)
+        self.which.setFixedWidth(240)
+        self.table: Table[AnimalRow] = Table(RowsModel(animal_columns(self.bench)), self)
+        self.empty = EmptyState(self)
+        self.panel = AnimalPanel(self.bench, self)
+        self.stack = QStackedWidget(self)
+        self.stack.addWidget(self.table)
+        self.stack.addWidget(self.empty)
+        top = row(gap=GROUP)
+        top.addWidget(self.heading, 1, Qt.AlignmentFlag.AlignBottom)
+        top.addWidget(self.which)
+        left = column(gap=TOGETHER)
+        left.setContentsMargins(EDGE, GROUP, GROUP, GROUP)
+        left.addLayout(top)
+        left.addWidget(self.stack, 1)
+        across = row(self, gap=0)
+        across.addLayout(left, 1)
+        across.addWidget(self.panel)
+
+    def _connect(self) -> None:
+        self.table.moved.connect(self._moved)
+        self.table.picked.connect(self._picked)
+        self.which.changed.connect(self.refresh)
+        self.panel.check_in_wanted.connect(self.check_in)
+        self.panel.correction_wanted.connect(self.correct)
+        self.panel.loss_wanted.connect(self.lose)
+        self.panel.move_wanted.connect(self.move_on)
+        self.panel.hook_said.connect(self._hook)
+        self.panel.weights.kept.connect(self._weighed)
+        for keys, do in (
+            ("F8", self.correct),
+            ("F9", self.lose),
+            ("Escape", self.table.setFocus),
+        ):
+            made = QShortcut(QKeySequence(keys), self)
+            made.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+            made.activated.connect(do)
 
     def title(self) -> str:
         return self.tr("Rail")
 
+    def first_focus(self) -> QWidget:
+        return self.table
+
     def retranslate(self) -> None:
-        self._empty.set_words(
-            self.tr("Rail"),
-            self.tr(
-                "Animals arrive here: tags, live and hot weights, inspection, and what hangs where."
-            ),
+        self.heading.setText(self.tr("Rail"))
+        self.which.set_label(self.tr("S&how"))
+        self.which.set_choices(
+            [
+                ("in_hand", self.tr("all not yet cut")),
+                ("today", self.tr("due today")),
+                ("done", self.tr("cut, condemned, refused")),
+            ]
         )
+        if self.which.value() is None:
+            self.which.set_value("in_hand")
+        self.table.set_name(self.tr("Animals"))
+        self.empty.set_words(
+            self.tr("No animals here"),
+            self.tr("Animals booked at the counter (F2) stand here on their day."),
+        )
+        self.panel.retranslate()
+
+    def refresh(self) -> None:
+        """Read the list again; the chosen animal stays chosen."""
+        chosen = self.table.chosen()
+        rows = self._rows()
+        keep = next((one for one in rows if chosen and one.id == chosen.id), None)
+        self.table.show_rows(rows, keep=keep)
+        self.stack.setCurrentWidget(self.table if rows else self.empty)
+        self._moved(self.table.chosen())
+
+    def open(self, what: "Target") -> None:
+        """Show an animal, wherever it stands."""
+        for which in ("in_hand", "done"):
+            self.which.set_value(which)
+            self.refresh()
+            for at, one in enumerate(self.table.rows.rows()):
+                if one.id == what.id:
+                    self.table.choose(at)
+                    return
+
+    def check_in(self) -> None:
+        """Tag the chosen animal, or correct its tag, sex and age."""
+        seen = self.panel.seen
+        if seen is not None:
+            dialog = CheckInDialog(self.bench, seen.animal, self)
+            dialog.accepted.connect(self._checked_in)
+            self._open(dialog)
+
+    def correct(self) -> None:
+        """Correct one of its weights."""
+        seen = self.panel.seen
+        if seen is not None and any(one.current for one in seen.weighings):
+            dialog = CorrectionDialog(self.bench, seen, self)
+            dialog.accepted.connect(self._written)
+            self._open(dialog)
+
+    def lose(self) -> None:
+        """Record a part that is gone."""
+        seen = self.panel.seen
+        if seen is not None and seen.animal.state != "booked":
+            dialog = LossDialog(self.bench, seen, self)
+            dialog.accepted.connect(lambda: self._lost(dialog.touched))
+            self._open(dialog)
+
+    def move_on(self, move: Move) -> None:
+        """Move the chosen animal to another state, with a reason where one is needed."""
+        seen = self.panel.seen
+        if seen is None:
+            return
+        reason = ""
+        if move.needs_reason:
+            said = self.bench.messages.ask_reason(self.tr("Reason"), reason_words(move))
+            if said is None:
+                return
+            reason = said
+        end: AnimalState = next(state for state in (*IN_HAND, *ENDED) if state == move.end)
+        animal = seen.animal
+        with self.bench.store.work(self.bench.person, self.bench.station) as work:
+            made = work.animals.move(animal.id, end, reason=reason, version=animal.version)
+            if isinstance(made, Animal):
+                work.commit()
+        if not isinstance(made, Animal):
+            self._stale()
+        elif end in ENDED:
+            self.bench.messages.tell(
+                self.tr("Tell the owners"),
+                self.tr("Nothing of tag {tag} will be cut. Tell {owners}.").format(
+                    tag=animal.tag, owners=", ".join(seen.owners)
+                ),
+            )
+        self._written()
+        if self.panel.seen is not None:
+            self.panel.focus_move()
+
+    def _open(self, dialog: QDialog) -> None:
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        self.dialog = dialog
+        dialog.open()
+
+    def _moved(self, row: AnimalRow | None) -> None:
+        self.panel.show_animal(see(self.bench, row.id) if row else None)
+
+    def _picked(self, row: AnimalRow) -> None:
+        if row.state == "booked":
+            self.check_in()
+        elif not self.panel.weights.focus_next():
+            self.panel.focus_move()
+
+    def _checked_in(self) -> None:
+        self._written()
+        if not self.panel.weights.focus_next():
+            self.table.setFocus()
+
+    def _weighed(self) -> None:
+        """The kill day is the day of the first hot weight."""
+        seen = self.panel.seen
+        assert seen is not None
+        with self.bench.store.work(self.bench.person, self.bench.station) as work:
+            animal = work.animals.get(seen.animal.id)
+            weighed = any(one.kind == "hot" for one in work.weighings.of_animal(seen.animal.id))
+            if animal is not None and weighed and animal.killed_on is None:
+                work.animals.change(replace(animal, killed_on=self.bench.today()))
+                work.commit()
+        self._written()
+
+    def _written(self) -> None:
+        self.refresh()
+        self.changed.emit()
+
+    def _lost(self, touched: tuple[Fallen, ...]) -> None:
+        seen = self.panel.seen
+        assert seen is not None
+        self._written()
+        if not touched:
+            self.said.emit(self.tr("Recorded. Every choice still stands."))
+            return
+        self.bench.messages.tell(
+            self.tr("Tell the owners"),
+            "\n".join(self._fallen(one, seen.animal.species) for one in touched),
+        )
+
+    def _fallen(self, one: Fallen, species: str) -> str:
+        text = (
+            self.tr("No longer stands for {owner}: {cut}.")
+            if one.how == "falls"
+            else self.tr("Less than planned for {owner}: {cut}.")
+        )
+        return text.format(owner=one.owner, cut=self.bench.words.name(species, f"cut.{one.cut}"))
+
+    def _hook(self, where: str) -> None:
+        seen = self.panel.seen
+        assert seen is not None
+        with self.bench.store.work(self.bench.person, self.bench.station) as work:
+            made = work.animals.change(replace(seen.animal, place=where))
+            if isinstance(made, Animal):
+                work.commit()
+        if not isinstance(made, Animal):
+            self._stale()
+        self._written()
+
+    def _stale(self) -> None:
+        self.bench.messages.tell(
+            self.tr("Not changed"),
+            self.tr("Another station has changed this animal. Look again and repeat it."),
+        )
+
+    def _rows(self) -> list[AnimalRow]:
+        which = self.which.value() or "in_hand"
+        today = self.bench.today()
+        with self.bench.store.read() as work:
+            if which == "done":
+                return list(work.animals.list(states=ENDED, descending=True))
+            if which == "today":
+                return list(work.animals.list(states=IN_HAND, start=today, end=today))
+            return list(work.animals.list(states=IN_HAND))
+
+
+ENDED: tuple[AnimalState, ...] = ("cut", "condemned", "refused")

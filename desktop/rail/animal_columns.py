@@ -1,0 +1,77 @@
+"""The columns of the rail's list of animals."""
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QCoreApplication
+
+from desktop.fields.dates import date_text
+from desktop.rail.state_words import state_mark, state_words
+from desktop.tables import Column, Figure, figure
+from shared.shop.lists import AnimalRow
+from shared.shop.states import ANIMAL_STATES
+from shared.units import pounds_text
+
+if TYPE_CHECKING:
+    from desktop.bench import Bench
+
+
+def animal_columns(bench: "Bench") -> tuple[Column[AnimalRow], ...]:
+    """Tag, state, species, lot, owners, weights, hook and day."""
+
+    def weight(ng: int | None) -> str | Figure:
+        return "" if ng is None else figure(pounds_text(ng))
+
+    return (
+        Column("tag", lambda: _tr("Tag"), lambda row: row.tag or "—", width=80),
+        Column(
+            "state",
+            lambda: _tr("State"),
+            lambda row: state_words(row.state, row.regime, bench.words),
+            kind="state",
+            sort=lambda row: ANIMAL_STATES.index(row.state),
+            mark=lambda row: state_mark(row.state),
+            width=128,
+        ),
+        Column(
+            "species",
+            lambda: _tr("Animal"),
+            lambda row: bench.words.name(row.species, f"species.{row.species}"),
+            width=80,
+        ),
+        Column(
+            "lot",
+            lambda: _tr("Lot"),
+            lambda row: str(row.lot_number),
+            sort=lambda row: (row.lot_number, row.index),
+            width=56,
+        ),
+        Column("owners", lambda: _tr("Owners"), lambda row: row.owners, stretch=True),
+        Column(
+            "live",
+            lambda: _tr("Live"),
+            lambda row: weight(row.live_ng),
+            kind="figure",
+            sort=lambda row: row.live_ng,
+            width=104,
+        ),
+        Column(
+            "hot",
+            lambda: _tr("Hot"),
+            lambda row: weight(row.hot_ng),
+            kind="figure",
+            sort=lambda row: row.hot_ng,
+            width=104,
+        ),
+        Column("hook", lambda: _tr("Hangs at"), lambda row: row.place, width=88),
+        Column(
+            "day",
+            lambda: _tr("Day"),
+            lambda row: date_text(row.day, bench.words.language).rsplit(",", 1)[0],
+            sort=lambda row: row.day,
+            width=96,
+        ),
+    )
+
+
+def _tr(text: str) -> str:
+    return QCoreApplication.translate("AnimalList", text)

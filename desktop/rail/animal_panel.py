@@ -1,0 +1,201 @@
+"""The side of the rail: one animal, its weights, what is gone from it, and where it may go."""
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QPushButton, QWidget
+
+from desktop.fields import TextField
+from desktop.look.space import GROUP, TOGETHER, row
+from desktop.panels.buttons import button
+from desktop.panels.heading import Words, line
+from desktop.panels.side import SidePanel
+from desktop.panels.state_word import StateWord
+from desktop.rail.check_in import sex_words
+from desktop.rail.seen import SeenAnimal
+from desktop.rail.state_words import move_words, state_mark, state_words
+from desktop.rail.weights import Weights
+from shared.shop.states import Move, animal_moves
+from shared.units import weight_text
+
+if TYPE_CHECKING:
+    from desktop.bench import Bench
+
+
+class AnimalPanel(SidePanel):
+    """Shows one animal.
+
+    Signals:
+        move_wanted: carries the Move whose button was pressed.
+        check_in_wanted, correction_wanted, loss_wanted: their buttons.
+        hook_said: where it hangs was typed.
+    """
+
+    move_wanted = Signal(object)
+    check_in_wanted = Signal()
+    correction_wanted = Signal()
+    loss_wanted = Signal()
+    hook_said = Signal(str)
+
+    def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.bench = bench
+        self.seen: SeenAnimal | None = None
+        self.moves: list[tuple[Move, QPushButton]] = []
+        self._build()
+        self._connect()
+        self.show_animal(None)
+
+    def _build(self) -> None:
+        self.tag = Words("title", parent=self)
+        self.state = StateWord(self)
+        self.about = Words("body", "quiet", self).wrapped()
+        self.weights = Weights(self.bench, self)
+        self.gone = Words("body", "contested", self).wrapped()
+        self.hook = TextField(self, most=40)
+        self.check_in = button(self, main=True)
+        self.correct = button(self, quiet=True)
+        self.lose = button(self, quiet=True)
+        top = row(gap=GROUP)
+        top.addWidget(self.tag, 1)
+        top.addWidget(self.state, alignment=Qt.AlignmentFlag.AlignVCenter)
+        self.add(top)
+        self.add(self.about)
+        self.add(line(self))
+        self.add(self.weights)
+        self.add(self.gone)
+        self.add(self.hook)
+        self.add(line(self))
+        self._buttons = row(gap=TOGETHER)
+        self._buttons.addWidget(self.check_in)
+        self._buttons.addStretch(1)
+        self.add(self._buttons)
+        rare = row(gap=TOGETHER)
+        rare.addWidget(self.correct)
+        rare.addWidget(self.lose)
+        rare.addStretch(1)
+        self.add(rare)
+
+    def _connect(self) -> None:
+        self.check_in.clicked.connect(self.check_in_wanted)
+        self.correct.clicked.connect(self.correction_wanted)
+        self.lose.clicked.connect(self.loss_wanted)
+        self.hook.committed.connect(self._said_hook)
+        self.weights.done.connect(self.focus_move)
+
+    def retranslate(self) -> None:
+        """Every word again."""
+        self.weights.retranslate()
+        self.hook.set_label(self.tr("Hangs at (rail and &hook)"))
+        self.correct.setText(self.tr("Correct a weight (F8)"))
+        self.lose.setText(self.tr("A part is gone (F9)"))
+        self._say()
+
+    def show_animal(self, seen: SeenAnimal | None) -> None:
+        """Show one animal, or that none is chosen."""
+        self.seen = seen
+        self.weights.show_animal(seen)
+        shown = seen is not None and seen.animal.state != "booked"
+        for part in (self.weights, self.correct, self.lose):
+            part.setVisible(shown)
+        self.check_in.setVisible(seen is not None)
+        self.correct.setEnabled(seen is not None and any(one.current for one in seen.weighings))
+        self.hook.setVisible(seen is not None and seen.animal.state in ("passed", "hanging"))
+        if seen is not None and not self.hook.line.hasFocus():
+            self.hook.set_text(seen.animal.place)
+        self._show_moves()
+        self._say()
+
+    def focus_move(self) -> None:
+        """Go to the first thing that may be done with it."""
+        for _, made in self.moves:
+            made.setFocus(Qt.FocusReason.OtherFocusReason)
+            return
+        self.check_in.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _show_moves(self) -> None:
+        for _, made in self.moves:
+            self._buttons.removeWidget(made)
+            made.hide()
+            made.deleteLater()
+        self.moves = []
+        if self.seen is None:
+            return
+        animal = self.seen.animal
+        moves = [
+            move
+            for move in animal_moves(animal.state, animal.regime)
+            if move.place == "rail" and (move.start, move.end) not in NOT_BY_BUTTON
+        ]
+        for at, move in enumerate(moves):
+            main = at == 0 and not move.back and not move.needs_reason
+            made = button(self, main=main, quiet=move.back)
+            made.setText(move_words(move, animal.regime))
+            made.clicked.connect(lambda _=False, move=move: self.move_wanted.emit(move))
+            self._buttons.insertWidget(at, made)
+            made.show()
+            self.moves.append((move, made))
+
+    def _say(self) -> None:
+        seen = self.seen
+        if seen is None:
+            self.tag.setText("")
+            self.about.setText(self.tr("Choose an animal in the list."))
+            self.state.hide()
+            self.gone.hide()
+            return
+        animal, words = seen.animal, self.bench.words
+        name = words.name(animal.species, f"species.{animal.species}")
+        self.tag.setText(
+            self.tr("Tag {tag}").format(tag=animal.tag) if animal.tag else name.capitalize()
+        )
+        self.state.set_state(
+            state_mark(animal.state), state_words(animal.state, animal.regime, words)
+        )
+        self.state.show()
+        self.about.setText(self._about(seen))
+        booked = animal.state == "booked"
+        self.check_in.setText(self.tr("&Check in") if booked else self.tr("Tag, sex, age"))
+        self._restyle(self.check_in, main=booked)
+        gone = [self._gone(seen, at) for at in range(len(seen.losses))]
+        if animal.held_for:
+            gone.insert(0, animal.held_for)
+        self.gone.setText("\n".join(gone))
+        self.gone.setVisible(bool(gone))
+
+    def _about(self, seen: SeenAnimal) -> str:
+        animal, words = seen.animal, self.bench.words
+        parts = [
+            words.name(animal.species, f"species.{animal.species}"),
+            sex_words(animal.sex),
+            words.name("", f"skin.{animal.skin}") if animal.species == "pork" else "",
+            words.name("", f"age.{animal.age}") if animal.species == "beef" else "",
+            self.tr("lot {number}").format(number=seen.lot_number),
+            self.tr("inspected")
+            if animal.regime == "inspected"
+            else self.tr("custom, not for sale"),
+        ]
+        return ", ".join(part for part in parts if part) + "\n" + ", ".join(seen.owners)
+
+    def _gone(self, seen: SeenAnimal, at: int) -> str:
+        gone = seen.losses[at].gone
+        name = self.bench.words.name(seen.animal.species, f"part.{gone.part}")
+        where = self.tr("side {side}").format(side=gone.side) if gone.side else ""
+        much = weight_text(gone.weight) if gone.weight is not None else self.tr("all of it")
+        return self.tr("Gone: {what}. {reason}").format(
+            what=", ".join(part for part in (name, where, much) if part), reason=gone.reason
+        )
+
+    def _restyle(self, what: QPushButton, *, main: bool) -> None:
+        what.setProperty("main", "true" if main else "false")
+        what.setProperty("quiet", "false" if main else "true")
+        what.style().unpolish(what)
+        what.style().polish(what)
+
+    def _said_hook(self) -> None:
+        if self.seen is not None and self.hook.text().strip() != self.seen.animal.place:
+            self.hook_said.emit(self.hook.text().strip())
+
+
+# An animal is weighed by its first hot weight, and booked again only by mistake of the counter.
+NOT_BY_BUTTON = frozenset({("arrived", "weighed"), ("booked", "arrived")})

@@ -1,0 +1,75 @@
+"""What the dressing percentage says at the rail: usual, worth a note, or a question first."""
+
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import Literal
+
+from PySide6.QtCore import QCoreApplication
+
+from shared.carcass.catalogue import Ranges
+from shared.carcass.weights import dressing, usual_dressing
+
+Finding = Literal["usual", "note", "question"]
+
+
+@dataclass(frozen=True, slots=True)
+class Dressed:
+    """Hot over live weight, the usual range for its class, and what is made of it.
+
+    A skinned hog of 218 lb from 300 lb is 72.7 %: outside 63 to 71 %, a note and no more. 120 lb
+    or 290 lb of 300 lb is outside what is possible and is asked about; neither is refused.
+    """
+
+    share: Fraction
+    low: Fraction
+    high: Fraction
+    finding: Finding
+
+
+def dressed(ranges: Ranges, live_ng: int, hot_ng: int, *classes: str) -> Dressed:
+    """The dressing percentage of a carcass of those classes (skin, sex), and what it says."""
+    share = dressing(live_ng, hot_ng)
+    low, high = usual_dressing(ranges, *classes)
+    least, most = ranges.dressing_possible
+    if low <= share <= high:
+        finding: Finding = "usual"
+    else:
+        finding = "note" if least <= share <= most else "question"
+    return Dressed(share, low, high, finding)
+
+
+def dressing_words(found: Dressed) -> str:
+    """The sentence at the weights."""
+    texts = {
+        "usual": _tr("Dresses {share}. Usual here: {low} to {high}."),
+        "note": _tr("Dresses {share}, outside the usual {low} to {high}. Taken as weighed."),
+        "question": _tr("Dresses {share}; {low} to {high} is usual. Read the scale again."),
+    }
+    return texts[found.finding].format(**_figures(found))
+
+
+def dressing_question(found: Dressed) -> str:
+    """What is asked before such a weight is kept."""
+    return _tr(
+        "This carcass would dress {share}; {low} to {high} is usual, and this is hardly possible. "
+        "Is the weight right?"
+    ).format(**_figures(found))
+
+
+def percent_text(share: Fraction) -> str:
+    """A fraction in per cent, one decimal: 109/150 is "72.7 %"."""
+    tenths = (share * 1000 + Fraction(1, 2)).__floor__()
+    whole, tenth = divmod(tenths, 10)
+    return f"{whole}.{tenth}\u00a0%" if tenth else f"{whole}\u00a0%"
+
+
+def _figures(found: Dressed) -> dict[str, str]:
+    return {
+        "share": percent_text(found.share),
+        "low": percent_text(found.low),
+        "high": percent_text(found.high),
+    }
+
+
+def _tr(text: str) -> str:
+    return QCoreApplication.translate("Dressing", text)

@@ -1,0 +1,42 @@
+"""Which choices a loss brings down: those that stood before it and do not after, by owner."""
+
+from dataclasses import dataclass
+
+from shared.cutting.answer import Answer
+from shared.cutting.order import Question
+
+
+@dataclass(frozen=True, slots=True)
+class Fallen:
+    """One choice. `how`: "falls" (it can't be cut beside the others), "less" (less is left)."""
+
+    owner: str
+    line: int
+    cut: str
+    how: str
+
+
+def fallen(question: Question, old: Answer, new: Answer, part: str) -> tuple[Fallen, ...]:
+    """The choices that no longer stand without the part, then those that get less, by line.
+
+    All hams asked for and one ham condemned: that line gets less. Two whole hams asked for: the
+    line falls.
+    """
+    lost = _contested(new) - _contested(old)
+    took = {one.line for one in old.lines if any(each.part == part for each in one.taken)}
+    less = {line for line in took if _planned(new, line) < _planned(old, line)} - lost
+    owners = {share.number: share.owner for share in question.shares}
+    return tuple(
+        Fallen(owners[choice.share], choice.line, choice.cut, how)
+        for how, lines in (("falls", lost), ("less", less))
+        for choice in question.choices
+        if choice.line in lines
+    )
+
+
+def _contested(answer: Answer) -> set[int]:
+    return {line for conflict in answer.conflicts for line in conflict.lines}
+
+
+def _planned(answer: Answer, line: int) -> int:
+    return sum(one.weight_ng for one in answer.lines if one.line == line)

@@ -1,0 +1,98 @@
+"""A part that is gone: which, on which side, how much, and why; then whose choices it touches."""
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtWidgets import QWidget
+
+from desktop.fields import ChoiceField, FormDialog, TextField, WeightField
+from desktop.rail.fallen import Fallen, fallen
+from desktop.rail.seen import SeenAnimal
+from shared.carcass.carcass import Gone
+from shared.cutting.plan import plan
+from shared.shop.animals import Loss
+
+if TYPE_CHECKING:
+    from desktop.bench import Bench
+
+
+class LossDialog(FormDialog):
+    """Records a loss; `touched` says afterwards which choices no longer stand."""
+
+    def __init__(self, bench: "Bench", seen: SeenAnimal, parent: QWidget | None = None) -> None:
+        super().__init__(parent, columns=2)
+        self.bench = bench
+        self.seen = seen
+        self.touched: tuple[Fallen, ...] = ()
+        self.part: ChoiceField[str] = ChoiceField(self, required=True)
+        self.side: ChoiceField[int] = ChoiceField(self, required=True)
+        self.weight = WeightField(self)
+        self.before: ChoiceField[bool] = ChoiceField(self, required=True)
+        self.reason = TextField(self, required=True)
+        self.grid.add(self.part)
+        self.grid.add(self.side)
+        self.grid.add(self.weight)
+        self.grid.add(self.before)
+        self.grid.add(self.reason, span=2)
+        self.part.committed.connect(self._side_of_part)
+        self.retranslate()
+        self.before.set_value(False)
+
+    def retranslate(self) -> None:
+        species, words = self.seen.animal.species, self.bench.words
+        self.set_words(
+            self.tr("A part is gone"),
+            self.tr("Trimmed off, condemned or discarded. The owners' plans are made again."),
+            self.tr("&Record it"),
+            self.tr("&Leave it"),
+        )
+        self.part.set_label(self.tr("&Part"))
+        self.side.set_label(self.tr("&Side"))
+        self.weight.set_label(self.tr("Po&unds (empty: all of it)"))
+        self.before.set_label(self.tr("Taken &off"))
+        self.reason.set_label(self.tr("Re&ason"))
+        parts = [(code, words.name(species, f"part.{code}")) for code in self.seen.catalogue.parts]
+        self.part.set_choices(sorted(parts, key=lambda one: one[1]))
+        self.side.set_choices(
+            [
+                (1, self.tr("Side 1")),
+                (2, self.tr("Side 2")),
+                (0, self.tr("The animal")),
+            ]
+        )
+        self.before.set_choices(
+            [
+                (False, self.tr("after the hot weight")),
+                (True, self.tr("before the hot weight")),
+            ]
+        )
+
+    def attempt(self) -> str:
+        part, side = self.part.value(), self.side.value()
+        assert part is not None
+        assert side is not None
+        per_side = self.seen.catalogue.parts[part].per == "side"
+        if per_side != (side != 0):
+            self.side.complain(
+                self.tr("Say which side.") if per_side else self.tr("There is one to an animal.")
+            )
+            return ""
+        gone = Gone(
+            part, side, self.weight.value(), self.reason.value() or "", bool(self.before.value())
+        )
+        lot_id = self.seen.animal.lot_id
+        with self.bench.store.work(self.bench.person, self.bench.station) as work:
+            question = work.lots.question(lot_id)
+            made = work.animals.record_loss(self.seen.animal.id, gone)
+            if not isinstance(made, Loss):
+                self.reason.complain(self.tr("Say why."))
+                return ""
+            after = work.lots.question(lot_id)
+            work.commit()
+        catalogue = self.seen.catalogue
+        self.touched = fallen(after, plan(question, catalogue), plan(after, catalogue), part)
+        return ""
+
+    def _side_of_part(self) -> None:
+        part = self.part.value()
+        if part is not None and self.seen.catalogue.parts[part].per != "side":
+            self.side.set_value(0)

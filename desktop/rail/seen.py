@@ -1,0 +1,94 @@
+"""One animal as the rail reads it: its row, every weight, what is gone, and who owns it."""
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from desktop.rail.dressing import Dressed, dressed
+from shared.carcass import anatomy
+from shared.carcass.catalogue import Catalogue, Quarter
+from shared.shop.animals import Animal, Loss, Weighing, WeighingKind
+from shared.units import Weight
+
+if TYPE_CHECKING:
+    from desktop.bench import Bench
+
+Place = tuple[WeighingKind, int, Quarter]
+LIVE: Place = ("live", 0, "")
+WHOLE: tuple[Place, ...] = (("hot", 0, ""),)
+SIDES: tuple[Place, ...] = (("hot", 1, ""), ("hot", 2, ""))
+QUARTERS: tuple[Place, ...] = (
+    ("hot", 1, "fore"),
+    ("hot", 1, "hind"),
+    ("hot", 2, "fore"),
+    ("hot", 2, "hind"),
+)
+WAYS: dict[str, tuple[Place, ...]] = {"whole": WHOLE, "sides": SIDES, "quarters": QUARTERS}
+
+
+@dataclass(frozen=True, slots=True)
+class SeenAnimal:
+    """What the side of the rail shows. `owners` are the names of its lot."""
+
+    animal: Animal
+    lot_number: int
+    owners: tuple[str, ...]
+    weighings: tuple[Weighing, ...]
+    losses: tuple[Loss, ...]
+
+    @property
+    def catalogue(self) -> Catalogue:
+        """What is known of its species."""
+        return anatomy.catalogue(self.animal.species)
+
+    def weighing(self, place: Place) -> Weighing | None:
+        """The weight that holds at that place."""
+        for one in self.weighings:
+            if one.current and (one.kind, one.side, one.quarter) == place:
+                return one
+        return None
+
+    def way(self) -> str:
+        """How its hot weight is taken: as it was begun, else as the species usually is."""
+        for way, places in WAYS.items():
+            if any(self.weighing(place) for place in places):
+                return way
+        return "sides" if self.catalogue.usually_split else "whole"
+
+    def hot_ng(self, extra: "dict[Place, Weight] | None" = None) -> int | None:
+        """The whole hot weight once every part of it is weighed; `extra` are weights typed."""
+        known = self._known(extra)
+        for places in WAYS.values():
+            if all(place in known for place in places):
+                return sum(known[place].nanograms for place in places)
+        return None
+
+    def dressed(self, extra: "dict[Place, Weight] | None" = None) -> Dressed | None:
+        """The dressing percentage, when live and hot weight are known."""
+        live, hot = self._known(extra).get(LIVE), self.hot_ng(extra)
+        if live is None or hot is None:
+            return None
+        animal = self.animal
+        ranges = self.catalogue.ranges
+        return dressed(ranges, live.nanograms, hot, animal.skin, animal.sex)
+
+    def _known(self, extra: "dict[Place, Weight] | None") -> dict[Place, Weight]:
+        known: dict[Place, Weight] = {
+            (one.kind, one.side, one.quarter): one.weight for one in self.weighings if one.current
+        }
+        return {**known, **(extra or {})}
+
+
+def see(bench: "Bench", animal_id: int) -> SeenAnimal | None:
+    """Read one animal; None when there is none such."""
+    with bench.store.read() as work:
+        animal = work.animals.get(animal_id)
+        lot = work.lots.get(animal.lot_id) if animal else None
+        if animal is None or lot is None:
+            return None
+        return SeenAnimal(
+            animal,
+            lot.number,
+            tuple(share.owner for share in lot.shares if share.owner),
+            work.weighings.of_animal(animal_id),
+            tuple(one for one in work.animals.losses(animal_id) if not one.void),
+        )
