@@ -158,7 +158,7 @@ def _row(line: BillLine, words: Words, *, several: bool, taxed: bool) -> tuple[s
 
 def _what(line: BillLine, words: Words, *, several: bool) -> Iterator[str]:
     name = charge_name(line, words)
-    yield f"{name}, {words.say('bills.tag', tags=line.tag)}" if several and line.tag else name
+    yield words.say("bills.of_tag", what=name, tag=line.tag) if several and line.tag else name
     if line.reason:
         yield line.reason
     if line.kind == "waiting":
@@ -167,6 +167,9 @@ def _what(line: BillLine, words: Words, *, several: bool) -> Iterator[str]:
         yield words.say("bills.less_shrink", percent=number_text(line.shrink * 100))
     if line.rule == "shared" and line.whole_cents is not None:
         yield words.say("bills.rule_shared", whole=money_text(line.whole_cents))
+    elif line.rule == "minimum" and line.whole_cents not in (None, line.amount_cents):
+        whole = money_text(line.whole_cents or 0)
+        yield words.say("bills.rule_part_of_minimum", whole=whole)
     elif line.rule in ("minimum", "steps", "kept"):
         yield words.say(f"bills.rule_{line.rule}")
     if line.by_table:

@@ -11,16 +11,16 @@ from printing.letterhead import (
     day_text,
     money_row,
     notes,
-    number_text,
     open_paper,
     sender,
 )
 from printing.page import Column, Paper, table
 from printing.words import Words
+from printing.words.choice_words import amount_text, percent_text
 from shared.billing.bill import Bill
 from shared.carcass.catalogue import Catalogue
 from shared.cutting.forecast import Forecast, Range
-from shared.cutting.order import Amount, Choice, Question
+from shared.cutting.order import Choice, Question
 from shared.money import money_text
 from shared.shop.details import ShopDetails
 from shared.units import length_text, weight_text, whole_pounds_text
@@ -77,20 +77,6 @@ def confirmation(
     return paper.pdf()
 
 
-def amount_text(amount: Amount, words: Words) -> str:
-    """How much was asked: "6", "all", "5 lb", "up to 4"."""
-    if amount.kind in ("pieces", "slices"):
-        return str(amount.count)
-    if amount.kind in ("up_to", "at_least"):
-        return words.say(f"bills.amount_{amount.kind}", number=amount.count)
-    if amount.kind == "pounds" and amount.weight is not None:
-        return weight_text(amount.weight)
-    if amount.kind == "fraction" and amount.fraction is not None:
-        part = number_text(amount.fraction * 100)
-        return words.say(f"bills.amount_of_{amount.of}", percent=part)
-    return words.say(f"bills.amount_{amount.kind}")
-
-
 def _head(booking: Booking, shop: ShopDetails, customer: Sequence[str], words: Words) -> Letterhead:
     told = ", ".join(tag for tag in booking.tags if tag)
     corner = (booking.owner, words.say("bills.tag", len(booking.tags), tags=told) if told else "")
@@ -139,7 +125,7 @@ def _row(choice: Choice, catalogue: Catalogue, forecast: Forecast, words: Words)
         packed = words.say("bills.to_a_package", number=package.pieces)
     return (
         "\n".join(_what(choice, catalogue, words)),
-        amount_text(choice.amount, words),
+        amount_text(choice, catalogue, words),
         packed,
         range_text(found.packages) if found else "–",
         _pounds_range(found.finished) if found else "–",
@@ -154,9 +140,9 @@ def _what(choice: Choice, catalogue: Catalogue, words: Words) -> Iterator[str]:
     if choice.piece_weight is not None:
         parts.append(weight_text(choice.piece_weight))
     if choice.ribs is not None:
-        parts.append(words.say("bills.ribs", number=choice.ribs))
+        parts.append(words.say("asked.ribs", choice.ribs))
     if choice.lean is not None:
-        parts.append(words.say("bills.lean", percent=number_text(choice.lean * 100)))
+        parts.append(words.say("asked.lean", percent=percent_text(choice.lean)))
     parts += [words.name(species, f"finish.{one}") for one in choice.finishes]
     yield ", ".join(parts)
     if choice.note:

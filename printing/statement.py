@@ -96,8 +96,9 @@ def _row(line: StatementLine, statement: Statement, words: Words) -> tuple[str, 
     animal = words.name(statement.species, f"species.{statement.species}")
     what = words.say("bills.your_share")
     if line.animal:
-        tagged = f", {words.say('bills.tag', tags=line.tag)}" if line.tag else ""
-        what = f"{animal[:1].upper()}{animal[1:]}{tagged}"
+        what = f"{animal[:1].upper()}{animal[1:]}"
+        if line.tag:
+            what = words.say("bills.of_tag", what=what, tag=line.tag)
     if line.unit == "lb":
         quantity = pounds(line.quantity)
     elif line.unit == "head":

@@ -1,0 +1,113 @@
+"""The confirmation tells what was asked, and calls every expected figure an estimate."""
+
+from dataclasses import replace
+from fractions import Fraction
+
+import pytest
+
+from printing.confirmation import Booking, confirmation
+from printing.words import Words
+from shared.billing.bill import Bill, make_bill
+from shared.billing.lot import billed_lot
+from shared.billing.problems import BillingProblem
+from shared.billing.rates import Charge
+from shared.shop.details import ShopDetails
+from shared.units import whole_pounds_text
+from tests.printing.orders import Planned, halves
+from tests.printing.pages import (
+    DAY,
+    MADE,
+    NAME,
+    SHOP,
+    SHOP_A4,
+    SIZES,
+    SPANISH,
+    WORDS,
+    amounts,
+    pages,
+    size,
+    text,
+)
+from tests.shared.billing.lots import card, good
+
+CARD = card(
+    Charge("kill", "per_head", Fraction(6000)),
+    Charge("cut_and_wrap", "per_lb_hot", Fraction(85)),
+)
+
+
+@pytest.fixture(scope="module")
+def planned() -> Planned:
+    return halves()
+
+
+def quote(planned: Planned) -> Bill:
+    lot = billed_lot(
+        planned.question, planned.catalogue, {1: CARD, 2: CARD}, forecast=planned.forecast
+    )
+    assert not isinstance(lot, BillingProblem)
+    return replace(good(make_bill(lot, 1)), estimate=True)
+
+
+def paper_of(
+    planned: Planned,
+    estimate: Bill | None,
+    shop: ShopDetails = SHOP,
+    words: Words = WORDS,
+) -> bytes:
+    booking = Booking(1042, 9, "pork", ("114",), DAY, NAME, "side 1", "Call before noon", 5000)
+    return confirmation(
+        booking,
+        planned.question,
+        planned.catalogue,
+        planned.forecast,
+        1,
+        estimate=estimate,
+        shop=shop,
+        customer=(NAME,),
+        made=MADE,
+        words=words,
+    )
+
+
+def test_it_tells_the_order_and_what_is_expected(planned: Planned) -> None:
+    said = text(paper_of(planned, None)).replace("\n", " ")
+    assert "Order 1042 as booked" in said
+    assert "6 slices" in said
+    assert "nice & <thick>" in said
+    assert "2 to a package" in said
+    expected = planned.forecast.finished(1)
+    low, high = whole_pounds_text(expected.low), whole_pounds_text(expected.high)
+    assert f"from {low} to {high}".replace("\u00a0", " ").removeprefix("from ") in said
+    assert "yours may give more or less" in said
+    assert "A deposit of $50.00 is asked" in said
+    assert "Call before noon" in said
+
+
+def test_another_owners_lines_are_not_on_it(planned: Planned) -> None:
+    assert "Bert" not in text(paper_of(planned, quote(planned)))
+
+
+def test_the_price_is_an_estimate_and_says_so(planned: Planned) -> None:
+    estimate = quote(planned)
+    pdf = paper_of(planned, estimate)
+    said = text(pdf).replace("\n", " ")
+    assert estimate.total_cents in amounts(pdf)
+    for line in estimate.lines:
+        assert line.amount_cents in amounts(pdf)
+    assert "The price is an estimate" in said
+    assert "Balance due" not in said
+
+
+@pytest.mark.parametrize("shop", [SHOP, SHOP_A4], ids=["letter", "a4"])
+def test_name_paper_and_bytes(planned: Planned, shop: ShopDetails) -> None:
+    pdf = paper_of(planned, quote(planned), shop)
+    assert size(pdf) == SIZES[shop.paper]
+    assert len(pages(pdf)) == 1
+    assert NAME in text(pdf).replace("\n", " ")
+    assert pdf == paper_of(planned, quote(planned), shop)
+
+
+def test_in_spanish(planned: Planned) -> None:
+    said = text(paper_of(planned, quote(planned), words=SPANISH)).replace("\n", " ")
+    assert "El precio es un presupuesto" in said
