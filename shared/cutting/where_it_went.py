@@ -20,6 +20,7 @@ ROWS: tuple[str, ...] = (
     "finish_loss",
     "cutting_loss",
     "open",
+    "not_kept",
     "lean_left",
     "fat_left",
     "bones_left",
@@ -88,16 +89,60 @@ def _account(
     rows["packages"] = finished - besides
     rows["finish_loss"] = into - finished
     _pools(rows, share.number, answer)
-    for one in answer.open_parts:
-        if one.share == share.number and catalogue.parts[one.part].counted:
-            part = catalogue.parts[one.part]
-            rows["open"] += int(
-                _part_ng(part, one.carcass, one.side, question, catalogue) * one.fraction
-            )
+    _parts(rows, share, question, answer, catalogue)
     rows["gone"] = _gone(share, question, catalogue)
     hanging = hanging_ng(share, question, catalogue)
     rows["between_owners"] = hanging - sum(rows.values())
     return Account(share.number, hanging, tuple(rows.items()), besides)
+
+
+def _parts(
+    rows: dict[str, int],
+    share: Share,
+    question: Question,
+    answer: Answer,
+    catalogue: Catalogue,
+) -> None:
+    """What is open, what nobody keeps (skin, feet, backbone), and what the saw turned to dust."""
+    taken = _taken(share.number, answer)
+    opened = {
+        (one.carcass, one.side, one.part): one.fraction
+        for one in answer.open_parts
+        if one.share == share.number
+    }
+    for holding in share.holdings:
+        for part in catalogue.parts.values():
+            if not part.counted or part.per == "animal" or part.by_nature_trim:
+                continue
+            if holding.quarter not in ("", part.quarter):
+                continue
+            place = (holding.carcass, holding.side, part.code)
+            whole = _part_ng(part, holding.carcass, holding.side, question, catalogue)
+            left = holding.fraction - taken.get(place, 0) - opened.get(place, 0)
+            rows["open"] += int(whole * opened.get(place, 0))
+            if left > 0 and not _is_gone(part, holding, question):
+                lost = part.loss or part.needs_skin or part.srm_from_30_months
+                rows["not_kept" if lost else "cutting_loss"] += int(whole * left)
+
+
+def _taken(share: int, answer: Answer) -> dict[tuple[int, int, str], Fraction]:
+    """How much of each part one share's lines take; side 0 is both sides alike."""
+    found: dict[tuple[int, int, str], Fraction] = {}
+    for made in answer.lines:
+        if made.share != share:
+            continue
+        for one in made.taken:
+            for side in (made.side,) if made.side else (1, 2):
+                place = (made.carcass, side, one.part)
+                found[place] = found.get(place, Fraction(0)) + one.fraction
+    return found
+
+
+def _is_gone(part: Part, holding: Holding, question: Question) -> bool:
+    return any(
+        gone.part == part.code and gone.side == holding.side
+        for gone in question.carcasses[holding.carcass].gone
+    )
 
 
 def _pools(rows: dict[str, int], share: int, answer: Answer) -> None:

@@ -1,0 +1,68 @@
+"""A share's hanging weight goes into rows that add up to it exactly."""
+
+from dataclasses import replace
+from fractions import Fraction
+
+from shared.carcass.anatomy import catalogue
+from shared.carcass.carcass import Carcass, Gone, Holding, Share, SideWeights
+from shared.cutting.answer import Answer
+from shared.cutting.forecast import forecast
+from shared.cutting.order import Amount, Choice, Question
+from shared.cutting.plan import plan
+from shared.cutting.where_it_went import Account, accounts, hanging_ng
+from shared.units import NG_PER_LB, Weight
+from tests.shared.cutting.half_hog import PORK, planned
+
+
+def told(question: Question, answer: Answer) -> tuple[Account, ...]:
+    return accounts(question, answer, forecast(question, answer, PORK), PORK)
+
+
+def test_rows_add_up_and_little_moves_between_owners() -> None:
+    question, answer = planned()
+    for account in told(question, answer):
+        assert sum(weight for _, weight in account.rows) == account.hanging_ng
+        # The tail comes one to an animal: half of it may be on the other owner's side.
+        assert abs(account.row("between_owners")) < NG_PER_LB
+        assert account.row("open") == 0
+        assert Fraction(1, 2) < account.take_home < 1
+
+
+def test_what_was_condemned_is_a_row() -> None:
+    question, _ = planned()
+    lost = Gone("jowl", 1, Weight(1, "lb"), "abscess")
+    carcass = replace(question.carcasses[0], gone=(lost,))
+    question = replace(question, carcasses=(carcass,))
+    first, second = told(question, plan(question, PORK))
+    assert (first.row("gone"), second.row("gone")) == (NG_PER_LB, 0)
+
+
+def test_an_order_nobody_gave_leaves_everything_open() -> None:
+    question, _ = planned()
+    question = replace(question, choices=())
+    for account in told(question, plan(question, PORK)):
+        assert account.row("packages") == 0
+        assert account.row("open") > account.hanging_ng * Fraction(9, 10)
+
+
+def test_offal_is_told_beside_the_hanging_weight() -> None:
+    question, _ = planned()
+    liver = Choice(90, 1, "liver", Amount("all"))
+    question = replace(question, choices=(*question.choices, liver))
+    first, second = told(question, plan(question, PORK))
+    assert first.besides_ng > NG_PER_LB
+    assert second.besides_ng == 0
+    assert sum(weight for _, weight in first.rows) == first.hanging_ng
+
+
+def test_a_forequarter_hangs_at_the_tables_share() -> None:
+    """Forequarter about 55 % of a side: Purdue Univ. Extension (Lemenager)."""
+    beef = catalogue("beef")
+    side = SideWeights(whole=Weight(400, "lb"))
+    question = Question((Carcass("beef", chilled=(side, side)),), (), ())
+    fore = Share(1, "", (Holding(0, 1, "fore"),))
+    hind = Share(2, "", (Holding(0, 1, "hind"),))
+    assert hanging_ng(fore, question, beef) == 220 * NG_PER_LB
+    assert hanging_ng(hind, question, beef) == 180 * NG_PER_LB
+    empty = Account(1, 0, (("packages", 0),), 0)
+    assert empty.take_home == 0
