@@ -1,0 +1,106 @@
+"""The invented plant: it is all there, its released orders stand and its closed bills balance."""
+
+import runpy
+from collections import Counter
+from datetime import UTC, date, datetime, timedelta
+from pathlib import Path
+
+import pytest
+
+from db.store import Store, open_store
+from shared.billing.bill import Bill
+from shared.billing.snapshot import from_snapshot
+from shared.carcass.anatomy import catalogue
+from shared.cutting.plan import plan
+from shared.shop.states import release_refusals
+
+SCRIPT = Path(__file__).parents[2] / "demo" / "make_demo.py"
+TODAY = date(2026, 3, 2)
+
+
+@pytest.fixture(scope="module")
+def shop(store_template: Path, tmp_path_factory: pytest.TempPathFactory) -> Store:
+    """The invented plant, made once as `steelyard --demo` makes it."""
+    path = tmp_path_factory.mktemp("demo") / "steelyard.db"
+    path.write_bytes(store_template.read_bytes())
+    store = open_store(path, keep_copies=False, clock=lambda: datetime(2026, 3, 2, 8, tzinfo=UTC))
+    runpy.run_path(str(SCRIPT))["make_demo"](store, TODAY)
+    return store
+
+
+def test_the_plant_has_five_weeks_of_work_for_forty_customers(shop: Store) -> None:
+    with shop.read() as work:
+        assert work.shop.details().phone.startswith("(555)")
+        assert len(work.customers.find("", limit=1000)) >= 40
+        lots = work.lots.list(limit=1000)
+        cards = work.rates.all()
+        found = work.search.find("lucja")
+    assert len(lots) == 45
+    assert {lot.species for lot in lots} == {"pork", "beef", "lamb", "goat"}
+    assert min(lot.day for lot in lots) == TODAY - timedelta(days=34)
+    assert max(lot.day for lot in lots) == TODAY + timedelta(days=6)
+    assert {card.regime for card in cards} == {"custom", "inspected"}
+    assert [one.title for one in found if one.kind == "customer"] == ["Jørgen & Łucja <O'Neil>"]
+
+
+def test_every_state_is_there_to_be_seen(shop: Store) -> None:
+    with shop.read() as work:
+        animals = Counter(row.state for row in work.animals.list(limit=1000))
+        orders = work.orders.list(limit=1000)
+    assert set(animals) >= {"booked", "arrived", "hanging", "on_block", "cut"}
+    assert animals["on_block"] == 1
+    assert {row.state for row in orders} == {"open", "settled", "released", "ready", "handed_over"}
+    assert any(row.due_cents > 0 for row in orders if row.state == "handed_over")
+    assert any(row.state == "open" and row.lines == 0 for row in orders)
+
+
+def test_every_order_at_the_block_or_beyond_stands(shop: Store) -> None:
+    with shop.read() as work:
+        rows = work.orders.list(states=("released", "cut", "ready", "handed_over"), limit=1000)
+        assert len(rows) > 30
+        for row in rows:
+            answer = plan(work.lots.question(row.lot_id), catalogue(row.species))
+            assert release_refusals(answer, row.share) == (), row.number
+
+
+def test_one_open_order_asks_for_more_ham_than_there_is(shop: Store) -> None:
+    with shop.read() as work:
+        rows = work.orders.list(states=("open", "settled"), limit=1000)
+        answers = {
+            row.lot_id: plan(work.lots.question(row.lot_id), catalogue(row.species)) for row in rows
+        }
+    kinds = [one.kind for answer in answers.values() for one in answer.conflicts]
+    assert kinds == ["length"]
+
+
+def test_bills_balance(shop: Store) -> None:
+    with shop.read() as work:
+        rows = work.orders.list(limit=1000)
+        closed = [row for row in rows if row.closed]
+        assert len(closed) > 20
+        assert {row.due_cents for row in closed} == {0}
+        for row in closed:
+            (issued,) = work.bills.of_order(row.id)
+            paper = work.papers.get(issued.paper_id)
+            assert paper is not None
+            bill = from_snapshot(paper.snapshot)
+            assert isinstance(bill, Bill)
+            paid = work.payments.of_order(row.id)
+            assert sum(one.cents for one in paid) == issued.total_cents == bill.total_cents
+            assert bill.waiting == ()
+            assert paper.pdf.startswith(b"%PDF")
+
+
+def test_an_older_beef_and_a_condemned_liver_are_among_them(shop: Store) -> None:
+    with shop.read() as work:
+        rows = work.animals.list(limit=1000)
+        lost = [loss for row in rows for loss in work.animals.losses(row.id)]
+    assert [row.species for row in rows if row.age == "30_and_over"] == ["beef"]
+    assert {loss.gone.part for loss in lost} == {"liver"}
+
+
+def test_the_same_day_gives_the_same_shop(shop: Store, store: Store) -> None:
+    runpy.run_path(str(SCRIPT))["make_demo"](store, TODAY)
+    with shop.read() as one, store.read() as other:
+        assert one.orders.list(limit=1000) == other.orders.list(limit=1000)
+        assert one.bills.list(limit=1000) == other.bills.list(limit=1000)
