@@ -4,7 +4,7 @@ Everything comes from the plan; nothing is worked out a second time. A line that
 sides (a crown roast) or from the animal (the tongue) stands with side 1, after the side's own.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from shared.carcass.catalogue import Catalogue, Cut, UsualLine
 from shared.cutting.answer import Answer, PlanLine, PoolDraw
@@ -64,12 +64,19 @@ class PoolLine:
 def block_lines(question: Question, answer: Answer, catalogue: Catalogue) -> tuple[BlockLine, ...]:
     """The plan's lines by carcass, then side, then the order the block breaks them.
 
+    Stretches of one line on one side are told together, and so are the ways of a line that takes
+    everything or the rest: the cutter reads four strip steaks once, not twice two.
+
     Worked number: of a whole hog with one ham whole and the other in steaks, side 1 gives one
     line (whole ham, 1) and side 2 one line (ham steaks, 6).
     """
     choices = {choice.line: choice for choice in question.choices}
-    lines = [_block_line(made, choices[made.line], catalogue) for made in answer.lines]
-    return tuple(sorted(lines, key=lambda one: _place(one, catalogue)))
+    merged: dict[tuple[int, int, int, str], BlockLine] = {}
+    for made in answer.lines:
+        line = _block_line(made, choices[made.line], catalogue)
+        key = (line.carcass, line.side, line.line, line.way)
+        merged[key] = _together(merged[key], line) if key in merged else line
+    return tuple(sorted(merged.values(), key=lambda one: _place(one, catalogue)))
 
 
 def pool_lines(question: Question, answer: Answer, catalogue: Catalogue) -> tuple[PoolLine, ...]:
@@ -110,8 +117,21 @@ def _same(choice: Choice, cut: Cut, usual: UsualLine) -> bool:
     )
 
 
+def _together(first: BlockLine, second: BlockLine) -> BlockLine:
+    """One line of two; where they lie apart on the run, it has no one place there."""
+    return replace(
+        first,
+        count=first.count + second.count,
+        weight_ng=first.weight_ng + second.weight_ng,
+        size=first.size if first.size == second.size else None,
+        start=None,
+        end=None,
+    )
+
+
 def _block_line(made: PlanLine, choice: Choice, catalogue: Catalogue) -> BlockLine:
     cut = catalogue.cuts[made.cut]
+    everything = choice.amount.kind in ("all", "rest")
     sliced = any(way.run is not None and way.run.size == "slice" for way in cut.ways)
     return BlockLine(
         carcass=made.carcass,
@@ -120,8 +140,8 @@ def _block_line(made: PlanLine, choice: Choice, catalogue: Catalogue) -> BlockLi
         share=made.share,
         line=made.line,
         cut=made.cut,
-        way=made.way if len(cut.ways) > 1 else "",
-        count=made.count,
+        way=made.way if len(cut.ways) > 1 and not everything else "",
+        count=0 if cut.kind == "to_trim" else made.count,
         thickness=(choice.thickness or cut.thickness) if sliced else None,
         size=made.size,
         piece_weight=choice.piece_weight,

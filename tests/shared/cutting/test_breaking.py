@@ -11,9 +11,8 @@ from tests.shared.cutting.half_hog import PORK, planned
 def test_every_plan_line_is_on_the_block_by_side_and_breaking_order() -> None:
     question, answer = planned()
     lines = block_lines(question, answer, PORK)
-    assert sorted((one.line, one.side) for one in lines) == sorted(
-        (one.line, one.side) for one in answer.lines
-    )
+    assert {(one.line, one.side) for one in lines} == {(one.line, one.side) for one in answer.lines}
+    assert sum(one.weight_ng for one in lines) == sum(one.weight_ng for one in answer.lines)
     places = [
         (one.side or 1, one.side == 0, PORK.primals.index(one.primal), PORK.cuts[one.cut].order)
         for one in lines
@@ -31,6 +30,13 @@ def test_steaks_say_their_thickness_and_roasts_do_not() -> None:
     assert by_cut["assorted_chop"].from_rest
     assert by_cut["whole_picnic"].note == "leave the shank on"
     assert by_cut["whole_picnic"].differs
+
+
+def test_what_is_left_open_for_grinding_is_one_line_a_side() -> None:
+    question, answer = planned()
+    told = [one for one in block_lines(question, answer, PORK) if one.cut == "grind_open"]
+    assert sum(one.cut == "grind_open" for one in answer.lines) > len(told) == 2
+    assert [(one.count, one.way, one.start) for one in told] == [(0, "", None)] * 2
 
 
 def test_the_table_at_the_end_holds_every_draw() -> None:
