@@ -88,7 +88,7 @@ DONE = (
 OWING = (
     _lot("pork", -14, -11, 281, 3, W(3, ("ham steaks",)), until="owing"),
     _lot("pork", -11, -8, 269, 2, W(31), W(32, ("boneless",)), until="owing"),
-    _lot("beef", -22, -9, 1150, 5, W(33, ("grind round",)), until="owing", deposit=10_000),
+    _lot("goat", -13, -9, 86, 25, W(33), until="owing", deposit=4_000),
 )
 READY = (
     _lot("pork", -7, -4, 274, 2, W(34), until="ready"),

@@ -2,14 +2,10 @@
 
 from collections.abc import Callable
 from functools import cache
-from importlib import import_module
-from importlib.util import find_spec
-from io import BytesIO
 from typing import TYPE_CHECKING
 
-import pypdfium2
-
 from printing.bill import bill as printed_bill
+from printing.block_sheet import block_sheet as printed_sheet
 from printing.words import Words
 from shared.billing.bill import Bill
 from shared.carcass.anatomy import catalogue
@@ -30,9 +26,6 @@ def _words(language: str) -> Words:
 
 def block_sheet(work: "Work", lot: Lot, question: Question, answer: Answer) -> bytes:
     """The first sheet of the block for a lot."""
-    if find_spec("printing.block_sheet") is None:
-        return _blank()
-    printed_sheet = import_module("printing.block_sheet").block_sheet
     found = catalogue(lot.species)
     return printed_sheet(
         question,
@@ -67,12 +60,3 @@ def bill_paper(work: "Work", order: Order, lot: Lot, bill: Bill) -> Callable[[in
         )
 
     return paper
-
-
-@cache
-def _blank() -> bytes:
-    document, kept = pypdfium2.PdfDocument.new(), BytesIO()
-    document.new_page(612, 792)
-    document.save(kept)
-    document.close()
-    return kept.getvalue()

@@ -149,6 +149,9 @@ BIGGER = {
     ("beef", "top_round_steak"): Package(pieces=2),
     ("beef", "sirloin_steak"): Package(pieces=2),
     ("beef", "shank_slices"): Package(pieces=4),
+    ("beef", "rib_steak"): Package(pieces=4),
+    ("beef", "t_bone_steak"): Package(pieces=4),
+    ("beef", "short_ribs"): Package(weight=Weight(3, "lb")),
 }
 
 
