@@ -16,7 +16,8 @@ BIG = size_for_capitals(8.05 * MM, "bold")
 MAIN = size_for_capitals(4.05 * MM, "bold")
 UNIT = 12.0
 DETAIL = 10.5
-RIGHT = 118.0
+MOST_RIGHT = 118.0
+GROUP = 9.5
 TICK = 18.0
 GAP = 8.0
 LEAD = 1.22
@@ -48,6 +49,7 @@ class Columns:
     count: float
     size: float
     name: float
+    right: float
 
 
 def columns(rows: Sequence[Row]) -> Columns:
@@ -55,7 +57,11 @@ def columns(rows: Sequence[Row]) -> Columns:
     count = max([30.0, *(width(row.count, "bold", BIG) for row in rows)])
     size = max([20.0, *(_size_width(row) for row in rows)])
     first = TICK + GAP + 4
-    return Columns(first + count, first + count + GAP + 4, first + count + size + 2 * GAP + 8)
+    owners = [width(row.owner, "semibold", MAIN * 0.8) for row in rows]
+    groups = [width(row.group, "semibold", GROUP) for row in rows]
+    right = min(MOST_RIGHT, max([0.0, *owners, *groups]) + 8)
+    name = first + count + size + 2 * GAP + 8
+    return Columns(first + count, first + count + GAP + 4, name, right)
 
 
 def draw_rows(paper: Paper, rows: Sequence[Row]) -> None:
@@ -84,16 +90,16 @@ def boxed(paper: Paper, text: str, size: float, face: Face = "bold", thick: floa
 
 def _draw(paper: Paper, row: Row, at: Columns, *, begins: bool) -> None:
     face: Face = "bold" if row.differs else "regular"
-    room = paper.room - at.name - RIGHT - GAP
+    room = paper.room - at.name - at.right - GAP
     names = wrap(row.name, face, MAIN, room)
     details = wrap(row.details, "regular", DETAIL, room) if row.details else []
     notes = wrap(row.note, "bold", MAIN, paper.room - at.name - GAP) if row.note else []
     apart = len(notes) * MAIN * LEAD > LONGEST_WHOLE
     kept = [] if apart else notes
     texts = (len(names) + len(kept)) * MAIN * LEAD + len(details) * DETAIL * LEAD
-    owner = wrap(row.owner, "semibold", MAIN * 0.8, RIGHT - 6) if row.owner else []
+    owner = wrap(row.owner, "semibold", MAIN * 0.8, MOST_RIGHT - 6) if row.owner else []
     right = (14 if begins else 0) + len(owner) * MAIN * 0.8 * LEAD
-    high = max(BIG * 0.73 + 13, texts + 9, right + 8)
+    high = max(BIG * 0.73 + 10, texts + 7, right + 6)
     if paper.need(high + 2):
         begins = True
     if begins:
@@ -121,8 +127,8 @@ def _marks(paper: Paper, row: Row, at: Columns, high: float) -> None:
     """The tick box, the count and the size."""
     if row.differs:
         paper.box(0, paper.y - 1, paper.room, high, 1.4)
-    paper.box(5, paper.y + 6, TICK, TICK, 1.0)
-    base = paper.y + 6 + BIG * 0.73
+    paper.box(5, paper.y + 5, TICK, TICK, 1.0)
+    base = paper.y + 4 + BIG * 0.73
     paper.text(at.count, base, row.count, BIG, "bold", "right")
     if row.size:
         paper.text(at.size, base, row.size, BIG, "bold")
@@ -133,7 +139,7 @@ def _right(paper: Paper, row: Row, owner: Sequence[str], *, begins: bool) -> Non
     y = paper.y
     if begins:
         y += 11
-        paper.text(paper.room - 5, y, row.group, 9.5, "semibold", "right")
+        paper.text(paper.room - 5, y, row.group, GROUP, "semibold", "right")
         y += 3
     for line in owner:
         y += MAIN * 0.8 * LEAD

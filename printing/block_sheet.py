@@ -13,7 +13,7 @@ from printing.block_row import MAIN, Row, boxed, draw_rows
 from printing.block_words import block_row, merged, owner_names, pool_row
 from printing.letterhead import day_text, time_text
 from printing.page import Foot, Paper
-from printing.typefaces import wrap
+from printing.typefaces import width, wrap
 from printing.words import Words
 from printing.words.place_words import capital
 from printing.words.sentences import caution
@@ -31,6 +31,8 @@ CORNER = 24.0
 OWNER = 20.0
 BAR_DPI = 300  # desk printers draw at 300 or 600 dots to the inch
 BAR_DOTS = 4
+BAR_ROOM = 150.0
+POOL_TITLE, POOL_ROW = 40.0, 42.0
 WITH_ALLERGENS = ("seasoned", "marinated", "stuffed")
 
 
@@ -142,10 +144,13 @@ def _draw_pools(paper: Paper, sheet: _Sheet) -> None:
     lines = pool_lines(sheet.question, sheet.answer, sheet.catalogue)
     if not lines:
         return
-    _title(paper, sheet.words.say("papers.pools"))
     rows = [
         pool_row(line, sheet.catalogue, sheet.words, sheet.owners[line.share]) for line in lines
     ]
+    sheet.side = 0
+    if paper.left() < POOL_TITLE + POOL_ROW * len(rows):
+        paper.new_page()
+    _title(paper, sheet.words.say("papers.pools"))
     draw_rows(paper, rows)
     paper.rule()
 
@@ -171,29 +176,38 @@ def _foot(sheet: _Sheet, shop: ShopDetails, made: datetime) -> Foot:
 
 def _head_left(paper: Paper, sheet: _Sheet) -> float:
     words, carcass = sheet.words, sheet.here
-    paper.text(0, 20, words.say("papers.side", side=sheet.side), CORNER, "bold")
-    species = words.name(carcass.species, f"species.{carcass.species}")
+    species = capital(words.name(carcass.species, f"species.{carcass.species}"))
     regime = words.say(f"papers.regime_{carcass.regime}")
-    known = side_weights(carcass, sheet.catalogue)[sheet.side - 1]
-    weight = words.say(f"papers.weight_{known.basis}", weight=pounds_text(known.nanograms))
-    paper.text(0, 38, f"{capital(species)}, {weight}", MAIN * 0.8, "semibold")
     facts = words.say("papers.facts", lot=sheet.lot, sheet=sheet.number)
     paper.text(0, 53, f"{facts}, {regime}", 10.5)
-    if not carcass.tag or not carcass.tag.isascii():
+    if not sheet.side:
+        paper.text(0, 20, words.say("papers.lot", lot=sheet.lot), CORNER, "bold")
+        paper.text(0, 38, species, MAIN * 0.8, "semibold")
         return 58.0
-    symbol = bars("code128", carcass.tag)
-    if symbol.wide * module_points(BAR_DOTS, BAR_DPI) > paper.room * 0.42:
-        return 58.0
-    x, y = paper.corner(12, 60 + 26)
-    draw_bars(paper.canvas(), symbol, (x, y), BAR_DOTS, BAR_DPI, 26)
-    return 90.0
+    told = words.say("papers.side", side=sheet.side)
+    paper.text(0, 20, told, CORNER, "bold")
+    known = side_weights(carcass, sheet.catalogue)[sheet.side - 1]
+    weight = words.say(f"papers.weight_{known.basis}", weight=pounds_text(known.nanograms))
+    paper.text(0, 38, f"{species}, {weight}", MAIN * 0.8, "semibold")
+    _bars(paper, carcass.tag, width(told, "bold", CORNER) + 26)
+    return 58.0
+
+
+def _bars(paper: Paper, tag: str, x: float) -> None:
+    """The tag's barcode beside the side; a tag that Code 128 can't hold goes without."""
+    if not tag or not tag.isascii():
+        return
+    symbol = bars("code128", tag)
+    if symbol.wide * module_points(BAR_DOTS, BAR_DPI) <= BAR_ROOM:
+        draw_bars(paper.canvas(), symbol, paper.corner(x, 24), BAR_DOTS, BAR_DPI, 24)
 
 
 def _head_right(paper: Paper, sheet: _Sheet) -> float:
     y = 20.0
-    tag = sheet.here.tag or str(sheet.carcass + 1)
+    tags = [it.tag or str(n) for n, it in enumerate(sheet.question.carcasses, start=1)]
+    tag = tags[sheet.carcass] if sheet.side else ", ".join(tags)
     told = sheet.words.say("papers.tag", tag=tag)
-    for number, line in enumerate(wrap(told, "bold", CORNER, paper.room * 0.5)):
+    for number, line in enumerate(wrap(told, "bold", CORNER, paper.room * 0.45)):
         y += CORNER * 1.15 if number else 0
         paper.text(paper.room, y, line, CORNER, "bold", "right")
     for share in sheet.shares_here():
@@ -229,17 +243,17 @@ def _allergens(sheet: _Sheet) -> Iterator[str]:
         told = [one for one in choice.finishes if one in WITH_ALLERGENS]
         if told and choice.share in sheet.shares_here():
             species = sheet.catalogue.species
-            what = f"{words_of(sheet, choice.cut)}, {words_finish(sheet, species, told)}"
+            what = f"{_cut_words(sheet, choice.cut)}, {_finish_words(sheet, species, told)}"
             owner = sheet.owners[choice.share]
             yield capital(sheet.words.say("papers.allergens", what=what, owner=owner))
 
 
-def words_of(sheet: _Sheet, cut: str) -> str:
+def _cut_words(sheet: _Sheet, cut: str) -> str:
     """The cut's name for several of it."""
     return sheet.words.name(sheet.catalogue.species, f"cut.{cut}", 2)
 
 
-def words_finish(sheet: _Sheet, species: str, finishes: Sequence[str]) -> str:
+def _finish_words(sheet: _Sheet, species: str, finishes: Sequence[str]) -> str:
     """The finishes' names."""
     return ", ".join(sheet.words.name(species, f"finish.{one}") for one in finishes)
 
@@ -250,6 +264,9 @@ def _told_here(one: Caution, sheet: _Sheet) -> bool:
     Trimmed parts and the age are told from the carcass itself.
     """
     if one.code in ("trimmed", "age_unknown"):
+        return False
+    cut = next((it.cut for it in sheet.question.choices if it.line == one.line), "")
+    if one.code == "lost_part" and cut and sheet.catalogue.cuts[cut].kind == "to_trim":
         return False
     if one.where is not None:
         sides = (0, sheet.side)
