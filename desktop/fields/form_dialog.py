@@ -1,6 +1,7 @@
 """A dialog of fields; refused, it stays as it is with everything typed in it."""
 
 from PySide6.QtCore import QEvent, Qt
+from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QDialog, QWidget
 
 from desktop.fields.grid import FieldGrid
@@ -36,6 +37,8 @@ class FormDialog(QDialog):
         self._layout.addLayout(feet)
         self.main.clicked.connect(self.try_it)
         self.leave.clicked.connect(self.reject)
+        for keys in ("Ctrl+Return", "Ctrl+Enter"):
+            QShortcut(QKeySequence(keys), self).activated.connect(self.try_it)
 
     def set_words(self, heading: str, lead: str, main: str, leave: str) -> None:
         """The dialog's words: what it does, why, and the verbs of its buttons."""

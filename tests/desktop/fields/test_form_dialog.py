@@ -68,6 +68,11 @@ def test_enter_does_the_main_action_and_escape_leaves(qtbot: QtBot) -> None:
     QTest.keyClick(dialog.weight.line, Qt.Key.Key_Return)
     assert dialog.done_with == [("115", Weight(985, "lb", -1))]
     dialog = opened(qtbot)
+    type_into(dialog.weight.line, "98.5")
+    type_into(dialog.tag.line, "115")
+    QTest.keyClick(dialog.tag.line, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
+    assert dialog.done_with == [("115", Weight(985, "lb", -1))]
+    dialog = opened(qtbot)
     QTest.keyClick(dialog.tag.line, Qt.Key.Key_Escape)
     assert not dialog.isVisible()
 
