@@ -11,14 +11,16 @@ from pathlib import Path
 
 from desktop.shell import (
     backup,
+    bill,
     check_store,
     plan,
+    print_paper,
     restore,
     self_test,
 )
 from desktop.shell.context import LANGUAGES
 
-COMMANDS = (plan, backup, restore, check_store, self_test)
+COMMANDS = (plan, print_paper, bill, backup, restore, check_store, self_test)
 
 
 def parser() -> argparse.ArgumentParser:

@@ -58,7 +58,7 @@ def add_to(commands: Commands, everywhere: argparse.ArgumentParser) -> None:
 def run(given: argparse.Namespace) -> int:
     """Read, plan, print."""
     words = words_of(given)
-    order = _read(given.file, words)
+    order = read_order(given.file, words)
     if given.shop is not None:
         order, words = _with_shop(given, order)
     return _answer(order, words, as_json=given.json)
@@ -80,7 +80,7 @@ def _answer(order: "OrderFile", words: "Words", *, as_json: bool) -> int:
     return STATUS[answer.verdict]
 
 
-def _read(name: str, words: "Words") -> "OrderFile":
+def read_order(name: str, words: "Words") -> "OrderFile":
     """The order file, or a refusal that names line and field of everything wrong in it."""
     from shared import orderfile
 

@@ -16,7 +16,7 @@ NAMES = [
 
 
 def test_the_commands_are_those_agreed() -> None:
-    assert {"plan", "backup", "restore", "check-store", "self-test"} <= set(NAMES)
+    assert {"plan", "print", "bill", "backup", "restore", "check-store", "self-test"} <= set(NAMES)
 
 
 @pytest.mark.parametrize("name", ["", *NAMES])

@@ -1,0 +1,136 @@
+"""`steelyard print DOCUMENT`: a paper of the shop as PDF, from its records or an order file."""
+
+import argparse
+from fractions import Fraction
+from pathlib import Path
+from typing import TYPE_CHECKING, get_args
+
+from desktop.shell.context import (
+    DONE,
+    WRONG,
+    CommandError,
+    Commands,
+    guarded,
+    now,
+    records,
+    words_of,
+    write_bytes,
+)
+
+if TYPE_CHECKING:
+    from printing.words import Words
+    from shared.billing.statement import Price
+
+BASES = ("per_lb_hot", "per_lb_chilled", "per_head", "per_share")
+
+
+def add_to(commands: Commands, everywhere: argparse.ArgumentParser) -> None:
+    """Put the command into the command line, one paper a subcommand."""
+    command = commands.add_parser(
+        "print",
+        parents=[everywhere],
+        help="write a paper as PDF",
+        description="Writes a paper of the shop as PDF. Nothing is issued or released; what was "
+        "is printed as it was kept. Exit status 0, 1 when it can't be made, 2 when the command "
+        "or the file is wrong.",
+    )
+    papers = command.add_subparsers(title="documents", metavar="DOCUMENT", required=True)
+    sheet = _paper(papers, everywhere, "block-sheet", "what the block cuts of a lot")
+    sheet.add_argument("of", metavar="LOT|FILE", help="the lot's number, or an order file")
+    sheet.add_argument("--paper", choices=("letter", "a4"), help="paper for an order file")
+    _order(_paper(papers, everywhere, "labels", "the labels of an order's packages"))
+    counts = _paper(papers, everywhere, "counts", "package counts of a lot")
+    counts.add_argument("of", type=int, metavar="LOT", help="the lot's number")
+    _order(_paper(papers, everywhere, "bill", "the bill of an order"))
+    statement = _paper(papers, everywhere, "statement", "the producer's statement to an owner")
+    _order(statement)
+    statement.add_argument("--price", required=True, help="his price, like $3.00")
+    statement.add_argument(
+        "--per", choices=BASES, default="per_lb_hot", help="what the price is for"
+    )
+    tag = _paper(papers, everywhere, "tag", "the rail tags of an animal")
+    tag.add_argument("of", type=int, metavar="LOT", help="the lot's number")
+    tag.add_argument("--animal", type=int, default=1, metavar="N", help="which one, from 1")
+
+
+def _paper(
+    papers: Commands, everywhere: argparse.ArgumentParser, name: str, what: str
+) -> argparse.ArgumentParser:
+    paper = papers.add_parser(name, parents=[everywhere], help=what)
+    paper.add_argument(
+        "-o", "--output", type=Path, required=True, metavar="FILE", help="the PDF to write"
+    )
+    paper.set_defaults(run=guarded(run), document=name)
+    return paper
+
+
+def _order(paper: argparse.ArgumentParser) -> None:
+    paper.add_argument("of", type=int, metavar="ORDER", help="the order's number")
+
+
+def run(given: argparse.Namespace) -> int:
+    """Make the paper and write it."""
+    words = words_of(given)
+    if given.document == "block-sheet" and not given.of.isdecimal():
+        pdf = _sheet_of_file(given, words)
+    else:
+        pdf = _stored(given, words)
+    write_bytes(given, given.output, pdf)
+    return DONE
+
+
+def _stored(given: argparse.Namespace, words: "Words") -> bytes:
+    from desktop.shell import stored_papers as papers
+    from printing.words import Words
+
+    price = _price(given, words) if given.document == "statement" else None
+    with records(given) as store:
+        with store.read() as work:
+            words = Words(given.language, work.shop.own_names(given.language))
+        if given.document == "block-sheet":
+            return papers.sheet_paper(store, int(given.of), words)
+        if given.document == "labels":
+            return papers.labels_paper(store, given.of, words)
+        if given.document == "counts":
+            return papers.counts_paper(store, given.of, words)
+        if given.document == "tag":
+            return papers.tag_paper(store, given.of, given.animal, words)
+        billing = papers.billing_of(store, given.of, words)
+        if price is not None:
+            return papers.statement_paper(billing, price, words)
+        return papers.bill_paper(store, billing, words)
+
+
+def _price(given: argparse.Namespace, words: "Words") -> "Price":
+    from shared.billing.statement import Price, PriceBasis
+    from shared.money import read_rate
+
+    assert given.per in get_args(PriceBasis)
+    rate = read_rate(given.price)
+    if not isinstance(rate, Fraction):
+        raise CommandError(words.say("bills.problem_price_unread", text=given.price), WRONG)
+    return Price(given.per, rate)
+
+
+def _sheet_of_file(given: argparse.Namespace, words: "Words") -> bytes:
+    from desktop.shell.plan import read_order
+    from printing.block_sheet import block_sheet
+    from shared.carcass.anatomy import catalogue
+    from shared.cutting.forecast import forecast
+    from shared.cutting.plan import plan
+    from shared.shop.details import ShopDetails
+
+    order = read_order(given.of, words)
+    known = catalogue(order.species)
+    answer = plan(order.question, known)
+    return block_sheet(
+        order.question,
+        answer,
+        known,
+        forecast(order.question, answer, known),
+        lot_number=0,
+        sheet_number=0,
+        shop=ShopDetails(paper=given.paper or "letter"),
+        made=now(),
+        words=words,
+    )

@@ -1,0 +1,234 @@
+"""Papers made from the shop's records for the shell: what is kept is printed as it was kept."""
+
+from typing import TYPE_CHECKING
+
+from desktop.shell.context import CANT, CommandError, now
+from shared.billing.bill import Bill
+from shared.billing.problems import BillingProblem
+
+if TYPE_CHECKING:
+    from fractions import Fraction
+
+    from db.store import Store
+    from db.unit_of_work import Work
+    from desktop.office.billing import Billing
+    from printing.words import Words
+    from shared.billing.statement import Price
+    from shared.cutting.order import Question
+    from shared.shop.lots import Lot
+
+
+def order_id(work: "Work", number: int, words: "Words") -> int:
+    """The order of that number, or a refusal."""
+    for found in work.search.find(str(number)):
+        if found.kind == "order" and found.title == str(number):
+            return found.id
+    raise CommandError(words.say("shell.no_order", number=number), CANT)
+
+
+def lot_of(work: "Work", number: int, words: "Words") -> "Lot":
+    """The lot of that number, or a refusal."""
+    for found in work.search.find(str(number)):
+        lot = work.lots.get(found.id) if found.kind == "lot" else None
+        if lot is not None and lot.number == number:
+            return lot
+    raise CommandError(words.say("shell.no_lot", number=number), CANT)
+
+
+def billing_of(store: "Store", number: int, words: "Words") -> "Billing":
+    """An order's money, or a refusal."""
+    from desktop.office.billing import read_billing
+
+    with store.read() as work:
+        found = order_id(work, number, words)
+    billing = read_billing(store, found)
+    if billing is None:
+        raise CommandError(words.say("shell.no_order", number=number), CANT)
+    return billing
+
+
+def refused(problem: BillingProblem, words: "Words") -> CommandError:
+    """Why there is no bill, in a sentence."""
+    data = {"owner": "", "animal": "", "tag": "", "share": "", **problem.data}
+    key = f"bills.problem_{problem.code}"
+    said = words.say(key, 1, **data) if words.has(key) else problem.code
+    return CommandError(said, CANT)
+
+
+def shown_bill(billing: "Billing", words: "Words") -> Bill:
+    """What is to be billed, else what was billed last."""
+    if billing.shown is not None:
+        return billing.shown
+    assert isinstance(billing.next_bill, BillingProblem)
+    raise refused(billing.next_bill, words)
+
+
+def bill_paper(store: "Store", billing: "Billing", words: "Words") -> bytes:
+    """The bill's paper: as it was kept where nothing is left to bill, else a draft."""
+    from desktop.office.billing import address_lines
+    from printing.bill import bill as printed
+
+    bill = shown_bill(billing, words)
+    if billing.bills and not billing.has_next:
+        with store.read() as work:
+            kept = work.papers.get(billing.bills[-1].paper_id)
+        if kept is not None:
+            return kept.pdf
+    return printed(
+        bill,
+        number=0,
+        shop=billing.shop,
+        customer=address_lines(billing.customer, billing.order.owner),
+        made=now(),
+        words=words,
+        order_number=billing.order.number,
+        lot_number=billing.lot.number,
+    )
+
+
+def statement_paper(billing: "Billing", price: "Price", words: "Words") -> bytes:
+    """The producer's statement to the owner of this order, at his price."""
+    from desktop.office.billing import address_lines
+    from printing.statement import statement as printed
+    from shared.billing.statement import statement
+
+    if isinstance(billing.billed, BillingProblem):
+        raise refused(billing.billed, words)
+    made = statement(billing.billed, billing.order.share, price)
+    if isinstance(made, BillingProblem):
+        raise refused(made, words)
+    return printed(
+        made,
+        producer=address_lines(billing.producer, billing.lot.producer)[1:],
+        buyer=address_lines(billing.customer, billing.order.owner)[1:],
+        paper=billing.shop.paper,
+        made=now(),
+        words=words,
+    )
+
+
+def counts_paper(store: "Store", number: int, words: "Words") -> bytes:
+    """Package counts of all orders of a lot."""
+    from printing.counts import counts, share_counts
+    from shared.carcass.anatomy import catalogue
+    from shared.cutting.forecast import forecast
+    from shared.cutting.plan import plan
+
+    with store.read() as work:
+        lot, shop = lot_of(work, number, words), work.shop.details()
+        question, orders = work.lots.question(lot.id), work.orders.of_lot(lot.id)
+        packages = work.packages.of_lot(lot.id)
+    known = catalogue(lot.species)
+    expected = forecast(question, plan(question, known), known)
+    fore = known.ranges.fore_share if shop.fore_share is None else shop.fore_share
+    shares = [
+        share_counts(
+            question,
+            known,
+            expected,
+            order.share,
+            packages,
+            order_number=order.number,
+            hanging=_hanging(question, order.share, fore),
+        )
+        for order in orders
+    ]
+    return counts(
+        shares,
+        species=lot.species,
+        lot_number=lot.number,
+        tags=[one.tag for one in lot.animals],
+        shop=shop,
+        made=now(),
+        words=words,
+    )
+
+
+def _hanging(question: "Question", share: int, fore: "Fraction") -> "Fraction | None":
+    from shared.billing.quantities import hanging_weights
+
+    held = next(one.holdings for one in question.shares if one.number == share)
+    found = hanging_weights(question.carcasses, held, "hot", fore)
+    return None if isinstance(found, BillingProblem) else found.pounds
+
+
+def sheet_paper(store: "Store", number: int, words: "Words") -> bytes:
+    """The block sheet of a lot: the released one where it still holds, else as planned now."""
+    from printing.block_sheet import block_sheet
+    from shared.carcass.anatomy import catalogue
+    from shared.cutting.forecast import forecast
+    from shared.cutting.plan import plan
+
+    with store.read() as work:
+        lot, shop = lot_of(work, number, words), work.shop.details()
+        question, orders = work.lots.question(lot.id), work.orders.of_lot(lot.id)
+        sheets = work.orders.sheets(lot.id)
+        kept = work.papers.get(sheets[-1].paper_id) if sheets else None
+        if kept is not None and not any(one.changed_since_sheet for one in orders):
+            return kept.pdf
+    known = catalogue(lot.species)
+    answer = plan(question, known)
+    return block_sheet(
+        question,
+        answer,
+        known,
+        forecast(question, answer, known),
+        lot_number=lot.number,
+        sheet_number=sheets[-1].number if sheets else 0,
+        shop=shop,
+        made=now(),
+        words=words,
+        owners={one.share: one.owner for one in orders},
+        note_by_share={one.share: one.note for one in orders if one.note},
+    )
+
+
+def labels_paper(store: "Store", number: int, words: "Words") -> bytes:
+    """The labels of an order's packages, void ones left out."""
+    from desktop.wrap.label_of import label_complaint, label_of
+    from desktop.wrap.wrapping import read_wrapping
+    from printing.labels import LabelRefused, labels
+    from shared.marking.label import PackageLabel
+
+    with store.read() as work:
+        found = order_id(work, number, words)
+    wrapping = read_wrapping(store, found, words)
+    made = [one for one in wrapping.packages if not one.void] if wrapping else []
+    if wrapping is None or not made:
+        raise CommandError(words.say("bills.nothing_made", number=number), CANT)
+    ready: list[PackageLabel] = []
+    for package in made:
+        one = label_of(package, wrapping)
+        if not isinstance(one, PackageLabel):
+            raise CommandError(label_complaint(one), CANT)
+        ready.append(one)
+    try:
+        return labels(ready, words=words, dpi=wrapping.shop.dpi)
+    except LabelRefused as refusal:
+        raise CommandError(label_complaint(refusal.problems), CANT) from refusal
+
+
+def tag_paper(store: "Store", number: int, animal: int, words: "Words") -> bytes:
+    """The rail tags of one animal of a lot, animals counted from 1."""
+    from printing.carcass_tag import carcass_tag
+
+    with store.read() as work:
+        lot, shop = lot_of(work, number, words), work.shop.details()
+        question, orders = work.lots.question(lot.id), work.orders.of_lot(lot.id)
+    if not 1 <= animal <= len(question.carcasses):
+        said = words.say("bills.no_animal", number=number, animal=animal)
+        raise CommandError(said, CANT)
+    held = {
+        share.number
+        for share in question.shares
+        if any(one.carcass == animal - 1 for one in share.holdings)
+    }
+    return carcass_tag(
+        question.carcasses[animal - 1],
+        lot_number=lot.number,
+        owners=[one.owner for one in orders if one.share in held],
+        killed_on=lot.animals[animal - 1].killed_on,
+        shop=shop,
+        words=words,
+        dpi=shop.dpi,
+    )
