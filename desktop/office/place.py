@@ -1,35 +1,78 @@
-"""Office, the place."""
+"""Office, the place: bills, balances, rate cards and the shop's details."""
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QTabWidget, QWidget
 
 from desktop.look.space import column
-from desktop.panels.empty import EmptyState
+from desktop.office.balances_page import BalancesPage
+from desktop.office.bills_page import BillsPage
+from desktop.office.rates_page import RatesPage
+from desktop.office.shop_page import ShopPage
 from desktop.places import Place
 
 if TYPE_CHECKING:
-    from desktop.bench import Bench
+    from desktop.bench import Bench, Target
+    from shared.shop.lists import BillRow
 
 
 class OfficePlace(Place):
-    """Rates, bills and payments, statements, and the shop's own names and usual choices."""
+    """Rates, bills and payments, statements, and the shop's own details."""
 
     key = "office"
 
     def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
         super().__init__(bench, parent)
-        self._empty = EmptyState(self)
-        column(self).addWidget(self._empty)
+        self.tabs = QTabWidget(self)
+        self.bills = BillsPage(bench, self.tabs)
+        self.balances = BalancesPage(bench, self.tabs)
+        self.rates = RatesPage(bench, self.tabs)
+        self.shop = ShopPage(bench, self.tabs)
+        self._pages = (self.bills, self.balances, self.rates, self.shop)
+        for page in self._pages:
+            self.tabs.addTab(page, "")
+        column(self, gap=0).addWidget(self.tabs)
+        for page in (self.bills, self.rates, self.shop):
+            page.said.connect(self.said)
+            page.changed.connect(self.changed)
+        self.tabs.currentChanged.connect(self._turned)
+        self.balances.picked.connect(self._open_order)
+        self.balances.bill_picked.connect(self._show_paper)
         self.retranslate()
 
     def title(self) -> str:
         return self.tr("Office")
 
+    def first_focus(self) -> QWidget:
+        firsts = (self.bills.orders, self.balances.orders, self.rates.cards, self.shop.name.line)
+        return firsts[self.tabs.currentIndex()]
+
+    def refresh(self) -> None:
+        self._pages[self.tabs.currentIndex()].refresh()
+
+    def open(self, what: "Target") -> None:
+        if what.kind == "order":
+            self._open_order(what.id)
+
     def retranslate(self) -> None:
-        self._empty.set_words(
-            self.tr("Office"),
-            self.tr(
-                "Rates, bills and payments, statements, and the shop's own names and usual choices."
-            ),
-        )
+        names = (self.tr("&Bills"), self.tr("Bala&nces"), self.tr("&Rates"), self.tr("&Shop"))
+        for at, words in enumerate(names):
+            self.tabs.setTabText(at, words)
+        self.tabs.tabBar().setAccessibleName(self.tr("Parts of the office"))
+        for page in self._pages:
+            page.retranslate()
+
+    def _turned(self, at: int) -> None:
+        self._pages[at].refresh()
+        self.first_focus().setFocus()
+
+    def _open_order(self, order_id: int) -> None:
+        self.tabs.setCurrentWidget(self.bills)
+        self.bills.refresh()
+        self.bills.choose(order_id)
+
+    def _show_paper(self, row: "BillRow") -> None:
+        with self.bench.store.read() as work:
+            issued = work.bills.get(row.id)
+        if issued is not None:
+            self.bills.papers.show_kept(issued)

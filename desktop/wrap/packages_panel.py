@@ -23,7 +23,7 @@ class PackagesPanel(SidePanel):
         self.table: Table[PackageMade] = Table(
             RowsModel(self._columns()), self, height=ROW_DENSE, sortable=False
         )
-        self.add(self.table, stretch=1)
+        self.add(self.table, stretch=20)
         self.label = button(self)
         self.void = button(self)
         self.add(_side_by_side(self.label, self.void))
@@ -33,7 +33,7 @@ class PackagesPanel(SidePanel):
         self.odd = button(self)
         self.counts = button(self)
         self.add(_side_by_side(self.odd, self.counts), gap=TOGETHER)
-        self.ready = button(self, main=True)
+        self.ready = button(self)
         self.back = button(self, quiet=True)
         self.add(_side_by_side(self.ready, self.back))
 

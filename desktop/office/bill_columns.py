@@ -1,0 +1,130 @@
+"""The columns of the Office's tables: orders to bill, and the lines of a bill."""
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject
+
+from desktop.look.patterns import Mark
+from desktop.office.money_words import basis_words, line_words
+from desktop.tables import Column, Figure
+from shared.billing.bill import BillLine
+from shared.money import money_text, rate_text
+from shared.shop.lists import OrderRow
+
+if TYPE_CHECKING:
+    from fractions import Fraction
+
+    from desktop.bench import Bench
+
+
+class BillColumns(QObject):
+    """Says the columns; a QObject so that its words are translated."""
+
+    def __init__(self, bench: "Bench", parent: QObject) -> None:
+        super().__init__(parent)
+        self.bench = bench
+
+    def orders(self) -> list[Column[OrderRow]]:
+        """An order with what is billed and due."""
+        return [
+            Column(
+                "number",
+                lambda: self.tr("Order"),
+                lambda row: Figure(str(row.number)),
+                kind="figure",
+                sort=lambda row: row.number,
+                width=70,
+            ),
+            Column("owner", lambda: self.tr("Owner"), lambda row: row.owner, stretch=True),
+            Column("animal", lambda: self.tr("Animal"), self._animal, width=130),
+            Column(
+                "state",
+                lambda: self.tr("State"),
+                lambda row: self.state(row.state),
+                kind="state",
+                mark=lambda row: Mark.SETTLED if row.state == "handed_over" else Mark.OPEN,
+                width=130,
+            ),
+            Column(
+                "billed",
+                lambda: self.tr("Billed"),
+                lambda row: Figure(money_text(row.billed_cents)),
+                kind="figure",
+                sort=lambda row: row.billed_cents,
+                width=100,
+            ),
+            Column(
+                "due",
+                lambda: self.tr("Due"),
+                lambda row: Figure(money_text(row.due_cents)),
+                kind="figure",
+                sort=lambda row: row.due_cents,
+                width=100,
+            ),
+        ]
+
+    def lines(self) -> list[Column[BillLine]]:
+        """A line of a bill: what for, by what, how much, at what rate."""
+        words = self.bench
+        return [
+            Column(
+                "what",
+                lambda: self.tr("For"),
+                lambda line: line_words(line, words.words),
+                stretch=True,
+                tip=lambda line: line_words(line, words.words),
+            ),
+            Column(
+                "basis",
+                lambda: self.tr("Charged"),
+                lambda line: basis_words(line, words.words),
+                width=120,
+            ),
+            Column("quantity", lambda: self.tr("Quantity"), _quantity, kind="figure", width=110),
+            Column(
+                "rate",
+                lambda: self.tr("Rate"),
+                lambda line: Figure("" if line.rate is None else _rate(line.rate)),
+                kind="figure",
+                width=90,
+            ),
+            Column(
+                "amount",
+                lambda: self.tr("Amount"),
+                lambda line: Figure(
+                    self.tr("waits") if line.kind == "waiting" else money_text(line.amount_cents)
+                ),
+                kind="figure",
+                width=100,
+            ),
+        ]
+
+    def state(self, state: str) -> str:
+        """How far an order is."""
+        return {
+            "open": self.tr("open"),
+            "settled": self.tr("settled"),
+            "released": self.tr("at the block"),
+            "cut": self.tr("being wrapped"),
+            "ready": self.tr("ready"),
+            "handed_over": self.tr("handed over"),
+        }.get(state, state)
+
+    def _animal(self, row: OrderRow) -> str:
+        animal = self.bench.words.name(row.species, f"species.{row.species}")
+        return f"{animal} {row.tags}".strip()
+
+
+def _rate(rate: "Fraction") -> str:
+    try:
+        return rate_text(rate)
+    except ValueError:
+        return ""
+
+
+def _quantity(line: BillLine) -> Figure:
+    if line.quantity is None:
+        return Figure("")
+    hundredths = round(line.quantity * 1000)
+    text = f"{hundredths // 1000:,}.{hundredths % 1000:03d}".rstrip("0").rstrip(".")
+    return Figure(text, "" if line.unit == "each" else line.unit)

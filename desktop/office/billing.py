@@ -1,0 +1,155 @@
+"""One order's money, read in one go: the bill to make, what is issued, paid and due."""
+
+from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
+
+from shared.billing.bill import Bill, make_bill
+from shared.billing.lot import BilledLot, billed_lot
+from shared.billing.problems import BillingProblem
+from shared.billing.rates import RateCard, card_for
+from shared.billing.snapshot import from_snapshot
+from shared.carcass.anatomy import catalogue
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+    from datetime import date
+
+    from db.store import Store
+    from db.unit_of_work import Work
+    from shared.shop.customers import Customer
+    from shared.shop.details import ShopDetails
+    from shared.shop.lots import Lot
+    from shared.shop.money import Balance, IssuedBill, Payment
+    from shared.shop.orders import Order
+
+COMPLETE = ("ready", "handed_over")
+
+
+@dataclass(frozen=True, slots=True)
+class Billing:
+    """An order as the Office sees it.
+
+    `next_bill` holds what isn't billed yet; `shown` is the bill to show: the next one while it
+    has lines, else the last one issued.
+    """
+
+    order: "Order"
+    lot: "Lot"
+    shop: "ShopDetails"
+    customer: "Customer | None"
+    producer: "Customer | None"
+    billed: BilledLot | BillingProblem
+    next_bill: Bill | BillingProblem
+    last_bill: Bill | None
+    issued: "tuple[IssuedBill, ...]"
+    payments: "tuple[Payment, ...]"
+    balance: "Balance"
+
+    @property
+    def has_next(self) -> bool:
+        """Whether something is to be billed that is on no bill yet."""
+        return isinstance(self.next_bill, Bill) and any(
+            line.kind != "waiting" for line in self.next_bill.lines
+        )
+
+    @property
+    def shown(self) -> Bill | None:
+        """The bill whose lines are shown."""
+        if self.last_bill is not None and not self.has_next:
+            return self.last_bill
+        return self.next_bill if isinstance(self.next_bill, Bill) else self.last_bill
+
+    @property
+    def bills(self) -> "tuple[IssuedBill, ...]":
+        """Bills without credit notes."""
+        return tuple(one for one in self.issued if one.credits is None)
+
+
+def address_lines(customer: "Customer | None", name: str) -> tuple[str, ...]:
+    """A customer's name and the lines of the address, as papers take them."""
+    if customer is None:
+        return (name,)
+    return (customer.name, *[line for line in customer.address.splitlines() if line.strip()])
+
+
+def read_billing(store: "Store", order_id: int) -> Billing | None:
+    """Read an order's money; None when there is no such order."""
+    with store.read() as work:
+        order = work.orders.get(order_id)
+        lot = work.lots.get(order.lot_id) if order is not None else None
+        if order is None or lot is None:
+            return None
+        shop = work.shop.details()
+        billed = _billed(work, lot, shop)
+        payments = work.payments.of_order(order_id)
+        issued = work.bills.of_order(order_id)
+        already = work.bills.billed_keys(order_id, lot.id)
+        bill: Bill | BillingProblem = (
+            billed
+            if isinstance(billed, BillingProblem)
+            else make_bill(billed, order.share, payments=payments, already=already)
+        )
+        return Billing(
+            order=order,
+            lot=lot,
+            shop=shop,
+            customer=work.customers.get(order.customer_id) if order.customer_id else None,
+            producer=work.customers.get(lot.producer_id),
+            billed=billed,
+            next_bill=bill,
+            last_bill=_last(work, issued),
+            issued=issued,
+            payments=payments,
+            balance=work.payments.balance(order_id),
+        )
+
+
+def _last(work: "Work", issued: "Sequence[IssuedBill]") -> Bill | None:
+    bills = [one for one in issued if one.credits is None]
+    paper = work.papers.get(bills[-1].paper_id) if bills else None
+    found = from_snapshot(paper.snapshot) if paper is not None else None
+    return found if isinstance(found, Bill) else None
+
+
+def _billed(work: "Work", lot: "Lot", shop: "ShopDetails") -> BilledLot | BillingProblem:
+    known = catalogue(lot.species)
+    cards = work.rates.all()
+    day = min([one.killed_on for one in lot.animals if one.killed_on], default=lot.day)
+    groups = _groups(work, lot, cards)
+    by_share: dict[int, RateCard] = {}
+    for share in lot.shares:
+        card = _card(cards, day, lot, groups.get(share.customer_id or lot.producer_id, ""))
+        if card is not None:
+            by_share[share.number] = card
+    found = billed_lot(
+        work.lots.question(lot.id),
+        known,
+        by_share,
+        packages=work.packages.of_lot(lot.id),
+        complete=[one.share for one in work.orders.of_lot(lot.id) if one.state in COMPLETE],
+        fore_share=shop.fore_share,
+    )
+    if isinstance(found, BillingProblem):
+        return found
+    his = [one.number for one in lot.shares if one.customer_id in (None, lot.producer_id)]
+    return replace(
+        found,
+        producer=lot.producer,
+        producer_share=his[0] if his else None,
+        producer_card=_card(cards, day, lot, groups.get(lot.producer_id, "")),
+        kept=work.bills.divisions(lot.id),
+        not_cut=frozenset(one.index for one in lot.animals if one.state == "condemned"),
+    )
+
+
+def _card(cards: "Sequence[RateCard]", day: "date", lot: "Lot", group: str) -> RateCard | None:
+    return card_for(cards, day, species=lot.species, regime=lot.regime, group=group)
+
+
+def _groups(work: "Work", lot: "Lot", cards: "Sequence[RateCard]") -> dict[int, str]:
+    """The owners' customer groups; looked up only where a card is for one group."""
+    if not any(card.group for card in cards):
+        return {}
+    ids = {share.customer_id or lot.producer_id for share in lot.shares} | {lot.producer_id}
+    found = [work.customers.get(one) for one in ids]
+    return {one.id: one.group for one in found if one is not None}

@@ -1,0 +1,281 @@
+"""Bills: orders to bill, the bill line by line, issued, paid and closed."""
+
+from fractions import Fraction
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QKeySequence, QShortcut
+from PySide6.QtWidgets import QWidget
+
+from desktop.look.space import GROUP, TOGETHER, column, row
+from desktop.office import issuing
+from desktop.office.bill_columns import BillColumns
+from desktop.office.bill_panel import BillPanel
+from desktop.office.billing import Billing, read_billing
+from desktop.office.money_dialogs import CreditDialog, MoneyDialog, StatementDialog
+from desktop.office.money_words import complaint, line_words
+from desktop.office.show_papers import OfficePapers
+from desktop.panels.heading import Words
+from desktop.tables import RowsModel, Table
+from shared.billing.bill import Bill, BillLine
+from shared.billing.problems import BillingProblem
+from shared.money import money_text
+from shared.shop.lists import OrderRow
+from shared.shop.problems import NotClosed, Refused, StaleEdit
+
+if TYPE_CHECKING:
+    from desktop.bench import Bench
+    from shared.billing.statement import PriceBasis
+    from shared.shop.money import IssuedBill, PaymentKind, PaymentMeans
+    from shared.shop.states import OrderState
+
+TO_BILL: "tuple[OrderState, ...]" = ("ready", "handed_over")
+
+
+class BillsPage(QWidget):
+    """Orders above, the chosen order's bill below, its money at the side.
+
+    Signals:
+        said: a sentence for the status line.
+        changed: money or a bill was kept.
+    """
+
+    said = Signal(str)
+    changed = Signal()
+
+    def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.bench = bench
+        self.papers = OfficePapers(bench, self)
+        self.billing: Billing | None = None
+        self._asked = 0
+        self._build()
+        self._connect()
+        self.retranslate()
+
+    def _build(self) -> None:
+        self.columns = BillColumns(self.bench, self)
+        across = row(self, gap=0)
+        main = QWidget(self)
+        down = column(main, gap=TOGETHER, edge=GROUP)
+        self.orders: Table[OrderRow] = Table(RowsModel(self.columns.orders()), main)
+        self.lines_heading = Words("group", parent=main)
+        self.lines: Table[BillLine] = Table(RowsModel(self.columns.lines()), main, sortable=False)
+        down.addWidget(self.orders, 2)
+        down.addWidget(self.lines_heading)
+        down.addWidget(self.lines, 3)
+        self.side = BillPanel(self)
+        across.addWidget(main, 1)
+        across.addWidget(self.side)
+
+    def _connect(self) -> None:
+        self.orders.moved.connect(self._moved)
+        side = self.side
+        for button, slot in (
+            (side.issue, self.issue),
+            (side.show_bill, self.show_bill),
+            (side.money, self.money),
+            (side.receipt, self.receipt),
+            (side.credit, self.credit),
+            (side.statement, self.statement),
+            (side.close_order, self.close_order),
+        ):
+            button.clicked.connect(slot)
+        for keys, slot in (
+            ("Ctrl+Return", self.issue),
+            ("F9", self.show_bill),
+            ("F8", self.money),
+        ):
+            shortcut = QShortcut(QKeySequence(keys), self)
+            shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+            shortcut.activated.connect(slot)
+
+    def retranslate(self) -> None:
+        """Every word of the page."""
+        self.orders.set_name(self.tr("Orders to bill"))
+        self.lines.set_name(self.tr("Lines of the bill"))
+        self.side.retranslate()
+        self._show(self.billing)
+
+    def refresh(self) -> None:
+        """Read the orders again; the same one stays chosen."""
+        before = self.orders.chosen()
+        with self.bench.store.read() as work:
+            rows = work.orders.list(states=TO_BILL, closed=False, sort="number")
+        self.orders.blockSignals(True)
+        self.orders.show_rows(list(rows))
+        self.orders.blockSignals(False)
+        if before is not None:
+            self.choose(before.id)
+        self._moved(self.orders.chosen())
+
+    def choose(self, order_id: int) -> None:
+        """Choose an order of the list."""
+        ids = [one.id for one in self.orders.rows.rows()]
+        if order_id in ids:
+            self.orders.choose(ids.index(order_id))
+
+    def _moved(self, chosen: OrderRow | None) -> None:
+        if chosen is None:
+            self._asked = 0
+            self._show(None)
+            return
+        if self.billing is None or self.billing.order.id != chosen.id:
+            self.side.say("")
+        self._asked = chosen.id
+        self.bench.work.run(
+            read_billing, self.bench.store, chosen.id, then=self._was_read, key="office.bill"
+        )
+
+    def _was_read(self, found: Billing | None) -> None:
+        if found is not None and found.order.id == self._asked:
+            self._show(found)
+
+    def _show(self, billing: Billing | None) -> None:
+        self.billing = billing
+        bill = billing.shown if billing is not None else None
+        self.lines.show_rows(list(bill.lines) if bill is not None else [])
+        self.lines_heading.setText(self._heading(billing))
+        state = "" if billing is None else self.columns.state(billing.order.state)
+        self.side.show_billing(billing, state, self._notes(bill))
+        if billing is not None and isinstance(billing.next_bill, BillingProblem):
+            self.side.say(complaint(billing.next_bill))
+
+    def _heading(self, billing: Billing | None) -> str:
+        if billing is None:
+            return self.tr("Choose an order above")
+        if billing.bills and not billing.has_next:
+            return self.tr("Bill {number}, issued").format(number=billing.bills[-1].number)
+        return self.tr("Bill to issue") if billing.shown else self.tr("No bill can be made yet")
+
+    def _notes(self, bill: Bill | None) -> str:
+        if bill is None:
+            return ""
+        keys = [f"bills.note_{one.code}" for one in bill.cautions]
+        said = [self.bench.words.say(key) for key in keys if self.bench.words.has(key)]
+        if any(one.code == "kept_differs" for one in bill.cautions):
+            said.append(
+                self.tr("A weight or rate was changed after the first bill; mend it by a credit.")
+            )
+        return " ".join(dict.fromkeys(said))
+
+    def issue(self) -> None:
+        """Issue the bill shown."""
+        if self.billing is None or not self.side.issue.isEnabled():
+            return
+        self.side.issue.setEnabled(False)
+        self.bench.work.run(issuing.issue, self.bench, self.billing, then=self._issued)
+
+    def _issued(self, found: "IssuedBill | Refused | BillingProblem") -> None:
+        if isinstance(found, Refused | BillingProblem):
+            self.side.say(complaint(found))
+            self._show(self.billing)
+            return
+        self.said.emit(
+            self.tr("Bill {number} is issued: {total}.").format(
+                number=found.number, total=money_text(found.total_cents)
+            )
+        )
+        self._done()
+
+    def _done(self) -> None:
+        self.side.say("")
+        self.changed.emit()
+        self.refresh()
+
+    def money(self) -> None:
+        """Ask for money taken or given back."""
+        if self.billing is None or not self.side.money.isEnabled():
+            return
+        due = self.billing.balance.due
+        kind: PaymentKind = "payment" if self.billing.bills else "deposit"
+        if due < 0 and self.billing.bills:
+            kind = "refund"
+        self.money_dialog = MoneyDialog(kind, abs(due), self._keep_money, self)
+        self.money_dialog.open()
+
+    def _keep_money(self, kind: "PaymentKind", means: "PaymentMeans", cents: int, note: str) -> str:
+        if self.billing is None:
+            return self.tr("Choose an order first.")
+        found = issuing.take_money(self.bench, self.billing, kind, means, cents, note)
+        if isinstance(found, BillingProblem | Refused):
+            return complaint(found)
+        _payments, change = found
+        said = self.tr("{amount} kept.").format(amount=money_text(cents - change))
+        if change:
+            said += " " + self.tr("Change: {change}.").format(change=money_text(change))
+        self.said.emit(said)
+        self._done()
+        return ""
+
+    def credit(self) -> None:
+        """Ask for a credit on the last bill."""
+        if self.billing is None or self.billing.last_bill is None:
+            return
+        words = self.bench.words
+        lines = [
+            (one.key, line_words(one, words))
+            for one in self.billing.last_bill.lines
+            if one.kind == "charge"
+        ]
+        self.credit_dialog = CreditDialog(lines, self._keep_credit, self)
+        self.credit_dialog.open()
+
+    def _keep_credit(self, reason: str, key: str, cents: int | None) -> str:
+        if self.billing is None:
+            return self.tr("Choose an order first.")
+        found = issuing.credit(self.bench, self.billing, reason, key, cents)
+        if isinstance(found, BillingProblem | Refused):
+            return complaint(found)
+        self.said.emit(
+            self.tr("Credit {number} is issued: {total}.").format(
+                number=found.number, total=money_text(found.total_cents)
+            )
+        )
+        self.papers.show_kept(found)
+        self._done()
+        return ""
+
+    def close_order(self) -> None:
+        """Close the order: handed over, billed, paid."""
+        if self.billing is None or not self.side.close_order.isEnabled():
+            return
+        found = issuing.close(self.bench, self.billing)
+        if isinstance(found, NotClosed):
+            self.side.say(self._not_closed(found))
+        elif isinstance(found, StaleEdit):
+            self.side.say(self.tr("{who} has changed it meanwhile.").format(who=found.by))
+            self.refresh()
+        else:
+            self.said.emit(self.tr("Order {number} is closed.").format(number=found.number))
+            self._done()
+
+    def _not_closed(self, refused: NotClosed) -> str:
+        said = {
+            "not_handed_over": self.tr("The goods are not handed over yet."),
+            "not_billed": self.tr("The order is not billed yet."),
+            "balance": self.tr("The balance is not nothing yet."),
+        }
+        return " ".join(said.get(code, code) for code in refused.codes)
+
+    def show_bill(self) -> None:
+        """Show the kept bill, or a draft of the next one."""
+        if self.billing is not None:
+            self.papers.show_bill(self.billing)
+
+    def receipt(self) -> None:
+        """Show a receipt for what was paid last."""
+        if self.billing is not None and self.billing.payments:
+            self.papers.show_receipt(self.billing)
+
+    def statement(self) -> None:
+        """Ask for the producer's price and show his statement."""
+        if self.billing is not None:
+            self.statement_dialog = StatementDialog(self._show_statement, self)
+            self.statement_dialog.open()
+
+    def _show_statement(self, basis: "PriceBasis", rate: Fraction, deposit: int) -> str:
+        if self.billing is None:
+            return self.tr("Choose an order first.")
+        found = self.papers.show_statement(self.billing, basis, rate, deposit)
+        return "" if found is None else complaint(found)

@@ -1,0 +1,176 @@
+"""What changes the shop's money: a bill issued, money taken, a credit, an order closed."""
+
+from typing import TYPE_CHECKING
+
+from desktop.office.billing import Billing, address_lines
+from shared.billing.bill import Bill
+from shared.billing.credit_note import (
+    CreditNote,
+    credit_from_text,
+    credit_note,
+    credit_text,
+)
+from shared.billing.division import new_divisions
+from shared.billing.payment import Taken, Tender, refund, take, write_off
+from shared.billing.problems import BillingProblem
+from shared.billing.snapshot import from_snapshot, snapshot
+from shared.shop.money import IssuedBill, Payment
+from shared.shop.problems import NotClosed, Refused, StaleEdit
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+    from datetime import datetime
+
+    from desktop.bench import Bench
+    from printing.words import Words
+    from shared.shop.money import PaymentKind, PaymentMeans
+    from shared.shop.orders import Order
+
+
+def bill_pdf(
+    bill: Bill, billing: Billing, made: "datetime", words: "Words"
+) -> "Callable[[int], bytes]":
+    """What makes the bill's paper once its number is known; number 0 is a draft."""
+
+    def paper(number: int) -> bytes:
+        from printing.bill import bill as paper_of
+
+        return paper_of(
+            bill,
+            number=number,
+            shop=billing.shop,
+            customer=address_lines(billing.customer, billing.order.owner),
+            made=made,
+            words=words,
+            order_number=billing.order.number,
+            lot_number=billing.lot.number,
+        )
+
+    return paper
+
+
+def issue(bench: "Bench", billing: Billing) -> IssuedBill | Refused | BillingProblem:
+    """Issue what isn't billed yet, keep its paper and how the charges were divided."""
+    bill, lot = billing.next_bill, billing.billed
+    if isinstance(bill, BillingProblem):
+        return bill
+    if isinstance(lot, BillingProblem):
+        return lot
+    divisions = new_divisions(lot)
+    if isinstance(divisions, BillingProblem):
+        return divisions
+    with bench.store.work(bench.person, bench.station) as work:
+        found = work.bills.issue(
+            billing.order.id,
+            total_cents=bill.total_cents,
+            snapshot=snapshot(bill),
+            pdf=bill_pdf(bill, billing, bench.now(), bench.words),
+            lines=bill.lines,
+            divisions=divisions,
+        )
+        if isinstance(found, IssuedBill):
+            work.commit()
+    return found
+
+
+def take_money(
+    bench: "Bench",
+    billing: Billing,
+    kind: "PaymentKind",
+    means: "PaymentMeans",
+    cents: int,
+    note: str,
+) -> tuple[tuple[Payment, ...], int] | BillingProblem | Refused:
+    """Take money or give it back; what was kept, and the change to give out of cash."""
+    tenders = _tenders(billing, kind, means, cents, note)
+    if isinstance(tenders, BillingProblem):
+        return tenders
+    kept, change = tenders
+    payments: list[Payment] = []
+    with bench.store.work(bench.person, bench.station) as work:
+        for one in kept:
+            made = work.payments.take(billing.order.id, kind, one.means, one.cents, one.note)
+            if isinstance(made, Refused):
+                return made
+            payments.append(made)
+        work.commit()
+    return tuple(payments), change
+
+
+def _tenders(
+    billing: Billing, kind: "PaymentKind", means: "PaymentMeans", cents: int, note: str
+) -> tuple[tuple[Tender, ...], int] | BillingProblem:
+    balance = billing.balance
+    if kind in ("payment", "deposit"):
+        taken = take(balance, (Tender(means, cents, note),), deposit=kind == "deposit")
+        return (taken.tenders, taken.change_cents) if isinstance(taken, Taken) else taken
+    if kind == "refund":
+        one = refund(balance, cents, means, note)
+    else:
+        one = write_off(balance, cents, note)
+    return one if isinstance(one, BillingProblem) else ((one,), 0)
+
+
+def credit(
+    bench: "Bench", billing: Billing, reason: str, key: str, cents: int | None
+) -> IssuedBill | BillingProblem | Refused:
+    """Credit the last bill: all of it (key ""), one line, or `cents` of one line."""
+    if not billing.bills:
+        return BillingProblem("nothing_to_credit")
+    issued = billing.bills[-1]
+    with bench.store.work(bench.person, bench.station) as work:
+        paper = work.papers.get(issued.paper_id)
+        bill = from_snapshot(paper.snapshot) if paper is not None else BillingProblem("damaged")
+        if isinstance(bill, BillingProblem):
+            return bill
+        ids = {one.paper_id for one in billing.issued if one.credits == issued.id}
+        papers = [work.papers.get(one) for one in ids]
+        read = [credit_from_text(one.snapshot) for one in papers if one is not None]
+        note = credit_note(
+            bill,
+            issued.number,
+            reason,
+            keys=None if not key or cents is not None else (key,),
+            cents={key: cents} if key and cents is not None else None,
+            earlier=[one for one in read if isinstance(one, CreditNote)],
+        )
+        if isinstance(note, BillingProblem):
+            return note
+        found = work.bills.credit(
+            issued.id,
+            total_cents=note.total_cents,
+            reason=note.reason,
+            snapshot=credit_text(note),
+            pdf=_credit_pdf(note, billing, bench.now(), bench.words),
+        )
+        if isinstance(found, IssuedBill):
+            work.commit()
+    return found
+
+
+def _credit_pdf(
+    note: CreditNote, billing: Billing, made: "datetime", words: "Words"
+) -> "Callable[[int], bytes]":
+    def paper(number: int) -> bytes:
+        from printing.credit import credit as paper_of
+
+        return paper_of(
+            note,
+            number=number,
+            shop=billing.shop,
+            customer=address_lines(billing.customer, billing.order.owner),
+            made=made,
+            words=words,
+            order_number=billing.order.number,
+        )
+
+    return paper
+
+
+def close(bench: "Bench", billing: Billing) -> "Order | StaleEdit | NotClosed":
+    """Close the order for good: handed over, billed and paid."""
+    with bench.store.work(bench.person, bench.station) as work:
+        found = work.orders.close(billing.order.id, version=billing.order.version)
+        if not isinstance(found, StaleEdit | NotClosed):
+            work.commit()
+    return found

@@ -1,0 +1,84 @@
+"""Why a bill can't be made or money taken, in sentences; and what a bill's line is called."""
+
+from collections import defaultdict
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QCoreApplication
+
+if TYPE_CHECKING:
+    from printing.words import Words
+    from shared.billing.bill import BillLine
+    from shared.billing.problems import BillingProblem
+    from shared.shop.problems import Refused
+
+
+def charge_words(code: str, words: "Words", name: str = "") -> str:
+    """What a charge is called: the shop's own words, else the catalogue's."""
+    key = f"charge.{code}"
+    return name or (words.say(key) if words.has(key) else code)
+
+
+def line_words(line: "BillLine", words: "Words") -> str:
+    """What a line of a bill is for, with its tag and what is particular about it."""
+    if line.kind == "credit":
+        return f"{words.say('bills.credit')}: {line.reason}"
+    parts = [charge_words(line.code, words, line.name)]
+    if line.tag:
+        parts.append(words.say("bills.tag", tags=line.tag))
+    if line.kind == "waiting":
+        parts.append(words.say(f"bills.waits_{line.waits_for or 'packages'}"))
+    elif line.rule in ("minimum", "steps", "kept"):
+        parts.append(words.say(f"bills.rule_{line.rule}"))
+    if line.by_table:
+        parts.append(words.say("bills.line_by_table"))
+    return ", ".join(parts)
+
+
+def basis_words(line: "BillLine", words: "Words") -> str:
+    """What a line is charged by."""
+    return "" if line.kind == "credit" else words.say(f"bills.basis_{line.basis}")
+
+
+def complaint(problem: "BillingProblem | Refused") -> str:
+    """Why it can't be done, and what would work."""
+    say, here, data = QCoreApplication.translate, "MoneyWords", dict(problem.data)
+    match problem.code:
+        case "no_card":
+            said = say(here, "No rate card holds for this lot; add one under Rates (Alt+R).")
+        case "overpaid":
+            said = say(here, "{due} is due; {tendered} is more. Only cash can give change.")
+        case "nothing_due":
+            said = say(here, "Nothing is due; take it as a deposit, or bill the order first.")
+        case "more_than_owed":
+            said = say(here, "{owed} is owed to the customer; {asked} is more.")
+        case "more_than_due":
+            said = say(here, "{due} is due; {asked} is more.")
+        case "not_positive":
+            said = say(here, "Say an amount above nothing.")
+        case "reason_missing":
+            said = say(here, "Say why.")
+        case "already_billed":
+            said = say(here, "Some of these lines are on an earlier bill; read the order again.")
+        case "nothing_to_credit":
+            said = say(here, "There is nothing left on that bill to credit.")
+        case "more_than_billed":
+            said = say(here, "That is more than the line was billed.")
+        case "no_such_line":
+            said = say(here, "Choose the line the amount is of.")
+        case "weight_missing":
+            said = say(here, "An animal has no hanging weight yet; weigh it at the Rail.")
+        case "quarters_differ":
+            said = say(here, "The quarters of a side don't agree with the side; see the Rail.")
+        case "shares_over":
+            said = say(here, "A part of an animal is held by two shares; mend it at the Counter.")
+        case "producer_card_lacks":
+            said = say(here, "A charge falls to the producer, but his rate card lacks it.")
+        case "fore_share_absurd":
+            said = say(here, "The shop's fore share is not between 0 and 100 %; see Shop.")
+        case "rate_absurd":
+            said = say(here, "{rate} is more than any rate here.")
+        case "rate_negative" | "minimum_negative":
+            said = say(here, "A rate can't be below nothing.")
+        case _:
+            said = say(here, "It can't be billed: {code}.")
+    return said.format_map(defaultdict(str, data, code=problem.code))

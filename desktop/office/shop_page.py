@@ -1,0 +1,165 @@
+"""The shop's own details as papers and labels take them, and its own fore share."""
+
+from dataclasses import replace
+from fractions import Fraction
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QKeySequence, QShortcut
+from PySide6.QtWidgets import QWidget
+
+from desktop.fields import ChoiceField, FieldGrid, NoteField, TextField
+from desktop.look.space import EDGE, GROUP, TOGETHER, column, row
+from desktop.office.cures_dialog import CuresDialog
+from desktop.panels.buttons import button
+from desktop.panels.heading import Words
+from shared.marking.stock import DPIS, STOCKS
+from shared.reading import Unread, read_number
+from shared.shop.problems import StaleEdit
+
+if TYPE_CHECKING:
+    from desktop.bench import Bench
+    from shared.shop.details import PaperSize, ShopDetails
+
+
+class ShopPage(QWidget):
+    """The form of the shop.
+
+    Signals:
+        said: a sentence for the status line.
+        changed: the details were kept.
+    """
+
+    said = Signal(str)
+    changed = Signal()
+
+    def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.bench = bench
+        self._kept: ShopDetails | None = None
+        self._build()
+        self.save.clicked.connect(self.keep)
+        self.cures.clicked.connect(self.ask_cures)
+        shortcut = QShortcut(QKeySequence("Ctrl+S"), self)
+        shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+        shortcut.activated.connect(self.keep)
+        self.retranslate()
+
+    def _build(self) -> None:
+        self.grid = FieldGrid(2, self)
+        self.grid.setMaximumWidth(760)
+        self.name = TextField(self, required=True)
+        self.phone = TextField(self)
+        self.address = NoteField(self, lines=3, required=True)
+        self.email = TextField(self)
+        self.paper: ChoiceField[PaperSize] = ChoiceField(self, required=True)
+        self.stock: ChoiceField[str] = ChoiceField(self, required=True)
+        self.dpi: ChoiceField[int] = ChoiceField(self, required=True)
+        self.fore = TextField(self)
+        for field in (self.name, self.phone):
+            self.grid.add(field)
+        self.grid.add(self.address, span=2)
+        for field in (self.email, self.paper, self.stock, self.dpi, self.fore):
+            self.grid.add(field)
+        self.complaint = Words("body", "complaint", self).wrapped()
+        self.complaint.hide()
+        self.save = button(self, main=True)
+        self.cures = button(self)
+        feet = row(gap=TOGETHER)
+        feet.addWidget(self.save)
+        feet.addWidget(self.cures)
+        feet.addStretch(1)
+        down = column(self, gap=GROUP, edge=EDGE)
+        down.addWidget(self.grid)
+        down.addWidget(self.complaint)
+        down.addLayout(feet)
+        down.addStretch(1)
+
+    def retranslate(self) -> None:
+        """Every word of the form."""
+        self.name.set_label(self.tr("&Name of the shop"))
+        self.phone.set_label(self.tr("&Phone"))
+        self.address.set_label(self.tr("&Address"))
+        self.email.set_label(self.tr("&Email"))
+        self.paper.set_label(self.tr("Pape&r"))
+        self.paper.set_choices([("letter", self.tr("letter")), ("a4", self.tr("A4"))])
+        self.stock.set_label(self.tr("&Label stock, inches"))
+        self.stock.set_choices(
+            [(code, code.replace("x", " × ")) for code, one in STOCKS.items() if one.available]
+        )
+        self.dpi.set_label(self.tr("Label printer, &dots to the inch"))
+        self.dpi.set_choices([(one, str(one)) for one in DPIS])
+        self.fore.set_label(self.tr("&Forequarter's part of a side, %"))
+        self.fore.hint(self.tr("as the species' table has it"))
+        self.save.setText(self.tr("&Keep (Ctrl+S)"))
+        self.cures.setText(self.tr("&Cures and seasonings…"))
+
+    def refresh(self) -> None:
+        """Show what is kept."""
+        with self.bench.store.read() as work:
+            found = work.shop.details()
+        self._kept = found
+        self.name.set_value(found.name)
+        self.phone.set_value(found.phone)
+        self.address.set_value(found.address)
+        self.email.set_value(found.email)
+        self.paper.set_value(found.paper)
+        self.stock.set_value(found.stock)
+        self.dpi.set_value(found.dpi)
+        fore = found.fore_share
+        self.fore.set_value("" if fore is None else f"{float(fore * 100):g}")
+
+    def keep(self) -> None:
+        """Keep what is typed; complain at the field that can't be taken."""
+        self._complain("")
+        if self._kept is None or not self.grid.show_problems():
+            return
+        share = self._fore_share()
+        if isinstance(share, Unread):
+            self.fore.complain(self.tr("A part of a side lies between 0 and 100 %, as in 52."))
+            self.fore.focus()
+            return
+        details = replace(
+            self._kept,
+            name=self.name.value() or "",
+            phone=self.phone.value() or "",
+            address=self.address.value() or "",
+            email=self.email.value() or "",
+            paper=self.paper.value() or self._kept.paper,
+            stock=self.stock.value() or self._kept.stock,
+            dpi=self.dpi.value() or self._kept.dpi,
+            fore_share=share,
+        )
+        with self.bench.store.work(self.bench.person, self.bench.station) as work:
+            found = work.shop.save(details)
+            if isinstance(found, StaleEdit):
+                self._complain(
+                    self.tr("{who} has changed this meanwhile; it is read again.").format(
+                        who=found.by
+                    )
+                )
+                return
+            work.commit()
+        self._kept = found
+        self.said.emit(self.tr("The shop's details are kept."))
+        self.changed.emit()
+
+    def _fore_share(self) -> Fraction | Unread | None:
+        typed = self.fore.text().strip().removesuffix("%").strip()
+        if not typed:
+            return None
+        found = read_number(typed)
+        if isinstance(found, Unread):
+            return found
+        share = found.value / 100
+        return share if 0 < share < 1 else Unread("too_large", typed)
+
+    def _complain(self, sentence: str) -> None:
+        self.complaint.setText(sentence)
+        self.complaint.setVisible(bool(sentence))
+
+    def ask_cures(self) -> None:
+        """Ask what each cure and seasoning is made of."""
+        self.dialog = CuresDialog(self.bench, self)
+        self.dialog.accepted.connect(self.changed)
+        self.dialog.open()

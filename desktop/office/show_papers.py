@@ -1,0 +1,116 @@
+"""The Office's papers on the screen: bills and credits as kept, drafts, receipts, statements."""
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject
+
+from desktop.office.billing import Billing, address_lines
+from desktop.office.issuing import bill_pdf
+from desktop.preview import Preview, show_paper
+from shared.billing.problems import BillingProblem
+from shared.billing.statement import Price, Statement, statement, statement_text
+
+if TYPE_CHECKING:
+    from fractions import Fraction
+
+    from PySide6.QtWidgets import QWidget
+
+    from desktop.bench import Bench
+    from shared.billing.statement import PriceBasis
+    from shared.shop.money import IssuedBill
+
+
+class OfficePapers(QObject):
+    """Makes papers on a worker and shows each in a preview over the window."""
+
+    def __init__(self, bench: "Bench", page: "QWidget") -> None:
+        super().__init__(page)
+        self.bench = bench
+        self._page = page
+        self.preview: Preview | None = None
+
+    def _open(self, pdf: bytes, title: str) -> None:
+        self.preview = show_paper(self.bench, pdf, title, "paper", self._page)
+
+    def show_bill(self, billing: Billing) -> None:
+        """The bill as it was kept; a draft of the next one where nothing is issued of it."""
+        if billing.bills and not billing.has_next:
+            self.show_kept(billing.bills[-1])
+            return
+        bill = billing.shown
+        if bill is None:
+            return
+        paper = bill_pdf(bill, billing, self.bench.now(), self.bench.words)
+        title = self.tr("Bill, draft, order {number}").format(number=billing.order.number)
+        self.bench.work.run(paper, 0, then=lambda pdf: self._open(pdf, title))
+
+    def show_kept(self, issued: "IssuedBill") -> None:
+        """An issued bill or credit, as kept."""
+        with self.bench.store.read() as work:
+            paper = work.papers.get(issued.paper_id)
+        if paper is None:
+            return
+        title = self.tr("Bill {number}") if issued.credits is None else self.tr("Credit {number}")
+        self._open(paper.pdf, title.format(number=issued.number))
+
+    def show_receipt(self, billing: Billing) -> None:
+        """A receipt for the last money taken."""
+        payment = billing.payments[-1]
+        customer = address_lines(billing.customer, billing.order.owner)
+        made, words = self.bench.now(), self.bench.words
+
+        def paper() -> bytes:
+            from printing.receipt import receipt
+
+            return receipt(
+                payment,
+                billing.balance,
+                shop=billing.shop,
+                customer=customer,
+                order_number=billing.order.number,
+                made=made,
+                words=words,
+            )
+
+        title = self.tr("Receipt {number}").format(number=payment.number)
+        self.bench.work.run(paper, then=lambda pdf: self._open(pdf, title))
+
+    def show_statement(
+        self, billing: Billing, basis: "PriceBasis", rate: "Fraction", deposit: int
+    ) -> BillingProblem | None:
+        """The producer's statement to the owner, kept and shown; None, or why it can't be made."""
+        if isinstance(billing.billed, BillingProblem):
+            return billing.billed
+        made = statement(
+            billing.billed, billing.order.share, Price(basis, rate), deposit_cents=deposit
+        )
+        if isinstance(made, BillingProblem):
+            return made
+        title = self.tr("Producer's statement, order {number}")
+        title = title.format(number=billing.order.number)
+        self.bench.work.run(
+            self._keep_statement, made, billing, then=lambda pdf: self._open(pdf, title)
+        )
+        return None
+
+    def _keep_statement(self, made: Statement, billing: Billing) -> bytes:
+        from printing.statement import statement as paper_of
+
+        pdf = paper_of(
+            made,
+            producer=address_lines(billing.producer, billing.lot.producer)[1:],
+            buyer=address_lines(billing.customer, billing.order.owner)[1:],
+            paper=billing.shop.paper,
+            made=self.bench.now(),
+            words=self.bench.words,
+        )
+        with self.bench.store.work(self.bench.person, self.bench.station) as work:
+            work.papers.keep(
+                "statement",
+                lot_id=billing.lot.id,
+                order_id=billing.order.id,
+                snapshot=statement_text(made),
+                pdf=pdf,
+            )
+            work.commit()
+        return pdf
