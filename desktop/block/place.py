@@ -1,15 +1,22 @@
-"""Block, the place."""
+"""Block, the place: which carcass, then its steps, for the one who holds the knife."""
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QStackedWidget, QWidget
 
-from desktop.look.space import column
+from desktop.block.carcasses import Waiting, carcass_columns, waiting
+from desktop.block.cutting import Cutting, Spot, read_cutting
+from desktop.block.cutting_view import CuttingView
+from desktop.block.finishing import acknowledge, finish, start, tick
+from desktop.block.ticks import Ticks, unmade
+from desktop.look.space import EDGE, GROUP, ROW_BLOCK, TOGETHER, column
 from desktop.panels.empty import EmptyState
+from desktop.panels.heading import Words
 from desktop.places import Place
+from desktop.tables import RowsModel, Table
 
 if TYPE_CHECKING:
-    from desktop.bench import Bench
+    from desktop.bench import Bench, Target
 
 
 class BlockPlace(Place):
@@ -19,15 +26,168 @@ class BlockPlace(Place):
 
     def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
         super().__init__(bench, parent)
-        self._empty = EmptyState(self)
-        column(self).addWidget(self._empty)
+        self._ticks: dict[int, Ticks] = {}
+        self._build()
+        self._connect()
         self.retranslate()
+        self.refresh()
+
+    def _build(self) -> None:
+        self.list = QWidget(self)
+        self.heading = Words("title", parent=self.list)
+        self.lead = Words("body", "quiet", self.list)
+        self.table: Table[Waiting] = Table(
+            RowsModel(carcass_columns(self.bench)), self.list, height=ROW_BLOCK
+        )
+        self.empty = EmptyState(self.list)
+        self.view = CuttingView(self.bench, self)
+        down = column(self.list, gap=TOGETHER)
+        down.setContentsMargins(EDGE, GROUP, EDGE, GROUP)
+        for part in (self.heading, self.lead):
+            down.addWidget(part)
+        down.addWidget(self.table, 1)
+        down.addWidget(self.empty, 1)
+        self.stack = QStackedWidget(self)
+        self.stack.addWidget(self.list)
+        self.stack.addWidget(self.view)
+        column(self).addWidget(self.stack)
+
+    def _connect(self) -> None:
+        self.table.picked.connect(lambda one: self.show_carcass(one.animal.id))
+        self.view.left.connect(self.show_list)
+        self.view.acknowledged.connect(self._acknowledge)
+        self.view.started.connect(self._start)
+        self.view.finished.connect(self._finish)
+        self.view.ticked.connect(self._tick)
+        self.view.sheet_wanted.connect(self.show_sheet)
 
     def title(self) -> str:
         return self.tr("Block")
 
+    def first_focus(self) -> QWidget:
+        if self.stack.currentWidget() is self.list:
+            return self.table if self.table.rows.rowCount() else self
+        ticks = [one.tick for one in self.view.view.rows if not one.tick.isChecked()]
+        return ticks[0] if ticks else self.view.main_button()
+
     def retranslate(self) -> None:
-        self._empty.set_words(
-            self.tr("Block"),
-            self.tr("The carcass in cutting order, for the one who holds the knife."),
+        self.heading.setText(self.tr("Block"))
+        self.lead.setText(self.tr("Enter opens a carcass. A new sheet is read before the knife."))
+        self.table.set_name(self.tr("Carcasses to cut"))
+        self.empty.set_words(
+            self.tr("Nothing to cut"),
+            self.tr(
+                "Carcasses stand here once they hang (Rail, F3) and their sheet is released "
+                "(Counter, F2)."
+            ),
         )
+        self.view.retranslate()
+
+    def refresh(self) -> None:
+        """Read the list again, and the open carcass."""
+        chosen = self.table.chosen()
+        rows = waiting(self.bench)
+        keep = next((one for one in rows if chosen and one.animal.id == chosen.animal.id), None)
+        self.table.show_rows(rows, keep=keep)
+        self.table.setVisible(bool(rows))
+        self.lead.setVisible(bool(rows))
+        self.empty.setVisible(not rows)
+        if self.stack.currentWidget() is self.view and self.view.cutting is not None:
+            self.show_carcass(self.view.cutting.animal.id, self.view.at)
+
+    def open(self, what: "Target") -> None:
+        """Show a carcass."""
+        if what.kind == "animal":
+            self.show_carcass(what.id)
+
+    def show_list(self) -> None:
+        """Back to the carcasses."""
+        self.stack.setCurrentWidget(self.list)
+        self.refresh()
+        self.table.setFocus()
+
+    def show_carcass(self, animal_id: int, at: int = 0) -> None:
+        """Open a carcass; one already on the block goes on at its first open line."""
+        cutting = read_cutting(self.bench, animal_id)
+        if cutting is None or not cutting.orders or cutting.animal.state == "cut":
+            self.show_list()
+            return
+        self.stack.setCurrentWidget(self.view)
+        self.view.show_cutting(cutting, self._ticks_of(cutting), at)
+
+    def show_sheet(self) -> None:
+        """The sheet on paper, as it was released."""
+        cutting = self.view.cutting
+        if cutting is None or cutting.sheet is None:
+            return
+        with self.bench.store.read() as work:
+            paper = work.papers.get(cutting.sheet.paper_id)
+        if paper is None:
+            return
+        from desktop.preview import show_paper  # reads PDF pages: only when a paper is wanted
+
+        title = self.tr("Block sheet {number}, lot {lot}").format(
+            number=cutting.sheet.number, lot=cutting.lot.number
+        )
+        show_paper(self.bench, paper.pdf, title, parent=self)
+
+    def _ticks_of(self, cutting: Cutting) -> Ticks:
+        return self._ticks.setdefault(cutting.animal.id, Ticks())
+
+    def _acknowledge(self) -> None:
+        cutting = self.view.cutting
+        assert cutting is not None
+        acknowledge(self.bench, cutting)
+        self.changed.emit()
+        self.show_carcass(cutting.animal.id)
+
+    def _start(self) -> None:
+        cutting = self.view.cutting
+        assert cutting is not None
+        if not start(self.bench, cutting):
+            self._stale()
+            return
+        self.changed.emit()
+        self.show_carcass(cutting.animal.id, 1)
+
+    def _tick(self, spot: Spot, made: bool) -> None:
+        cutting = self.view.cutting
+        assert cutting is not None
+        if tick(self.bench, cutting, self._ticks_of(cutting), spot, made=made):
+            self.changed.emit()
+            again = read_cutting(self.bench, cutting.animal.id)
+            if again is not None:
+                self.view.read_again(again)
+
+    def _finish(self) -> None:
+        cutting = self.view.cutting
+        assert cutting is not None
+        left = unmade(cutting, self._ticks_of(cutting))
+        if left and not self.bench.messages.ask(
+            self.tr("Not ticked"),
+            self.tr("Lines not ticked as made: {count}. Is the carcass cut all the same?").format(
+                count=left
+            ),
+            self.tr("It is cut"),
+            self.tr("Go back"),
+        ):
+            return
+        done = finish(self.bench, cutting)
+        if done is None:
+            self._stale()
+            return
+        tag = cutting.animal.tag
+        said = self.tr("Tag {tag} is cut.").format(tag=tag)
+        if done:
+            owners = ", ".join(one.owner for one in done)
+            said += " " + self.tr("To be wrapped: {owners}.").format(owners=owners)
+        self.said.emit(said)
+        self.changed.emit()
+        self.show_list()
+
+    def _stale(self) -> None:
+        self.bench.messages.tell(
+            self.tr("Not changed"),
+            self.tr("Another station has changed this carcass. It is read again now."),
+        )
+        self.show_list()

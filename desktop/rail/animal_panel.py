@@ -67,9 +67,12 @@ class AnimalPanel(SidePanel):
         self.add(self.hook)
         self.add(line(self))
         self._buttons = row(gap=TOGETHER)
-        self._buttons.addWidget(self.check_in)
         self._buttons.addStretch(1)
         self.add(self._buttons)
+        self._backs = row(gap=TOGETHER)
+        self._backs.addWidget(self.check_in)
+        self._backs.addStretch(1)
+        self.add(self._backs)
         rare = row(gap=TOGETHER)
         rare.addWidget(self.correct)
         rare.addWidget(self.lose)
@@ -115,7 +118,6 @@ class AnimalPanel(SidePanel):
 
     def _show_moves(self) -> None:
         for _, made in self.moves:
-            self._buttons.removeWidget(made)
             made.hide()
             made.deleteLater()
         self.moves = []
@@ -132,7 +134,7 @@ class AnimalPanel(SidePanel):
             made = button(self, main=main, quiet=move.back)
             made.setText(move_words(move, animal.regime))
             made.clicked.connect(lambda _=False, move=move: self.move_wanted.emit(move))
-            self._buttons.insertWidget(at, made)
+            (self._backs if move.back else self._buttons).insertWidget(1 if move.back else at, made)
             made.show()
             self.moves.append((move, made))
 

@@ -96,7 +96,7 @@ class RailPlace(Place):
         return self.tr("Rail")
 
     def first_focus(self) -> QWidget:
-        return self.table
+        return self.table if self.table.rows.rowCount() else self.which
 
     def retranslate(self) -> None:
         self.heading.setText(self.tr("Rail"))

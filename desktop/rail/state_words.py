@@ -40,10 +40,10 @@ def move_words(move: Move, regime: "Regime") -> str:
     if move.back:
         return _tr("Take a step back")
     if move.end == "passed":
-        return _tr("&Accepted") if regime == "custom" else _tr("Inspector &passed it")
+        return _tr("&Accepted") if regime == "custom" else _tr("Inspector &passed")
     texts = {
-        "held": _tr("Inspector &held it"),
-        "condemned": _tr("Inspector &condemned it"),
+        "held": _tr("H&eld"),
+        "condemned": _tr("Con&demned"),
         "refused": _tr("&Refuse it"),
         "hanging": _tr("&Hang it"),
         "weighed": _tr("Release from hold"),

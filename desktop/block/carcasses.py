@@ -1,0 +1,96 @@
+"""The carcasses that hang with a released sheet, or are on the block."""
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QCoreApplication
+
+from desktop.look.patterns import Mark
+from desktop.tables import Column, figure
+from shared.shop.lists import AnimalRow
+from shared.units import pounds_text
+
+if TYPE_CHECKING:
+    from desktop.bench import Bench
+
+
+@dataclass(frozen=True, slots=True)
+class Waiting:
+    """One carcass the block may cut, the sheet it is cut from, and whether that was read."""
+
+    animal: AnimalRow
+    sheet: int
+    read: bool
+    days: int
+
+
+def waiting(bench: "Bench") -> list[Waiting]:
+    """Carcasses on the block first, then those that hang longest; two queries."""
+    now = bench.now()
+    with bench.store.read() as work:
+        orders = work.orders.list(states=("released",))
+        animals = work.animals.list(states=("hanging", "on_block"), sort="hung")
+    sheets: dict[int, tuple[int, bool]] = {}
+    for one in orders:
+        number, read = sheets.get(one.lot_id, (0, True))
+        sheets[one.lot_id] = (max(number, one.sheet), read and one.acknowledged >= one.sheet)
+    found = [
+        Waiting(one, *sheets[one.lot_id], (now - one.hung_at).days if one.hung_at else 0)
+        for one in animals
+        if one.lot_id in sheets
+    ]
+    return sorted(found, key=lambda one: one.animal.state != "on_block")
+
+
+def carcass_columns(bench: "Bench") -> tuple[Column[Waiting], ...]:
+    """Tag, species, owners, days, hook, weight, sheet."""
+    return (
+        Column("tag", lambda: _tr("Tag"), lambda one: one.animal.tag, width=160),
+        Column(
+            "species",
+            lambda: _tr("Animal"),
+            lambda one: bench.words.name(one.animal.species, f"species.{one.animal.species}"),
+            width=112,
+        ),
+        Column("owners", lambda: _tr("Owners"), lambda one: one.animal.owners, stretch=True),
+        Column(
+            "days",
+            lambda: _tr("Days"),
+            lambda one: str(one.days),
+            kind="figure",
+            sort=lambda one: one.days,
+            width=72,
+        ),
+        Column("hook", lambda: _tr("Hangs at"), lambda one: one.animal.place, width=112),
+        Column(
+            "hot",
+            lambda: _tr("Hot"),
+            lambda one: figure(pounds_text(one.animal.hot_ng)) if one.animal.hot_ng else "",
+            kind="figure",
+            sort=lambda one: one.animal.hot_ng,
+            width=120,
+        ),
+        Column(
+            "sheet",
+            lambda: _tr("Sheet"),
+            _sheet,
+            kind="state",
+            mark=lambda one: Mark.PLAIN if one.read else Mark.TIGHT,
+            width=160,
+        ),
+        Column(
+            "state",
+            lambda: _tr("State"),
+            lambda one: bench.words.name("", f"state.{one.animal.state}"),
+            width=136,
+        ),
+    )
+
+
+def _sheet(one: Waiting) -> str:
+    text = _tr("sheet {number}") if one.read else _tr("sheet {number}, new")
+    return text.format(number=one.sheet)
+
+
+def _tr(text: str) -> str:
+    return QCoreApplication.translate("BlockList", text)

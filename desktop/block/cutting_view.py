@@ -1,0 +1,177 @@
+"""One carcass on the block's screen: a step at a time, large, with two large buttons."""
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QKeySequence, QShortcut
+from PySide6.QtWidgets import QPushButton, QWidget
+
+from desktop.block.cutting import Cutting
+from desktop.block.large_button import LargeButton
+from desktop.block.minding import cautions, notes
+from desktop.block.step_view import StepView
+from desktop.block.ticks import Ticks
+from desktop.look.space import EDGE, GROUP, TOGETHER, column, row
+from desktop.panels.heading import Words, line
+
+if TYPE_CHECKING:
+    from desktop.bench import Bench
+
+
+class CuttingView(QWidget):
+    """Step 0 is what to mind; then the primals of each side in cutting order; then the table.
+
+    Signals:
+        ticked: carries a spot and whether it is made.
+        acknowledged, started, finished: the main button's work at the first and last step.
+        left: back to the list.
+        sheet_wanted: the sheet on paper.
+    """
+
+    ticked = Signal(object, bool)
+    acknowledged = Signal()
+    started = Signal()
+    finished = Signal()
+    left = Signal()
+    sheet_wanted = Signal()
+
+    def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.bench = bench
+        self.cutting: Cutting | None = None
+        self.ticks = Ticks()
+        self.at = 0
+        self._build()
+        self._connect()
+
+    def _build(self) -> None:
+        self.heading = Words("block", parent=self)
+        self.about = Words("group", "quiet", self).wrapped()
+        self.view = StepView(self)
+        self.back = LargeButton(self)
+        self.main = LargeButton(self, main=True)
+        self.paper = LargeButton(self, size="group")
+        self.leave = LargeButton(self, size="group")
+        foot = row(gap=GROUP)
+        foot.addWidget(self.back, 1)
+        foot.addWidget(self.main, 2)
+        foot.addWidget(self.paper)
+        foot.addWidget(self.leave)
+        down = column(self, gap=TOGETHER, edge=EDGE)
+        down.setContentsMargins(EDGE, TOGETHER, EDGE, GROUP)
+        for part in (self.heading, self.about, line(self)):
+            down.addWidget(part)
+        down.addWidget(self.view, 1)
+        down.addLayout(foot)
+
+    def _connect(self) -> None:
+        self.back.clicked.connect(lambda: self.go(self.at - 1))
+        self.main.clicked.connect(self.go_on)
+        self.paper.clicked.connect(self.sheet_wanted)
+        self.leave.clicked.connect(self.left)
+        self.view.ticked.connect(self.ticked)
+        self.view.all_ticked.connect(lambda: self.main.setFocus(Qt.FocusReason.OtherFocusReason))
+        keys = {
+            "PgDown": self.go_on,
+            "PgUp": lambda: self.go(self.at - 1),
+            "Ctrl+Return": self.go_on,
+            "Ctrl+P": self.sheet_wanted.emit,
+            "Escape": self.left.emit,
+        }
+        for key, do in keys.items():
+            made = QShortcut(QKeySequence(key), self)
+            made.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+            made.activated.connect(do)
+
+    def show_cutting(self, cutting: Cutting, ticks: Ticks, at: int = 0) -> None:
+        """Show a carcass at a step."""
+        self.cutting, self.ticks, self.at = cutting, ticks, at
+        self.go(at)
+
+    def read_again(self, cutting: Cutting) -> None:
+        """The same carcass after a tick: what is shown stays, with the focus where it is."""
+        self.cutting = cutting
+
+    def retranslate(self) -> None:
+        """Every word again."""
+        self.back.setText(self.tr("&Back"))
+        self.paper.setText(self.tr("Sheet (Ctrl+P)"))
+        self.leave.setText(self.tr("List (Esc)"))
+        if self.cutting is not None:
+            self.go(self.at)
+
+    def unread(self) -> bool:
+        """Whether a sheet waits to be read by the block."""
+        cutting = self.cutting
+        return cutting is not None and any(
+            one.acknowledged < one.sheet for one in cutting.orders if one.state == "released"
+        )
+
+    def go(self, at: int) -> None:
+        """Show a step, as far as it may be gone to."""
+        cutting = self.cutting
+        if cutting is None:
+            return
+        locked = self.unread() or cutting.animal.state != "on_block"
+        last = 0 if locked else len(cutting.steps)
+        self.at = min(max(at, 0), last)
+        if self.at == 0:
+            words = self.bench.words
+            self.view.show_sentences(
+                [("contested", cautions(cutting, words)), ("", notes(cutting))]
+            )
+        else:
+            step = cutting.steps[self.at - 1]
+            self.view.show_step(step, cutting, self.ticks, self.bench.words)
+        self._say(cutting)
+        self.back.setEnabled(self.at > 0)
+        if not self.view.focus_first():
+            self.main.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def go_on(self) -> None:
+        """The main button: read, start, the next step, finish."""
+        cutting = self.cutting
+        if cutting is None:
+            return
+        if self.unread():
+            self.acknowledged.emit()
+        elif cutting.animal.state == "hanging":
+            self.started.emit()
+        elif self.at < len(cutting.steps):
+            self.go(self.at + 1)
+        else:
+            self.finished.emit()
+
+    def main_button(self) -> QPushButton:
+        """The button that goes on."""
+        return self.main
+
+    def _say(self, cutting: Cutting) -> None:
+        animal = cutting.animal
+        tag = self.tr("Tag {tag}").format(tag=animal.tag)
+        self.heading.setText(f"{tag}: {self._step_words(cutting, self.at)}")
+        owners = ", ".join(dict.fromkeys(one.owner for one in cutting.orders))
+        number = cutting.sheet.number if cutting.sheet else 0
+        self.about.setText(
+            self.tr("{owners} · sheet {number} · step {at} of {all}").format(
+                owners=owners, number=number, at=self.at + 1, all=len(cutting.steps) + 1
+            )
+        )
+        if self.unread():
+            self.main.setText(self.tr("I have &read sheet {number}").format(number=number))
+        elif animal.state == "hanging":
+            self.main.setText(self.tr("&Start cutting"))
+        elif self.at < len(cutting.steps):
+            after = self._step_words(cutting, self.at + 1)
+            self.main.setText(self.tr("&Next: {step}").format(step=after))
+        else:
+            self.main.setText(self.tr("&Finish: the carcass is cut"))
+
+    def _step_words(self, cutting: Cutting, at: int) -> str:
+        if at == 0:
+            return self.tr("before the knife")
+        step = cutting.steps[at - 1]
+        if not step.primal:
+            return self.tr("ground and bones")
+        name = self.bench.words.name(cutting.animal.species, f"primal.{step.primal}")
+        return self.tr("side {side}, {primal}").format(side=step.side, primal=name)

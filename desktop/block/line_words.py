@@ -1,0 +1,57 @@
+"""A block line in words: count and thickness large, then everything the knife must know."""
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QCoreApplication
+
+from shared.cutting.breaking import BlockLine
+from shared.units import length_text, pounds_text, weight_text
+
+if TYPE_CHECKING:
+    from desktop.block.cutting import Cutting, Line
+    from printing.words import Words
+
+
+def large_words(line: "Line", species: str, words: "Words") -> str:
+    """Count, cut and thickness: "6 ham steaks, ¾ in"; for ground its pounds and lean."""
+    if not isinstance(line, BlockLine):
+        parts = [pounds_text(line.weight_ng), words.name(species, f"cut.{line.cut}")]
+        lean = _tr("{lean} % lean").format(lean=line.lean) if line.lean is not None else ""
+        return ", ".join(part for part in (" ".join(parts), lean) if part)
+    name = words.name(species, f"cut.{line.cut}", line.count or 1)
+    text = f"{line.count} {name}" if line.count else name
+    if line.from_rest:
+        text = _tr("{what}, all that is left").format(what=text)
+    if line.thickness is not None:
+        text = f"{text}, {length_text(line.thickness)}"
+    return text
+
+
+def small_words(line: "Line", cutting: "Cutting", words: "Words") -> str:
+    """Whose it is, finish, weight of a piece, package, and the pounds expected."""
+    species = cutting.animal.species
+    parts = [cutting.owner(line.share)]
+    parts += [words.name(species, f"finish.{one}") for one in line.finishes]
+    if isinstance(line, BlockLine):
+        if line.piece_weight is not None:
+            parts.append(_tr("{weight} each").format(weight=weight_text(line.piece_weight)))
+        if line.ribs is not None:
+            parts.append(_tr("{ribs} ribs").format(ribs=line.ribs))
+        if line.side == 0:
+            parts.append(_tr("of both sides or the animal"))
+    parts.append(_package(line))
+    if isinstance(line, BlockLine):
+        parts.append(_tr("about {pounds}").format(pounds=pounds_text(line.weight_ng)))
+    return " · ".join(part for part in parts if part)
+
+
+def _package(line: "Line") -> str:
+    if line.package.pieces is not None:
+        return _tr("{count} to a package").format(count=line.package.pieces)
+    if line.package.weight is not None:
+        return _tr("packages of {weight}").format(weight=weight_text(line.package.weight))
+    return ""
+
+
+def _tr(text: str) -> str:
+    return QCoreApplication.translate("BlockLines", text)

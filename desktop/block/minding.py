@@ -1,0 +1,73 @@
+"""What the block reads before the knife: age, losses, what no longer stands, owners' notes."""
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QCoreApplication
+
+from printing.words import sentences
+from shared.units import weight_text
+
+if TYPE_CHECKING:
+    from desktop.block.cutting import Cutting
+    from printing.words import Words
+
+CATTLE = ("beef", "veal", "bison")
+
+
+def cautions(cutting: "Cutting", words: "Words") -> list[str]:
+    """Cautions in the order they matter, each a sentence or two."""
+    animal, said = cutting.animal, list[str]()
+    if animal.species in CATTLE and animal.age != "under_30":
+        over = animal.age == "30_and_over"
+        said.append(
+            (
+                _tr("30 months and over.")
+                if over
+                else _tr("Age not known: cut as 30 months and over.")
+            )
+            + " "
+            + _tr("No backbone goes to the owner; the inspector decides.")
+        )
+    if animal.regime == "custom":
+        said.append(_tr("Custom: every package is marked NOT FOR SALE."))
+    said += [_lost(cutting, at, words) for at in range(len(cutting.losses))]
+    said += [
+        _tr("Not released: {owner}. Leave that part whole.").format(owner=owner)
+        for owner in cutting.unreleased
+    ]
+    said += [
+        _tr("{owner} has changed the order since sheet {number}; ask the counter first.").format(
+            owner=owner, number=cutting.sheet.number if cutting.sheet else 0
+        )
+        for owner in cutting.changed
+    ]
+    question, catalogue = cutting.question, cutting.catalogue
+    for one in cutting.answer.conflicts:
+        what = sentences.conflict(one, question, catalogue, words)
+        said.append(_tr("No longer stands: {what}").format(what=what))
+    for each in cutting.answer.cautions:
+        if each.code not in ("age_unknown", "trimmed", "lost_part"):
+            said.append(sentences.caution(each, question, catalogue, words))
+    return said
+
+
+def notes(cutting: "Cutting") -> list[str]:
+    """The owners' notes in full."""
+    return [
+        _tr("{owner}: {note}").format(owner=one.owner, note=one.note)
+        for one in cutting.orders
+        if one.note
+    ]
+
+
+def _lost(cutting: "Cutting", at: int, words: "Words") -> str:
+    gone = cutting.losses[at].gone
+    part = words.name(cutting.animal.species, f"part.{gone.part}")
+    side = _tr("side {side}").format(side=gone.side) if gone.side else ""
+    much = weight_text(gone.weight) if gone.weight is not None else _tr("all of it")
+    what = ", ".join(each for each in (part, side, much) if each)
+    return _tr("Gone: {what}. {reason}").format(what=what, reason=gone.reason)
+
+
+def _tr(text: str) -> str:
+    return QCoreApplication.translate("BlockCautions", text)

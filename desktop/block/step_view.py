@@ -1,0 +1,93 @@
+"""The lines of one step, large, in a column that scrolls when it must."""
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QScrollArea, QWidget
+
+from desktop.block.line_row import LineRow
+from desktop.block.line_words import large_words, small_words
+from desktop.look.space import TOGETHER, column
+from desktop.panels.heading import Role, Words
+
+if TYPE_CHECKING:
+    from desktop.block.cutting import Cutting, Spot, Step
+    from desktop.block.ticks import Ticks
+    from printing.words import Words as Trade
+
+
+class StepView(QScrollArea):
+    """Shows cautions and notes, or one step's lines.
+
+    Signals:
+        ticked: a line was ticked; carries its spot and whether it is made.
+        all_ticked: Enter was pressed and no line is left to tick.
+    """
+
+    ticked = Signal(object, bool)
+    all_ticked = Signal()
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.rows: list[LineRow] = []
+        self._said: list[str] = []
+        self.setWidgetResizable(True)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+
+    def show_sentences(self, groups: "list[tuple[Role, list[str]]]") -> None:
+        """Sentences in groups, the ones to mind in their role's colour."""
+        page = self._clean()
+        for role, sentences in groups:
+            for sentence in sentences:
+                words = Words("title", role, page).wrapped()
+                words.setText(sentence)
+                self._said.append(sentence)
+                self._down.addWidget(words)
+        self._down.addStretch(1)
+        self.setWidget(page)
+
+    def show_step(self, step: "Step", cutting: "Cutting", ticks: "Ticks", words: "Trade") -> None:
+        """The lines of one primal of one side, or the table at the end."""
+        page = self._clean()
+        for spot, line in step.lines:
+            made = LineRow(
+                large_words(line, cutting.animal.species, words),
+                small_words(line, cutting, words),
+                line.note,
+                differs=line.differs,
+                parent=page,
+            )
+            made.tick.setChecked(ticks.is_made(cutting, spot))
+            made.ticked.connect(lambda on, spot=spot: self._tick(spot, on))
+            made.tick.entered.connect(self._go_on)
+            self.rows.append(made)
+            self._down.addWidget(made)
+        self._down.addStretch(1)
+        self.setWidget(page)
+
+    def sentences(self) -> list[str]:
+        """The sentences shown, top to bottom; none while a step's lines are shown."""
+        return list(self._said)
+
+    def focus_first(self) -> bool:
+        """Go to the first line not ticked; False when there is none."""
+        for one in self.rows:
+            if not one.tick.isChecked():
+                one.tick.setFocus(Qt.FocusReason.OtherFocusReason)
+                return True
+        return False
+
+    def _go_on(self) -> None:
+        if not self.focus_first():
+            self.all_ticked.emit()
+
+    def _clean(self) -> QWidget:
+        self.rows = []
+        self._said = []
+        page = QWidget()
+        self._down = column(page, gap=TOGETHER)
+        return page
+
+    def _tick(self, spot: "Spot", on: bool) -> None:
+        self.ticked.emit(spot, on)

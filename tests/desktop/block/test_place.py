@@ -1,0 +1,203 @@
+"""The block by keyboard: open, read the sheet, start, tick every line, finish."""
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
+
+from desktop.bench import Bench
+from desktop.block.cutting import Step
+from desktop.block.place import BlockPlace
+from shared.carcass.carcass import Gone
+from shared.shop.states import AnimalState, OrderState
+from tests.db import examples
+from tests.desktop.audit import unnamed
+from tests.desktop.block.hog import hanging, release
+from tests.desktop.recorded_messages import RecordedMessages
+
+
+@pytest.fixture
+def block(qtbot: QtBot, bench: Bench) -> BlockPlace:
+    hanging(bench)
+    return shown(qtbot, bench)
+
+
+def shown(qtbot: QtBot, bench: Bench) -> BlockPlace:
+    place = BlockPlace(bench)
+    qtbot.addWidget(place)
+    place.resize(1366, 620)
+    place.show()
+    qtbot.waitExposed(place)
+    place.activateWindow()
+    place.first_focus().setFocus()
+    qtbot.waitUntil(lambda: QApplication.focusWidget() is place.first_focus())
+    return place
+
+
+def press(key: Qt.Key = Qt.Key.Key_Return) -> None:
+    focused = QApplication.focusWidget()
+    assert focused is not None
+    QTest.keyClick(focused, key)
+
+
+def states(bench: Bench) -> tuple[AnimalState, list[OrderState]]:
+    with bench.store.read() as work:
+        animal = work.animals.get(1)
+        assert animal is not None
+        return animal.state, [one.state for one in work.orders.of_lot(1)]
+
+
+def begin(block: BlockPlace) -> None:
+    """Open the carcass, read its sheet, start."""
+    press()
+    press(Qt.Key.Key_Space)
+    press(Qt.Key.Key_Space)
+
+
+def step(block: BlockPlace) -> Step:
+    cutting = block.view.cutting
+    assert cutting is not None
+    return cutting.steps[block.view.at - 1]
+
+
+def test_a_carcass_is_cut_by_keyboard(block: BlockPlace, bench: Bench) -> None:
+    press()
+    assert block.view.main.text() == "I have &read sheet 1"
+    press(Qt.Key.Key_Space)
+    with bench.store.read() as work:
+        assert [one.acknowledged for one in work.orders.of_lot(1)] == [1, 1]
+    assert block.view.main.text() == "&Start cutting"
+    press(Qt.Key.Key_Space)
+    assert states(bench)[0] == "on_block"
+    cutting = block.view.cutting
+    assert cutting is not None
+    for at in range(1, len(cutting.steps) + 1):
+        assert block.view.at == at
+        for _ in cutting.steps[at - 1].lines:
+            press()
+        press(Qt.Key.Key_Space)
+    assert states(bench) == ("cut", ["cut", "cut"])
+    with bench.store.read() as work:
+        assert all(one.made for each in work.orders.of_lot(1) for one in each.choices)
+    assert block.table.rows.rowCount() == 0
+
+
+def test_steps_go_by_side_in_cutting_order(block: BlockPlace) -> None:
+    begin(block)
+    cutting = block.view.cutting
+    assert cutting is not None
+    primals = [(one.side, one.primal) for one in cutting.steps if one.primal]
+    assert primals == [(1, "ham"), (1, "loin"), (2, "ham"), (2, "loin")]
+
+
+def test_what_differs_is_large_in_a_box_and_notes_are_shown(block: BlockPlace) -> None:
+    begin(block)
+    assert block.view.view.rows[0].tick.height() >= 64
+    press(Qt.Key.Key_PageDown)
+    chops = block.view.view.rows[0]
+    assert chops.differs
+    assert "1¼" in chops.large.text()
+    press(Qt.Key.Key_PageDown)
+    steaks = block.view.view.rows[0]
+    assert steaks.note.text() == "no salt on these"
+    assert steaks.large.text().startswith("4 ")
+    assert "Bert Iversen" in steaks.small.text()
+
+
+def test_a_tick_is_kept_and_taken_back(block: BlockPlace, bench: Bench) -> None:
+    begin(block)
+    line = step(block).lines[0][0][2]
+
+    def made() -> bool:
+        with bench.store.read() as work:
+            return next(
+                one.made
+                for each in work.orders.of_lot(1)
+                for one in each.choices
+                if one.line == line
+            )
+
+    tick = block.view.view.rows[0].tick
+    tick.click()
+    assert made()
+    tick.click()
+    assert not made()
+
+
+def test_finishing_with_lines_not_ticked_asks(
+    block: BlockPlace, bench: Bench, messages: RecordedMessages
+) -> None:
+    begin(block)
+    cutting = block.view.cutting
+    assert cutting is not None
+    messages.answers = [False, True]
+    for _ in cutting.steps:
+        press(Qt.Key.Key_PageDown)
+    assert states(bench)[0] == "on_block"
+    press(Qt.Key.Key_PageDown)
+    assert len(messages.asked) == 2
+    assert states(bench) == ("cut", ["cut", "cut"])
+
+
+def test_a_new_sheet_is_read_before_the_knife_goes_on(block: BlockPlace, bench: Bench) -> None:
+    begin(block)
+    with bench.store.work(bench.person, bench.station) as work:
+        lot = work.lots.get(1)
+        assert lot is not None
+        release(work, lot, 1, 2)
+        work.commit()
+    block.refresh()
+    assert block.view.at == 0
+    assert block.view.main.text() == "I have &read sheet 2"
+    press(Qt.Key.Key_PageDown)
+    with bench.store.read() as work:
+        assert [one.acknowledged for one in work.orders.of_lot(1)] == [2, 2]
+    assert block.view.at == 0
+
+
+def test_cautions_come_first(qtbot: QtBot, bench: Bench) -> None:
+    hanging(bench, 1)
+    with bench.store.work(bench.person, bench.station) as work:
+        work.animals.record_loss(1, Gone("jowl", 2, None, "abscess"))
+        work.commit()
+    block = shown(qtbot, bench)
+    press()
+    said = block.view.view.sentences()
+    assert "Gone: jowl, side 2, all of it. abscess" in said
+    assert "Not released: Bert Iversen. Leave that part whole." in said
+    cutting = block.view.cutting
+    assert cutting is not None
+    assert {line.share for one in cutting.steps for _, line in one.lines} == {1}
+
+
+def test_only_the_released_order_becomes_cut(
+    qtbot: QtBot, bench: Bench, messages: RecordedMessages
+) -> None:
+    hanging(bench, 1)
+    block = shown(qtbot, bench)
+    begin(block)
+    cutting = block.view.cutting
+    assert cutting is not None
+    messages.answers = [True]
+    for _ in cutting.steps:
+        press(Qt.Key.Key_PageDown)
+    assert states(bench) == ("cut", ["cut", "open"])
+
+
+def test_nothing_stands_in_the_list_before_it_is_released(qtbot: QtBot, bench: Bench) -> None:
+    with bench.store.work(bench.person, bench.station) as work:
+        lot = examples.lot_of_one(work)
+        examples.weighed(work, examples.arrived(work, lot), "205")
+        examples.moved(work, 1, "passed", "hanging")
+        work.commit()
+    block = shown(qtbot, bench)
+    assert block.table.rows.rowCount() == 0
+    assert block.empty.isVisible()
+
+
+def test_buttons_are_large_and_everything_has_a_name(block: BlockPlace) -> None:
+    begin(block)
+    assert block.view.back.height() >= 64
+    assert block.view.main.height() >= 64
+    assert unnamed(block) == []
