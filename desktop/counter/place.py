@@ -1,15 +1,27 @@
-"""Counter, the place."""
+"""Counter, the place: orders by day, booking, the cut order, handing over."""
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtWidgets import QWidget
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QKeySequence, QShortcut
+from PySide6.QtWidgets import QStackedWidget, QWidget
 
+from desktop.counter.book_dialog import BookDialog
+from desktop.counter.hand_over_dialog import HandOverDialog
+from desktop.counter.order_list import OrderList
+from desktop.counter.order_papers import show_confirmation
+from desktop.counter.order_view import OrderView
+from desktop.counter.payment_dialog import PaymentDialog
+from desktop.counter.refusal_words import problem_words
+from desktop.counter.release import make_sheet, sheet_asked, store_sheet, why_not
 from desktop.look.space import column
-from desktop.panels.empty import EmptyState
 from desktop.places import Place
+from shared.money import money_text
 
 if TYPE_CHECKING:
-    from desktop.bench import Bench
+    from desktop.bench import Bench, Target
+    from desktop.counter.release import SheetAsked
+    from shared.shop.lists import OrderRow
 
 
 class CounterPlace(Place):
@@ -19,17 +31,182 @@ class CounterPlace(Place):
 
     def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
         super().__init__(bench, parent)
-        self._empty = EmptyState(self)
-        column(self).addWidget(self._empty)
+        self.list = OrderList(bench, self)
+        self.order = OrderView(bench, self)
+        self._pages = QStackedWidget(self)
+        self._pages.addWidget(self.list)
+        self._pages.addWidget(self.order)
+        column(self).addWidget(self._pages)
+        self.dialog: BookDialog | PaymentDialog | HandOverDialog | None = None
+        self._connect()
         self.retranslate()
 
     def title(self) -> str:
         return self.tr("Counter")
 
+    def first_focus(self) -> QWidget:
+        return self.order.table if self._shows_order() else self.list.first_focus()
+
+    def refresh(self) -> None:
+        self.list.refresh()
+        self.order.reload()
+
+    def open(self, what: "Target") -> None:
+        """Show an order, the first order of a lot, or the orders of a customer."""
+        with self.bench.store.read() as work:
+            lot_id, order_id = what.lot_id, 0
+            if what.kind == "order":
+                order = work.orders.get(what.id)
+                lot_id, order_id = (None, 0) if order is None else (order.lot_id, order.id)
+            elif what.kind == "customer":
+                rows = work.customers.orders(what.id)
+                here = next((one for one in rows if not one.closed), rows[0] if rows else None)
+                if here is not None:
+                    lot_id, order_id = here.lot_id, here.id
+            elif what.kind == "lot":
+                lot_id = what.id
+            if lot_id is not None and not order_id:
+                orders = work.orders.of_lot(lot_id)
+                order_id = orders[0].id if orders else 0
+        if lot_id is not None and order_id:
+            self.show_order(lot_id, order_id)
+
+    def show_order(self, lot_id: int, order_id: int) -> None:
+        """Open an order."""
+        self.order.show_order(lot_id, order_id)
+        self.order.refuse("")
+        self._pages.setCurrentWidget(self.order)
+        self.order.table.setFocus()
+
     def retranslate(self) -> None:
-        self._empty.set_words(
-            self.tr("Counter"),
-            self.tr(
-                "Book an animal, take the cut order by phone, hand over the boxes, take the money."
-            ),
+        self.list.retranslate()
+        self.order.retranslate()
+
+    def book(self) -> None:
+        """Ask for a booking."""
+        dialog = BookDialog(self.bench, self)
+        self.dialog = dialog
+        dialog.accepted.connect(lambda: self._booked(dialog))
+        dialog.open()
+
+    def _booked(self, dialog: BookDialog) -> None:
+        if dialog.lot is None:
+            return
+        self.list.refresh()
+        self.changed.emit()
+        self.said.emit(self.tr("Booked as lot {number}.").format(number=dialog.lot.number))
+        self.show_order(dialog.lot.id, dialog.lot.shares[0].order_id)
+
+    def _connect(self) -> None:
+        self.list.book.connect(self.book)
+        self.list.picked.connect(self._picked)
+        self.order.left.connect(self._back)
+        self.order.changed.connect(self.changed)
+        self.order.said.connect(self.said)
+        self.order.wanted.connect(self._step)
+        shortcut = QShortcut(QKeySequence("Ctrl+N"), self)
+        shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+        shortcut.activated.connect(self.book)
+
+    def _picked(self, row: "OrderRow") -> None:
+        self.show_order(row.lot_id, row.id)
+
+    def _back(self) -> None:
+        self.list.refresh()
+        self._pages.setCurrentWidget(self.list)
+        self.list.first_focus().setFocus()
+
+    def _shows_order(self) -> bool:
+        return self._pages.currentWidget() is self.order
+
+    def _step(self, what: str) -> None:
+        desk = self.order.desk
+        if desk is None:
+            return
+        if what == "payment":
+            self._take_payment()
+        elif what == "confirmation":
+            show_confirmation(self.bench, desk, self)
+        elif what == "hand_over" or desk.order.state == "ready":
+            self._hand_over()
+        elif desk.order.state == "open":
+            self._settle()
+        elif desk.order.state in ("settled", "released"):
+            self._release()
+
+    def _settle(self) -> None:
+        desk = self.order.desk
+        if desk is None:
+            return
+        why = why_not(desk, self.bench.words)
+        problem = desk.move("settled") if not why else None
+        self.order.refuse(why or ("" if problem is None else problem_words(problem)))
+        self._show_changed()
+
+    def _release(self) -> None:
+        desk = self.order.desk
+        if desk is None:
+            return
+        why = why_not(desk, self.bench.words)
+        self.order.refuse(why)
+        if not why:
+            asked = sheet_asked(desk, self.bench)
+            self.bench.work.run(
+                make_sheet, asked, then=lambda pdf: self._released(asked, pdf), key="counter.sheet"
+            )
+
+    def _released(self, asked: "SheetAsked", pdf: bytes) -> None:
+        sheet = store_sheet(asked, pdf, self.bench)
+        if sheet is None:
+            self.order.refuse(self.tr("The order changed meanwhile: look again and release it."))
+            return
+        self.said.emit(self.tr("Sheet {number} is at the block.").format(number=sheet.number))
+        self.order.reload()
+        self.changed.emit()
+        from desktop.preview import show_paper
+
+        show_paper(
+            self.bench,
+            pdf,
+            self.tr("Block sheet {number}").format(number=sheet.number),
+            parent=self,
         )
+
+    def _take_payment(self) -> None:
+        desk = self.order.desk
+        if desk is None:
+            return
+        dialog = PaymentDialog(self.bench, desk.order, self)
+        self.dialog = dialog
+        dialog.accepted.connect(lambda: self._paid(dialog))
+        dialog.open()
+
+    def _paid(self, dialog: PaymentDialog) -> None:
+        taken = sum(one.cents for one in dialog.payments)
+        said = self.tr("{amount} taken.").format(amount=money_text(taken))
+        if dialog.change:
+            said += " " + self.tr("Give back {change}.").format(change=money_text(dialog.change))
+        self.said.emit(said)
+        self._show_changed()
+
+    def _hand_over(self) -> None:
+        desk = self.order.desk
+        if desk is None:
+            return
+        if desk.order.state != "ready":
+            self.order.refuse(self.tr("It is handed over once Wrap has said it is ready."))
+            return
+        dialog = HandOverDialog(self.bench, desk.order, self)
+        self.dialog = dialog
+        dialog.accepted.connect(lambda: self._handed_over(dialog))
+        dialog.open()
+
+    def _handed_over(self, dialog: HandOverDialog) -> None:
+        self.said.emit(
+            self.tr("Handed over and closed.") if dialog.closed else self.tr("Handed over.")
+        )
+        self._show_changed()
+
+    def _show_changed(self) -> None:
+        self.order.reload()
+        self.changed.emit()

@@ -27,6 +27,7 @@ class ChoiceField(Field[T], Generic[T]):
         self._free = free
         self._values: list[T] = []
         self._quiet = False
+        self.selects_all = True  # False where typing goes on in what a key has begun
         self.box = PickBox(self)
         self.line = QLineEdit(self.box)
         self.box.setLineEdit(self.line)
@@ -101,6 +102,7 @@ class ChoiceField(Field[T], Generic[T]):
         """Coming by key into the field selects what it holds, to be typed over."""
         if (
             watched is self.line
+            and self.selects_all
             and event.type() is QEvent.Type.FocusIn
             and isinstance(event, QFocusEvent)
             and event.reason() is not Qt.FocusReason.MouseFocusReason

@@ -1,0 +1,154 @@
+"""The side panel of an order: the verdict, what is wrong, what would work, what it will give."""
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QFrame, QScrollArea, QWidget
+
+from desktop.counter.choice_words import range_words
+from desktop.look.patterns import Mark
+from desktop.look.space import TOGETHER, column, row
+from desktop.panels.buttons import button
+from desktop.panels.heading import Role, Words, line
+from desktop.panels.side import SidePanel
+from desktop.panels.state_word import StateWord
+from printing.words import sentences
+from shared.units import whole_pounds_text
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from desktop.counter.order_desk import OrderDesk
+    from printing.words import Words as TradeWords
+    from shared.cutting.answer import Remedy
+
+MOST_OPEN = 6
+_MARKS = {"tight": Mark.TIGHT, "asks": Mark.TIGHT, "cant": Mark.CONTESTED}
+
+
+class AnswerPanel(SidePanel):
+    """What the planner says of the order.
+
+    Signals:
+        taken: a remedy was chosen; carries it.
+    """
+
+    taken = Signal(object)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.verdict = StateWord(self)
+        self.add(self.verdict)
+        self._matters = QWidget()
+        self._list = column(self._matters, gap=TOGETHER)
+        self._list.addStretch(1)
+        scroll = QScrollArea(self)
+        scroll.setWidgetResizable(True)
+        scroll.setFrameShape(QFrame.Shape.NoFrame)
+        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        scroll.setWidget(self._matters)
+        self.add(scroll, stretch=1)
+        self.add(line(self))
+        self.hanging = Words("body", parent=self)
+        self.take_home = Words("body", parent=self)
+        self.packages = Words("body", parent=self)
+        self.price = Words("body", parent=self)
+        for words in (self.hanging, self.take_home, self.packages, self.price):
+            self.add(words)
+        self.remedies: tuple[Remedy, ...] = ()
+
+    def show_answer(self, desk: "OrderDesk", words: "TradeWords") -> None:
+        """Show what holds now; remedies come a moment later by `offer`."""
+        verdict = desk.answer.verdict
+        self.verdict.set_state(
+            _MARKS.get(verdict, Mark.SETTLED), sentences.verdict_text(verdict, words)
+        )
+        self.remedies = ()
+        self._clear()
+        given = (desk.question, desk.catalogue, words)
+        for conflict in desk.answer.conflicts:
+            self._say(sentences.conflict(conflict, *given), "contested")
+        for asked in desk.answer.questions:
+            self._say(sentences.owners_question(asked, *given), "tight")
+        self._say_open(desk, words)
+        for caution in desk.answer.cautions:
+            self._say(sentences.caution(caution, *given), "quiet")
+        share = desk.share
+        home, packages = desk.forecast.finished(share), desk.forecast.packages(share)
+        self.take_home.setText(
+            self.tr("Take-home {low} to {high}").format(
+                low=whole_pounds_text(home.low), high=whole_pounds_text(home.high)
+            )
+        )
+        self.packages.setText(self.tr("Packages {count}").format(count=range_words(packages)))
+
+    def show_hanging(self, text: str) -> None:
+        """The weight the plan goes by, in words."""
+        self.hanging.setText(text)
+
+    def show_price(self, text: str) -> None:
+        """What it comes to so far, in words."""
+        self.price.setText(text)
+
+    def offer(
+        self,
+        found: "Sequence[Sequence[Remedy]]",
+        desk: "OrderDesk",
+        words: "TradeWords",
+    ) -> None:
+        """Show the ways out of the first conflict that has any; Alt and its number takes one."""
+        first = next((one for one in found if one), ())
+        self.remedies = tuple(first)
+        at = len(desk.answer.conflicts)
+        if not first:
+            return
+        self._say(self.tr("What would work:"), "quiet", at)
+        for number, remedy in enumerate(first, start=1):
+            said = sentences.remedy(remedy, desk.question, desk.catalogue, words)
+            self._offer_one(number, remedy, said, at + number)
+
+    def spoken(self) -> list[str]:
+        """Every sentence shown, first to last."""
+        return [words.text() for words in self._matters.findChildren(Words) if words.text()]
+
+    def _offer_one(self, number: int, remedy: "Remedy", said: str, at: int) -> None:
+        holder = QWidget(self._matters)
+        across = row(holder, gap=TOGETHER)
+        take = button(holder)
+        take.setText(str(number))
+        take.setAccessibleName(said)
+        take.setToolTip(self.tr("Alt+{number}").format(number=number))
+        take.setFixedWidth(40)
+        take.clicked.connect(lambda: self.taken.emit(remedy))
+        words = Words("body", parent=holder).wrapped()
+        words.setText(said)
+        across.addWidget(take, 0, Qt.AlignmentFlag.AlignTop)
+        across.addWidget(words, 1)
+        self._list.insertWidget(at, holder)
+
+    def _say_open(self, desk: "OrderDesk", words: "TradeWords") -> None:
+        """The primals that hold something nobody has settled."""
+        parts = desk.catalogue.parts
+        primals = dict.fromkeys(parts[one.part].primal for one in desk.open_parts())
+        if not primals:
+            return
+        names = [words.name(desk.catalogue.species, f"primal.{one}") for one in primals]
+        more = len(names) - MOST_OPEN
+        shown = ", ".join(names[:MOST_OPEN])
+        if more > 0:
+            shown = self.tr("{names} and {count} more").format(names=shown, count=more)
+        self._say(self.tr("Still open: {names}. F9 cuts them as usual.").format(names=shown), "")
+
+    def _say(self, text: str, role: "Role", at: int | None = None) -> None:
+        words = Words("body", role, self._matters).wrapped()
+        words.setText(text)
+        self._list.insertWidget(self._list.count() - 1 if at is None else at, words)
+
+    def _clear(self) -> None:
+        while self._list.count() > 1:
+            item = self._list.takeAt(0)
+            widget = item.widget() if item is not None else None
+            if widget is not None:
+                widget.setParent(None)
+                widget.deleteLater()

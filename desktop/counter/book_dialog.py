@@ -1,0 +1,210 @@
+"""Booking: the animals, the day, whose they are and who shares them."""
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtWidgets import QWidget
+
+from desktop.counter.customer_field import CustomerField
+from desktop.counter.share_presets import PRESETS, Preset, holdings_of
+from desktop.fields import (
+    ChoiceField,
+    CountField,
+    DateField,
+    FormDialog,
+    MoneyField,
+    TextField,
+    WeightField,
+)
+from shared.carcass.anatomy import catalogue, species
+from shared.carcass.carcass import Regime, Skin
+from shared.shop.lots import Lot, LotShare, NewLot
+
+if TYPE_CHECKING:
+    from desktop.bench import Bench
+    from shared.shop.holdings import ShareFault
+
+MOST_SHARES = 12
+SKINNED_OR_SCALDED = ("pork",)
+
+
+class BookDialog(FormDialog):
+    """Asks what a booking needs; `lot` is what was booked."""
+
+    def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
+        super().__init__(parent, columns=3)
+        self._bench = bench
+        self.lot: Lot | None = None
+        self._build()
+        self.retranslate()
+        with bench.store.read() as work:
+            for field in (self.producer, *self.owners):
+                field.read(work)
+        self.species.set_value("pork")
+        self.head.set_value(1)
+        self.day.set_value(bench.today())
+        self.regime.set_value("custom")
+        self.shares.set_value("whole")
+        self._animal_changed()
+
+    def _build(self) -> None:
+        self.species = ChoiceField[str](required=True)
+        self.head = CountField(required=True, least=1, most=200)
+        self.day = DateField(self._bench.today, required=True)
+        self.producer = CustomerField(required=True)
+        self.regime = ChoiceField[Regime](required=True)
+        self.skin = ChoiceField[Skin]()
+        self.booked = WeightField()
+        self.shares = ChoiceField[Preset](required=True)
+        self.deposit = MoneyField()
+        self.owners = [CustomerField() for _ in range(MOST_SHARES)]
+        self.keeps = TextField()
+        for field in (self.species, self.head, self.day):
+            self.grid.add(field)
+        self.grid.add(self.producer, 2)
+        for field in (self.regime, self.skin, self.booked, self.keeps, self.shares):
+            self.grid.add(field)
+        self.grid.add(self.deposit)
+        for owner in self.owners:
+            self.grid.add(owner)
+        self.species.changed.connect(self._animal_changed)
+        self.head.changed.connect(self._fit)
+        self.shares.changed.connect(self._fit)
+
+    def retranslate(self) -> None:
+        words = self._bench.words
+        self.set_words(
+            self.tr("Book animals"),
+            self.tr("A share left empty is to be named; until then it is the producer's."),
+            self.tr("&Book"),
+            self.tr("Leave"),
+        )
+        self.species.set_label(self.tr("&Animal"))
+        self.species.set_choices([(one, words.name("", f"species.{one}")) for one in _kinds()])
+        self.head.set_label(self.tr("&Head"))
+        self.day.set_label(self.tr("&Day of the kill"))
+        self.producer.set_label(self.tr("&Producer"))
+        self.producer.hint(self.tr("name, or a new name and phone"))
+        self.regime.set_label(self.tr("&Kind"))
+        self.regime.set_choices([(one, words.say(f"regime.{one}")) for one in _REGIMES])
+        self.skin.set_label(self.tr("S&kinned or scalded"))
+        self.skin.set_choices([(one, words.say(f"skin.{one}")) for one in _SKINS])
+        self.booked.set_label(self.tr("Hanging &weight, a guess"))
+        self.keeps.set_label(self.tr("&Keeps hide, offal"))
+        self.shares.set_label(self.tr("&Shared as"))
+        self._offer_presets()
+        self.deposit.set_label(self.tr("Deposit asked of &each"))
+        for place, owner in enumerate(self.owners, start=1):
+            owner.set_label(self.tr("Share {number}").format(number=place))
+            owner.hint(self.tr("to be named"))
+
+    def attempt(self) -> str:
+        owners = self.owners[: self._shares()]
+        with self._bench.store.read() as work:
+            if not all(field.known(work, self._bench.messages) for field in self._named(owners)):
+                return ""
+        with self._bench.store.work(self._bench.person, self._bench.station) as work:
+            added: dict[str, int] = {}
+            producer = self.producer.settle(work, added)
+            ids = [owner.settle(work, added) for owner in owners]
+            if self.grid.problems() or producer is None:
+                return ""
+            found = work.lots.book(self._new(producer, ids))
+            if isinstance(found, Lot):
+                work.commit()
+                self.lot = found
+                return ""
+        if isinstance(found, tuple):
+            self.shares.complain(self._not_even(found))
+            return ""
+        return self.tr("This can't be booked as it stands.")
+
+    def _named(self, owners: list[CustomerField]) -> list[CustomerField]:
+        """The fields to ask about, one of those in which the same was typed."""
+        found: dict[str, CustomerField] = {}
+        for field in (self.producer, *owners):
+            found.setdefault(field.text().strip().casefold(), field)
+        return list(found.values())
+
+    def _new(self, producer: int, ids: list[int | None]) -> NewLot:
+        head = self.head.value() or 1
+        held = holdings_of(self.shares.value() or "whole", head)
+        deposit = self.deposit.value() or 0
+        shares = tuple(
+            LotShare(number, customer, holdings=holdings, deposit_asked=deposit)
+            for number, (customer, holdings) in enumerate(zip(ids, held, strict=True), start=1)
+        )
+        return NewLot(
+            species=self.species.value() or "",
+            head=head,
+            day=self.day.value() or self._bench.today(),
+            producer_id=producer,
+            shares=shares,
+            skin=(self.skin.value() or "unknown") if self.skin.isEnabled() else "unknown",
+            regime=self.regime.value() or "custom",
+            booked=self.booked.value(),
+            keeps=self.keeps.value() or "",
+        )
+
+    def _not_even(self, faults: "tuple[ShareFault, ...]") -> str:
+        if any(fault.code == "over" for fault in faults):
+            return self.tr("The shares come to more than the animal.")
+        return self.tr("The shares don't come to the whole animal.")
+
+    def _shares(self) -> int:
+        preset, head = self.shares.value(), self.head.value()
+        if preset is None or head is None:
+            return 0
+        return len(holdings_of(preset, head))
+
+    def _animal_changed(self) -> None:
+        if self.species.value() is not None:
+            self._offer_presets()
+        self._fit()
+
+    def _fit(self) -> None:
+        kind = self.species.value()
+        self.skin.setVisible(kind in SKINNED_OR_SCALDED)
+        self.skin.setEnabled(kind in SKINNED_OR_SCALDED)
+        count = self._shares()
+        if count > MOST_SHARES:
+            self.shares.complain(
+                self.tr("At most {most} owners in one booking: book the others apart.").format(
+                    most=MOST_SHARES
+                )
+            )
+        for place, owner in enumerate(self.owners):
+            owner.setVisible(place < count)
+            owner.setEnabled(place < count)
+
+    def _offer_presets(self) -> None:
+        words: dict[Preset, str] = {
+            "whole": self.tr("whole, one owner"),
+            "halves": self.tr("two halves"),
+            "quarters": self.tr("four quarters: fore and hind of each side"),
+            "half_and_quarters": self.tr("one half, a forequarter and a hindquarter"),
+            "split_quarters": self.tr("four split quarters: each side shared by two"),
+            "each": self.tr("each animal its own owner"),
+        }
+        quartered = self.species.value() is None or _quartered(self.species.value() or "")
+        offered: list[tuple[Preset, str]] = [
+            (one, words[one])
+            for one in PRESETS
+            if quartered or one not in ("quarters", "half_and_quarters")
+        ]
+        self.shares.set_choices(offered)
+
+
+_REGIMES: tuple[Regime, ...] = ("custom", "inspected")
+_SKINS: tuple[Skin, ...] = ("scalded", "skinned", "unknown")
+
+
+def _kinds() -> list[str]:
+    """The animals there are figures for, the commonest first."""
+    usual = ["pork", "beef", "lamb", "goat"]
+    there = species()
+    return [one for one in usual if one in there] + [one for one in there if one not in usual]
+
+
+def _quartered(kind: str) -> bool:
+    """Whether fore- and hindquarters of the animal are told apart: hogs' are not."""
+    return any(part.quarter for part in catalogue(kind).parts.values())

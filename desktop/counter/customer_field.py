@@ -1,0 +1,78 @@
+"""The field for a customer: found by any part of the name, or written anew with a phone."""
+
+import re
+from typing import TYPE_CHECKING
+
+from PySide6.QtWidgets import QWidget
+
+from desktop.fields import ChoiceField
+from shared.shop.customers import Customer, name_key, phone_digits
+
+if TYPE_CHECKING:
+    from db.unit_of_work import Work
+    from desktop.messages import Messages
+
+MOST = 2000
+_PHONE = re.compile(r"[\s,;]*(\+?[0-9(][0-9() .+-]{5,})\s*$")
+
+
+def split_phone(text: str) -> tuple[str, str]:
+    """A name and the phone written behind it: "Ole Berg 555 010 0199"."""
+    found = _PHONE.search(text)
+    if found is None:
+        return text.strip(), ""
+    return text[: found.start()].strip(" ,;"), found.group(1).strip()
+
+
+class CustomerField(ChoiceField[int]):
+    """Takes a customer's id; other words are a new customer, added by `settle`."""
+
+    def __init__(self, parent: QWidget | None = None, *, required: bool = False) -> None:
+        super().__init__(parent, required=required, free=True)
+
+    def read(self, work: "Work") -> None:
+        """Offer every customer of the shop."""
+        rows = work.customers.find("", limit=MOST)
+        self.set_choices([(row.id, f"{row.name}  {row.phone}".strip()) for row in rows])
+
+    def known(self, work: "Work", messages: "Messages") -> bool:
+        """Whether it can be taken: a new name that looks known is asked about first."""
+        if self.is_empty() or self.value() is not None:
+            return True
+        name, phone = split_phone(self.text())
+        if not name:
+            self.complain(self.tr("Write the name before the phone."))
+            return False
+        alike = work.customers.alike(name, phone)
+        if not alike:
+            return True
+        there = ", ".join(f"{row.name} {row.phone}".strip() for row in alike[:3])
+        digits = phone_digits(phone)
+        by_phone = any(digits and phone_digits(row.phone) == digits for row in alike)
+        if by_phone:
+            text = self.tr("{known} is known already, with the same phone.")
+        else:
+            text = self.tr("{known} is known already, with the same name.")
+        text = text.format(known=there)
+        add = self.tr("Add {name} as another").format(name=name)
+        if messages.ask(self.tr("Known already?"), text, add, self.tr("Go back and choose")):
+            return True
+        self.complain(text)
+        return False
+
+    def settle(self, work: "Work", added: dict[str, int]) -> int | None:
+        """The customer's id, a new one added; None leaves it open.
+
+        `added` holds who was added in this unit by what was typed, so that one typed twice is one.
+        """
+        if self.is_empty() or self.value() is not None:
+            return self.value()
+        typed = name_key(self.text())
+        if typed not in added:
+            name, phone = split_phone(self.text())
+            made = work.customers.add(Customer(name=name, phone=phone))
+            if not isinstance(made, Customer):
+                self.complain(self.tr("Write a name here."))
+                return None
+            added[typed] = made.id
+        return added[typed]

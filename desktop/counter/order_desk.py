@@ -1,0 +1,165 @@
+"""An order as it lies on the counter: its lot, its lines, what the planner says of them."""
+
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from desktop.counter.usual_fill import usual_choices
+from shared.carcass.anatomy import catalogue
+from shared.cutting.forecast import forecast
+from shared.cutting.plan import Planner
+from shared.shop.problems import MoveRefused, Refused, StaleEdit, UndoRefused
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Sequence
+
+    from desktop.bench import Bench
+    from shared.cutting.answer import OpenPart, Remedy
+    from shared.cutting.order import Choice
+    from shared.shop.orders import Order
+    from shared.shop.states import OrderState
+
+Problem = Refused | UndoRefused | StaleEdit | MoveRefused
+
+
+class OrderDesk:
+    """One owner's order and the lot it belongs to; every change is stored and planned at once."""
+
+    def __init__(self, bench: "Bench", lot_id: int, order_id: int) -> None:
+        self._bench = bench
+        self._lot_id = lot_id
+        self._order_id = order_id
+        self._opened: dict[int, int] = {}
+        self._strokes: dict[int, list[int]] = {}
+        self._undone: dict[int, list[int]] = {}
+        self.load()
+
+    def load(self) -> None:
+        """Read the lot again and plan it."""
+        with self._bench.store.read() as work:
+            lot = work.lots.get(self._lot_id)
+            if lot is None:
+                raise LookupError(f"no lot {self._lot_id}")
+            self.lot = lot
+            self.orders = work.orders.of_lot(self._lot_id)
+            self.question = work.lots.question(self._lot_id)
+        if not hasattr(self, "catalogue"):
+            self.catalogue = catalogue(lot.species)
+            self.planner = Planner(self.catalogue)
+        self.answer = self.planner.answer(self.question)
+        self.forecast = forecast(self.question, self.answer, self.catalogue)
+        for order in self.orders:
+            self._opened.setdefault(order.id, order.last_change)
+
+    @property
+    def order(self) -> "Order":
+        """The order that is shown."""
+        return next(one for one in self.orders if one.id == self._order_id)
+
+    @property
+    def share(self) -> int:
+        """The number of the share the order is for."""
+        return self.order.share
+
+    def show(self, order_id: int) -> None:
+        """Turn to another owner of the lot."""
+        self._order_id = order_id
+
+    def open_parts(self, share: int | None = None) -> "tuple[OpenPart, ...]":
+        """What nobody has settled yet of that share, the shown one unless told."""
+        number = self.share if share is None else share
+        return tuple(part for part in self.answer.open_parts if part.share == number)
+
+    def choice(self, line: int) -> "Choice | None":
+        """A line of the lot, or None."""
+        return next((one for one in self.question.choices if one.line == line), None)
+
+    def add(self, choices: "Iterable[Choice]") -> Problem | None:
+        """New lines of the shown order, taken back together by one undo."""
+        return self._write([(self.order.id, 0, one) for one in choices])
+
+    def change(self, choice: "Choice") -> Problem | None:
+        """Write a line over."""
+        return self._write([(self._order_of(choice.line), choice.line, choice)])
+
+    def remove(self, line: int) -> Problem | None:
+        """Take a line off the order."""
+        return self._write([(self._order_of(line), line, None)])
+
+    def take(self, remedy: "Remedy") -> Problem | None:
+        """Do what a remedy says."""
+        known = {one.line for one in self.question.choices}
+        steps: list[tuple[int, int, Choice | None]] = []
+        for edit in remedy.edits:
+            line = edit.line if edit.line in known else 0
+            owner = self._order_of(line) if line else self.order.id
+            steps.append((owner, line, edit.choice))
+        return self._write(steps)
+
+    def fill_usual(self) -> int:
+        """Cut what is still open as the house usually does; how many lines that gave."""
+        found = usual_choices(self.question, self.answer, self.planner, self.catalogue, self.share)
+        if found and self.add(found) is not None:
+            return 0
+        return len(found)
+
+    def undo(self) -> Problem | None:
+        """Take back my last change of the shown order since it was opened."""
+        return self._back(self._strokes, self._undone, undo=True)
+
+    def redo(self) -> Problem | None:
+        """Do again what was taken back last."""
+        return self._back(self._undone, self._strokes, undo=False)
+
+    def move(self, to: "OrderState", reason: str = "") -> Problem | None:
+        """Bring the shown order to another state."""
+        with self._bench.store.work(self._bench.person, self._bench.station) as work:
+            order = self.order
+            found = work.orders.move(order.id, to, reason=reason, version=order.version)
+            if isinstance(found, (MoveRefused, StaleEdit)):
+                return found
+            work.commit()
+        self.load()
+        return None
+
+    def _order_of(self, line: int) -> int:
+        choice = self.choice(line)
+        share = self.share if choice is None else choice.share
+        return next(one.id for one in self.orders if one.share == share)
+
+    def _write(self, steps: "Sequence[tuple[int, int, Choice | None]]") -> Problem | None:
+        """Store the steps together (order, line or 0, what it becomes), then plan again."""
+        with self._bench.store.work(self._bench.person, self._bench.station) as work:
+            for order_id, line, choice in steps:
+                if choice is None:
+                    found = work.orders.remove_line(order_id, line)
+                elif line:
+                    found = work.orders.change_line(order_id, replace(choice, line=line))
+                else:
+                    found = work.orders.add_line(order_id, choice)
+                if isinstance(found, Refused):
+                    return found
+            work.commit()
+        for order_id in {step[0] for step in steps}:
+            count = sum(1 for step in steps if step[0] == order_id)
+            self._strokes.setdefault(order_id, []).append(count)
+            self._undone.pop(order_id, None)
+        self.load()
+        return None
+
+    def _back(
+        self, taken: dict[int, list[int]], put: dict[int, list[int]], *, undo: bool
+    ) -> Problem | None:
+        order_id = self.order.id
+        count = (taken.get(order_id) or [1])[-1]
+        after = self._opened[order_id]
+        with self._bench.store.work(self._bench.person, self._bench.station) as work:
+            step = work.orders.undo if undo else work.orders.redo
+            for _ in range(count):
+                found = step(order_id, after)
+                if isinstance(found, UndoRefused):
+                    return found
+            work.commit()
+        if taken.get(order_id):
+            put.setdefault(order_id, []).append(taken[order_id].pop())
+        self.load()
+        return None

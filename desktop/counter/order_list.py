@@ -1,0 +1,179 @@
+"""The orders by day: what is booked, how far each is, found as one types."""
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QEvent, QObject, Qt, Signal
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import QStackedWidget, QWidget
+
+from desktop.fields import TextField
+from desktop.fields.dates import date_text
+from desktop.look.patterns import Mark
+from desktop.look.space import EDGE, GROUP, TOGETHER, column, row
+from desktop.panels.buttons import button
+from desktop.panels.empty import EmptyState
+from desktop.tables import Column, Figure, RowsModel, Table
+from shared.money import money_text
+from shared.shop.lists import OrderRow
+
+if TYPE_CHECKING:
+    from datetime import date
+
+    from desktop.bench import Bench
+
+_MARKS = {"open": Mark.OPEN, "settled": Mark.SETTLED, "ready": Mark.SETTLED}
+
+
+def _by_day(row: OrderRow) -> "date":
+    return row.day
+
+
+class OrderList(QWidget):
+    """A find field over the table of orders; where there is nothing yet, how it begins.
+
+    Signals:
+        picked: an order was opened; carries its OrderRow.
+        book: a booking is wanted.
+    """
+
+    picked = Signal(object)
+    book = Signal()
+
+    def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._bench = bench
+        self.search = TextField(self)
+        self.closed = button(self)
+        self.closed.setCheckable(True)
+        self.book_button = button(self, main=True)
+        self.table: Table[OrderRow] = Table(RowsModel(self._columns()), self)
+        self._empty = EmptyState(self)
+        self.begin = button(self._empty, main=True)
+        self._empty.add_action(self.begin)
+        self._pages = QStackedWidget(self)
+        self._lay_out()
+        self.search.changed.connect(self.refresh)
+        self.search.line.installEventFilter(self)
+        self.search.line.returnPressed.connect(self._open_chosen)
+        self.closed.toggled.connect(self.refresh)
+        self.table.picked.connect(self.picked)
+        self.book_button.clicked.connect(self.book)
+        self.begin.clicked.connect(self.book)
+
+    def refresh(self) -> None:
+        """Read the orders again."""
+        text = self.search.text().strip()
+        closed = None if self.closed.isChecked() else False
+        with self._bench.store.read() as work:
+            rows = work.orders.list(text=text, closed=closed, sort="day")
+        before = self.table.chosen()
+        self.table.show_rows(list(rows), keep=before)
+        nothing = not rows and not text and not self.closed.isChecked()
+        self._pages.setCurrentIndex(1 if nothing else 0)
+
+    def retranslate(self) -> None:
+        """Set every word again."""
+        self.search.set_label(self.tr("&Find an owner, tag or number"))
+        self.closed.setText(self.tr("C&losed orders too"))
+        self.book_button.setText(self.tr("&Book animals  Ctrl+N"))
+        self.table.set_name(self.tr("Orders by day"))
+        self._empty.set_words(
+            self.tr("No order is open"),
+            self.tr(
+                "Book the animal with its day and its owners. Each owner gets an order; "
+                "take it by phone, and see line by line what fits."
+            ),
+        )
+        self.begin.setText(self.tr("Book animals  Ctrl+N"))
+
+    def first_focus(self) -> QWidget:
+        """The find field; the button that begins where there is nothing yet."""
+        return self.begin if self._pages.currentIndex() else self.search.line
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Up and down in the find field go along the list."""
+        if (
+            watched is self.search.line
+            and isinstance(event, QKeyEvent)
+            and event.type() is QEvent.Type.KeyPress
+            and event.key() in (Qt.Key.Key_Up, Qt.Key.Key_Down)
+        ):
+            by = 1 if event.key() == Qt.Key.Key_Down else -1
+            self.table.choose(max(self.table.currentIndex().row() + by, 0))
+            return True
+        return super().eventFilter(watched, event)
+
+    def _open_chosen(self) -> None:
+        chosen = self.table.chosen()
+        if chosen is not None:
+            self.picked.emit(chosen)
+
+    def _lay_out(self) -> None:
+        listing = QWidget(self)
+        layout = column(listing, gap=GROUP)
+        layout.setContentsMargins(EDGE, GROUP, EDGE, GROUP)
+        top = row(gap=TOGETHER)
+        top.addWidget(self.search, 1)
+        bottom = Qt.AlignmentFlag.AlignBottom
+        top.addWidget(self.closed, 0, bottom)
+        top.addWidget(self.book_button, 0, bottom)
+        layout.addLayout(top)
+        layout.addWidget(self.table, 1)
+        self._pages.addWidget(listing)
+        self._pages.addWidget(self._empty)
+        column(self).addWidget(self._pages)
+
+    def _columns(self) -> list[Column[OrderRow]]:
+        return [
+            Column("day", lambda: self.tr("Day"), self._day, "date", _by_day, width=130),
+            Column("owner", lambda: self.tr("Owner"), self._owner, stretch=True),
+            Column("animal", lambda: self.tr("Animal"), self._animal, width=110),
+            Column("tags", lambda: self.tr("Tag"), lambda row: row.tags, width=90),
+            Column(
+                "number",
+                lambda: self.tr("Order"),
+                lambda row: Figure(str(row.number)),
+                "figure",
+                lambda row: row.number,
+                width=80,
+            ),
+            Column(
+                "state",
+                lambda: self.tr("State"),
+                self._state,
+                "state",
+                mark=lambda row: _MARKS.get(row.state, Mark.PLAIN),
+                width=150,
+            ),
+            Column("phone", lambda: self.tr("Phone"), lambda row: row.phone, width=140),
+            Column(
+                "lines",
+                lambda: self.tr("Lines"),
+                lambda row: Figure(str(row.lines)),
+                "figure",
+                lambda row: row.lines,
+                width=70,
+            ),
+            Column(
+                "due",
+                lambda: self.tr("Due"),
+                lambda row: Figure(money_text(row.due_cents) if row.billed_cents else ""),
+                "figure",
+                lambda row: row.due_cents,
+                width=110,
+            ),
+        ]
+
+    def _day(self, row: OrderRow) -> str:
+        return date_text(row.day, self._bench.words.language)
+
+    def _owner(self, row: OrderRow) -> str:
+        return row.owner or self.tr("to be named")
+
+    def _animal(self, row: OrderRow) -> str:
+        return self._bench.words.name(row.species, f"species.{row.species}")
+
+    def _state(self, row: OrderRow) -> str:
+        if row.closed:
+            return self.tr("closed")
+        return self._bench.words.say(f"state.{row.state}")

@@ -1,0 +1,61 @@
+"""The papers an owner gets at the counter: the confirmation of his order."""
+
+from typing import TYPE_CHECKING
+
+from desktop.counter.price import estimate
+
+if TYPE_CHECKING:
+    from PySide6.QtWidgets import QWidget
+
+    from desktop.bench import Bench
+    from desktop.counter.order_desk import OrderDesk
+
+
+def show_confirmation(bench: "Bench", desk: "OrderDesk", parent: "QWidget") -> None:
+    """Make the confirmation on a worker and show it before it is printed."""
+    from printing.confirmation import Booking
+
+    with bench.store.read() as work:
+        shop = work.shop.details()
+        customer_id = desk.order.customer_id
+        customer = None if customer_id is None else work.customers.get(customer_id)
+        bill = estimate(desk, work)
+    share = next(one for one in desk.lot.shares if one.number == desk.share)
+    lines = () if customer is None else (customer.name, *customer.address.splitlines())
+    booking = Booking(
+        order_number=desk.order.number,
+        lot_number=desk.lot.number,
+        species=desk.lot.species,
+        tags=tuple(one.tag for one in desk.lot.animals if one.tag),
+        day=desk.lot.day,
+        owner=desk.order.owner,
+        share_text="",
+        note=desk.order.note,
+        deposit_cents=share.deposit_asked,
+    )
+    title = parent.tr("Confirmation of order {number}").format(number=desk.order.number)
+    now, words = bench.now(), bench.words
+    question, catalogue, forecast = desk.question, desk.catalogue, desk.forecast
+
+    def make() -> bytes:
+        from printing.confirmation import confirmation
+
+        return confirmation(
+            booking,
+            question,
+            catalogue,
+            forecast,
+            share.number,
+            estimate=bill,
+            shop=shop,
+            customer=lines,
+            made=now,
+            words=words,
+        )
+
+    def show(pdf: bytes) -> None:
+        from desktop.preview import show_paper
+
+        show_paper(bench, pdf, title, parent=parent)
+
+    bench.work.run(make, then=show, key="counter.confirmation")

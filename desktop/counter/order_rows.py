@@ -1,0 +1,124 @@
+"""The rows of an order's table: every primal, and the lines of the one that is unfolded."""
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QCoreApplication
+
+from desktop.counter.choice_words import cut_words, finish_words, range_words
+from desktop.look.patterns import Mark
+from desktop.tables import Column, Figure, figure
+from printing.words.choice_words import amount_text
+from shared.units import pounds_text
+
+if TYPE_CHECKING:
+    from desktop.counter.order_desk import OrderDesk
+    from printing.words import Words
+    from shared.cutting.answer import Verdict
+    from shared.cutting.order import Choice
+
+_INDENT = "\u2003"
+
+
+@dataclass(frozen=True, slots=True)
+class OrderRowShown:
+    """A primal (line 0) or one line of it, ready for the table."""
+
+    primal: str
+    line: int
+    cut: str
+    amount: str
+    finish: str
+    pounds: Figure
+    packages: str
+    mark: Mark
+
+
+def _tr(text: str) -> str:
+    return QCoreApplication.translate("OrderRows", text)
+
+
+def columns() -> list[Column[OrderRowShown]]:
+    """Cut, amount, finish, pounds, packages."""
+    return [
+        Column(
+            "cut",
+            lambda: _tr("Cut"),
+            lambda row: row.cut,
+            kind="state",
+            mark=lambda row: row.mark,
+            width=290,
+        ),
+        Column("amount", lambda: _tr("Amount"), lambda row: row.amount, width=130),
+        Column("finish", lambda: _tr("Finish"), lambda row: row.finish, stretch=True),
+        Column("pounds", lambda: _tr("Pounds"), lambda row: row.pounds, kind="figure", width=96),
+        Column(
+            "packages", lambda: _tr("Packages"), lambda row: row.packages, kind="figure", width=90
+        ),
+    ]
+
+
+def rows_of(desk: "OrderDesk", unfolded: str, words: "Words") -> list[OrderRowShown]:
+    """Every primal in the block's order; under the unfolded one its lines."""
+    verdicts = dict(desk.answer.group_verdicts)
+    contested = {line for one in desk.answer.conflicts for line in one.lines}
+    mine = desk.order.choices
+    open_in = [desk.catalogue.parts[part.part].primal for part in desk.open_parts()]
+    rows: list[OrderRowShown] = []
+    for primal in desk.catalogue.primals:
+        lines = [one for one in mine if desk.catalogue.cuts[one.cut].primal == primal]
+        marks = [_mark(one, verdicts, contested) for one in lines]
+        rows.append(_primal_row(desk, primal, lines, marks, primal in open_in, words))
+        if primal == unfolded:
+            rows += [
+                _line_row(desk, primal, one, mark, words)
+                for one, mark in zip(lines, marks, strict=True)
+            ]
+    return rows
+
+
+def _mark(choice: "Choice", verdicts: "dict[int, Verdict]", contested: set[int]) -> Mark:
+    if choice.line in contested or verdicts.get(choice.line) == "cant":
+        return Mark.CONTESTED
+    if verdicts.get(choice.line) in ("tight", "asks"):
+        return Mark.TIGHT
+    return Mark.SETTLED
+
+
+def _primal_row(
+    desk: "OrderDesk",
+    primal: str,
+    lines: "list[Choice]",
+    marks: list[Mark],
+    still_open: bool,
+    words: "Words",
+) -> OrderRowShown:
+    mark, said = Mark.PLAIN, ""
+    if Mark.CONTESTED in marks:
+        mark, said = Mark.CONTESTED, _tr("promised twice")
+    elif still_open:
+        mark, said = Mark.OPEN, _tr("open")
+    elif Mark.TIGHT in marks:
+        mark, said = Mark.TIGHT, _tr("tight")
+    elif marks:
+        mark, said = Mark.SETTLED, _tr("settled")
+    name = words.name(desk.catalogue.species, f"primal.{primal}")
+    short = ", ".join(words.name(desk.catalogue.species, f"cut.{one.cut}") for one in lines)
+    title = name[:1].upper() + name[1:]
+    return OrderRowShown(primal, 0, title, said, short, Figure(""), "", mark)
+
+
+def _line_row(
+    desk: "OrderDesk", primal: str, choice: "Choice", mark: Mark, words: "Words"
+) -> OrderRowShown:
+    made = desk.forecast.line(choice.line)
+    return OrderRowShown(
+        primal=primal,
+        line=choice.line,
+        cut=_INDENT + cut_words(choice, desk.catalogue, words),
+        amount=amount_text(choice, desk.catalogue, words),
+        finish=finish_words(choice, desk.catalogue, words),
+        pounds=Figure("") if made is None else figure(pounds_text(made.finished.mid)),
+        packages="" if made is None else range_words(made.packages),
+        mark=mark,
+    )

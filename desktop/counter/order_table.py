@@ -1,0 +1,112 @@
+"""The order's table: up and down go along the primals, the one that is reached unfolds."""
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QModelIndex, Qt, Signal
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import QWidget
+
+from desktop.counter.order_rows import OrderRowShown, columns, rows_of
+from desktop.look.space import ROW_DENSE
+from desktop.tables import RowsModel, Table
+
+if TYPE_CHECKING:
+    from desktop.counter.order_desk import OrderDesk
+    from printing.words import Words
+
+
+class OrderTable(Table[OrderRowShown]):
+    """Rows of 28 pixels grouped by primal.
+
+    Signals:
+        typed: letters were typed on the table; carries them, to find a cut by.
+        removed: Del was pressed on a line; carries its number.
+    """
+
+    typed = Signal(str)
+    removed = Signal(int)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(RowsModel(columns()), parent, height=ROW_DENSE, sortable=False)
+        self._desk: OrderDesk | None = None
+        self._words: Words | None = None
+        self.unfolded = ""
+        self.clicked.connect(self._clicked)
+
+    def show_order(self, desk: "OrderDesk", words: "Words", line: int = 0) -> None:
+        """Show the order as it stands; `line`, else the row chosen before, is chosen."""
+        before = self.chosen()
+        at = self.currentIndex().row()
+        self._desk, self._words = desk, words
+        if line:
+            choice = desk.choice(line)
+            if choice is not None:
+                self.unfolded = desk.catalogue.cuts[choice.cut].primal
+        if self.unfolded not in desk.catalogue.primals:
+            self.unfolded = desk.catalogue.primals[0]
+        self.rows.show(rows_of(desk, self.unfolded, words))
+        wanted = line or (before.line if before is not None else 0)
+        for place, row in enumerate(self.rows.rows()):
+            if row.line and row.line == wanted:
+                self.choose(place)
+                return
+        self._choose_near(at)
+
+    def go_to(self, primal: str) -> None:
+        """Unfold a primal and stand on it."""
+        if self._desk is None or self._words is None:
+            return
+        self.unfolded = primal
+        self.rows.show(rows_of(self._desk, primal, self._words))
+        for place, row in enumerate(self.rows.rows()):
+            if row.primal == primal:
+                self.choose(place)
+                return
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        key = event.key()
+        held = event.modifiers() & ~Qt.KeyboardModifier.KeypadModifier
+        plain = held in (Qt.KeyboardModifier.NoModifier, Qt.KeyboardModifier.ShiftModifier)
+        if key in (Qt.Key.Key_Up, Qt.Key.Key_Down) and plain:
+            self._step(1 if key == Qt.Key.Key_Down else -1)
+        elif key in (Qt.Key.Key_PageUp, Qt.Key.Key_PageDown):
+            self._step_primal(1 if key == Qt.Key.Key_PageDown else -1)
+        elif key == Qt.Key.Key_Delete:
+            row = self.chosen()
+            if row is not None and row.line:
+                self.removed.emit(row.line)
+        elif plain and event.text().strip() and event.text().isprintable():
+            self.typed.emit(event.text())
+        else:
+            super().keyPressEvent(event)
+
+    def _choose_near(self, at: int) -> None:
+        rows = self.rows.rows()
+        if 0 <= at < len(rows) and rows[at].primal == self.unfolded:
+            self.choose(at)
+            return
+        places = [place for place, row in enumerate(rows) if row.primal == self.unfolded]
+        self.choose(places[-1] if places and at > places[-1] else places[0] if places else 0)
+
+    def _step(self, by: int) -> None:
+        at = self.currentIndex().row() + by
+        rows = self.rows.rows()
+        if not 0 <= at < len(rows):
+            return
+        if rows[at].line == 0 and rows[at].primal != self.unfolded:
+            self.go_to(rows[at].primal)
+        else:
+            self.choose(at)
+
+    def _step_primal(self, by: int) -> None:
+        if self._desk is None:
+            return
+        primals = self._desk.catalogue.primals
+        at = primals.index(self.unfolded) + by
+        if 0 <= at < len(primals):
+            self.go_to(primals[at])
+
+    def _clicked(self, index: QModelIndex) -> None:
+        row = self.rows.row(index.row())
+        if row.line == 0 and row.primal != self.unfolded:
+            self.go_to(row.primal)

@@ -1,0 +1,161 @@
+"""Releasing orders to the block: whether they may go, and the sheet that goes with them."""
+
+from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QCoreApplication
+
+from shared.shop.states import release_refusals
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+    from datetime import datetime
+
+    from desktop.bench import Bench
+    from desktop.counter.order_desk import OrderDesk
+    from printing.words import Words
+    from shared.carcass.catalogue import Catalogue
+    from shared.cutting.answer import Answer
+    from shared.cutting.forecast import Forecast
+    from shared.cutting.order import Question
+    from shared.shop.details import ShopDetails
+    from shared.shop.orders import Order
+    from shared.shop.sheets import Sheet
+
+Pins = dict[int, tuple[tuple[int, int, int], ...]]
+
+
+@dataclass(frozen=True, slots=True)
+class SheetAsked:
+    """Everything a block sheet is made from, so that a worker can make it."""
+
+    question: "Question"
+    answer: "Answer"
+    catalogue: "Catalogue"
+    forecast: "Forecast"
+    orders: "tuple[Order, ...]"
+    lot_id: int
+    lot_number: int
+    sheet_number: int
+    shop: "ShopDetails"
+    made: "datetime"
+    words: "Words"
+
+
+def _tr(text: str) -> str:
+    return QCoreApplication.translate("Release", text)
+
+
+def why_not(desk: "OrderDesk", words: "Words") -> str:
+    """Why the shown order can't go to the block, in a sentence; "" when it can."""
+    refusals = release_refusals(desk.answer, desk.share)
+    codes = {refusal.code for refusal in refusals}
+    if "cant" in codes:
+        return _tr("It can't all be had yet: take one of the ways out first.")
+    if "asks" in codes:
+        return _tr("The owners have to agree first.")
+    if "open_part" in codes:
+        parts = desk.catalogue.parts
+        named = dict.fromkeys(
+            words.name(desk.catalogue.species, f"primal.{parts[one.where.part].primal}")
+            for one in refusals
+            if one.where is not None
+        )
+        return _tr("Still open: {names}. F9 cuts it as usual.").format(names=", ".join(named))
+    if not desk.order.choices:
+        return _tr("Nothing is asked for yet.")
+    return ""
+
+
+def sheet_asked(desk: "OrderDesk", bench: "Bench") -> SheetAsked:
+    """The next sheet of the lot: the shown order with those that are on the block's sheet already.
+
+    Orders not released yet are left out of the sheet, not out of the plan.
+    """
+    orders = tuple(
+        one
+        for one in desk.orders
+        if one.id == desk.order.id or one.state in ("settled", "released")
+        if not release_refusals(desk.answer, one.share)
+    )
+    shares = {order.share for order in orders}
+    with bench.store.read() as work:
+        number = 1 + len(work.orders.sheets(desk.lot.id))
+        shop = work.shop.details()
+    answer = replace(
+        desk.answer,
+        lines=tuple(one for one in desk.answer.lines if one.share in shares),
+        draws=tuple(one for one in desk.answer.draws if one.share in shares),
+    )
+    return SheetAsked(
+        desk.question,
+        answer,
+        desk.catalogue,
+        desk.forecast,
+        orders,
+        desk.lot.id,
+        desk.lot.number,
+        number,
+        shop,
+        bench.now(),
+        bench.words,
+    )
+
+
+def make_sheet(asked: SheetAsked) -> bytes:
+    """The sheet as a PDF; takes a while, so it is made by a worker."""
+    from printing.block_sheet import block_sheet  # loads the printing of papers
+
+    owners = {share.number: share.owner for share in asked.question.shares}
+    notes = {order.share: order.note for order in asked.orders if order.note}
+    return block_sheet(
+        asked.question,
+        asked.answer,
+        asked.catalogue,
+        asked.forecast,
+        lot_number=asked.lot_number,
+        sheet_number=asked.sheet_number,
+        shop=asked.shop,
+        made=asked.made,
+        words=asked.words,
+        owners=owners,
+        note_by_share=notes,
+    )
+
+
+def store_sheet(asked: SheetAsked, pdf: bytes, bench: "Bench") -> "Sheet | None":
+    """Release the orders with their sheet; None where the store refuses it."""
+    from shared.orderfile_writing import write
+    from shared.shop.problems import MoveRefused
+
+    snapshot = write(asked.catalogue.species, asked.question, asked.catalogue.version)
+    ids = [order.id for order in asked.orders]
+    with bench.store.work(bench.person, bench.station) as work:
+        found = work.orders.release(
+            asked.lot_id, ids, snapshot=snapshot, pdf=pdf, pins=pins_of(asked)
+        )
+        if isinstance(found, MoveRefused):
+            return None
+        work.commit()
+    return found
+
+
+def pins_of(asked: SheetAsked) -> Pins:
+    """The sides each counted line is planned on, so that a later change moves nothing."""
+    counted = {"pieces", "slices", "pounds", "up_to", "at_least"}
+    kinds = {one.line: one.amount.kind for one in asked.question.choices}
+    found: dict[int, dict[tuple[int, int], int]] = {}
+    for line in asked.answer.lines:
+        if line.side and line.count and kinds.get(line.line) in counted:
+            sides = found.setdefault(line.line, {})
+            place = (line.carcass, line.side)
+            sides[place] = sides.get(place, 0) + line.count
+    return {
+        line: tuple((carcass, side, count) for (carcass, side), count in sorted(sides.items()))
+        for line, sides in found.items()
+    }
+
+
+def ids_of(orders: "Sequence[Order]") -> list[int]:
+    """The ids of orders, in their order."""
+    return [order.id for order in orders]

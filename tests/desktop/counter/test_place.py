@@ -1,0 +1,162 @@
+"""The whole way at the counter, by keyboard: booking, the cut order, the money, the hand-over."""
+
+from datetime import date
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
+
+from desktop.bench import Bench, Target
+from desktop.counter.book_dialog import BookDialog
+from desktop.counter.hand_over_dialog import HandOverDialog
+from desktop.counter.payment_dialog import PaymentDialog
+from shared.shop.orders import Order
+from shared.units import Weight
+from tests.db.examples import lot_of_halves
+from tests.desktop.audit import unnamed
+from tests.desktop.counter.opened_counter import (
+    desk_of,
+    focused,
+    opened,
+    pressed,
+    typed,
+    with_order,
+)
+
+CTRL = Qt.KeyboardModifier.ControlModifier
+
+
+def test_a_hog_with_two_halves_is_booked_by_keyboard(qtbot: QtBot, bench: Bench) -> None:
+    place = opened(qtbot, bench)
+    pressed(Qt.Key.Key_N, CTRL)
+    dialog = place.dialog
+    assert isinstance(dialog, BookDialog)
+    qtbot.waitUntil(dialog.isActiveWindow)
+    typed("hog")
+    typed("1")
+    typed("12/3/2026")
+    typed("Anna Berg 555 010 0123")
+    typed("custom")
+    typed("scalded")
+    typed("185")
+    typed("")
+    typed("two halves")
+    typed("50")
+    typed("Anna Berg 555 010 0123")
+    typed("Bert Iversen 555 010 0456", Qt.Key.Key_Return)
+    assert not dialog.isVisible(), dialog.grid.problems()
+    desk = desk_of(place)
+    assert desk.lot.species == "pork"
+    assert desk.lot.day == date(2026, 12, 3)
+    assert desk.lot.producer == "Anna Berg"
+    assert [share.owner for share in desk.lot.shares] == ["Anna Berg", "Bert Iversen"]
+    assert [share.deposit_asked for share in desk.lot.shares] == [5000, 5000]
+    assert desk.lot.booked == Weight(185, "lb")
+    with bench.store.read() as work:
+        assert len(work.customers.find("")) == 2
+
+
+def test_a_name_that_is_known_is_asked_about(qtbot: QtBot, bench: Bench) -> None:
+    with bench.store.work(bench.person, bench.station) as work:
+        lot_of_halves(work)
+        work.commit()
+    place = opened(qtbot, bench)
+    place.book()
+    dialog = place.dialog
+    assert isinstance(dialog, BookDialog)
+    dialog.producer.set_text("Anna Berg 555 010 9999")
+    bench.messages.answers = [False]  # type: ignore[attr-defined]
+    dialog.try_it()
+    assert dialog.isVisible()
+    assert "Anna Berg" in dialog.producer.problem()
+    with bench.store.read() as work:
+        assert len(work.customers.find("Anna")) == 1
+
+
+def test_an_empty_counter_teaches_how_it_begins(qtbot: QtBot, bench: Bench) -> None:
+    place = opened(qtbot, bench)
+    assert focused() is place.list.begin
+    assert unnamed(place) == []
+
+
+def test_typing_finds_an_order_and_enter_opens_it(qtbot: QtBot, bench: Bench) -> None:
+    with bench.store.work(bench.person, bench.station) as work:
+        lot_of_halves(work)
+        work.commit()
+    place = opened(qtbot, bench)
+    assert place.list.table.rows.rowCount() == 2
+    typed("bert", Qt.Key.Key_Return)
+    assert desk_of(place).order.owner == "Bert Iversen"
+    assert focused() is place.order.table
+    assert unnamed(place) == []
+    pressed(Qt.Key.Key_Escape)
+    assert place.list.isVisible()
+
+
+def test_an_order_is_settled_released_and_handed_over(qtbot: QtBot, bench: Bench) -> None:
+    with bench.store.work(bench.person, bench.station) as work:
+        lot = lot_of_halves(work)
+        work.commit()
+    place = with_order(qtbot, bench, lot)
+    pressed(Qt.Key.Key_Return, CTRL)
+    assert "open" in place.order.refusal.text()
+    assert desk_of(place).order.state == "open"
+    pressed(Qt.Key.Key_F9)
+    pressed(Qt.Key.Key_Return, CTRL)
+    assert desk_of(place).order.state == "settled"
+    pressed(Qt.Key.Key_Return, CTRL)
+    qtbot.waitUntil(lambda: desk_of(place).order.state == "released", timeout=10_000)
+    assert desk_of(place).order.sheet == 1
+    _close_what_covers(place)
+    order = desk_of(place).order
+    with bench.store.work(bench.person, bench.station) as work:
+        for state in ("cut", "ready"):
+            now = work.orders.get(order.id)
+            assert now is not None
+            assert isinstance(work.orders.move(order.id, state, version=now.version), Order)
+        work.commit()
+    place.refresh()
+    place.activateWindow()
+    qtbot.waitUntil(place.isActiveWindow)
+    place.order.table.setFocus()
+    pressed(Qt.Key.Key_F8)
+    dialog = place.dialog
+    assert isinstance(dialog, HandOverDialog)
+    dialog.try_it()
+    assert dialog.isVisible(), "it left unpaid without a reason"
+    dialog.reason.set_text("bill follows by mail")
+    dialog.try_it()
+    assert desk_of(place).order.state == "handed_over"
+
+
+def test_a_deposit_is_taken_as_it_was_asked(qtbot: QtBot, bench: Bench) -> None:
+    with bench.store.work(bench.person, bench.station) as work:
+        lot = lot_of_halves(work)
+        work.commit()
+    place = with_order(qtbot, bench, lot)
+    pressed(Qt.Key.Key_F7)
+    dialog = place.dialog
+    assert isinstance(dialog, PaymentDialog)
+    assert dialog.amount.value() == 5000
+    dialog.try_it()
+    with bench.store.read() as work:
+        (made,) = work.payments.of_order(desk_of(place).order.id)
+    assert (made.kind, made.means, made.cents) == ("deposit", "cash", 5000)
+
+
+def test_the_search_leads_to_an_order(qtbot: QtBot, bench: Bench) -> None:
+    with bench.store.work(bench.person, bench.station) as work:
+        lot = lot_of_halves(work)
+        work.commit()
+    place = opened(qtbot, bench)
+    place.open(Target("counter", "order", lot.shares[1].order_id, lot_id=lot.id))
+    assert desk_of(place).order.owner == "Bert Iversen"
+
+
+def _close_what_covers(place: object) -> None:
+    for window in QApplication.topLevelWidgets():
+        if window is not place and window.isVisible():
+            window.close()
+    popup = QApplication.activeModalWidget()
+    if popup is not None:
+        popup.close()

@@ -1,0 +1,37 @@
+"""The house's usual closes an order of every species without a conflict."""
+
+from dataclasses import replace
+
+import pytest
+
+from desktop.counter.share_presets import holdings_of
+from desktop.counter.usual_fill import usual_choices
+from shared.carcass.anatomy import catalogue
+from shared.carcass.carcass import Carcass, Share
+from shared.cutting.order import Amount, Choice, Question
+from shared.cutting.plan import Planner
+
+
+@pytest.mark.parametrize("species", ["pork", "beef", "lamb", "goat"])
+def test_nothing_stays_open(species: str) -> None:
+    known, planner = catalogue(species), Planner(catalogue(species))
+    held = holdings_of("halves", 1)
+    shares = (Share(1, "Anna", held[0]), Share(2, "Bert", held[1]))
+    question = Question((Carcass(species),), shares, ())
+    answer = planner.answer(question)
+    found = usual_choices(question, answer, planner, known, 1)
+    lines = tuple(replace(one, line=at) for at, one in enumerate(found, start=1))
+    then = planner.answer(replace(question, choices=lines))
+    assert then.conflicts == ()
+    assert [part for part in then.open_parts if part.share == 1] == []
+    assert {part.share for part in then.open_parts} == {2}, "the other owner's is left alone"
+
+
+def test_trim_that_is_promised_is_not_ground_again() -> None:
+    known, planner = catalogue("pork"), Planner(catalogue("pork"))
+    shares = (Share(1, "Anna", holdings_of("whole", 1)[0]),)
+    sausage = Choice(1, 1, "bulk_sausage", Amount("rest"))
+    question = Question((Carcass("pork"),), shares, (sausage,))
+    found = usual_choices(question, planner.answer(question), planner, known, 1)
+    assert found != ()
+    assert "ground_pork" not in {one.cut for one in found}
