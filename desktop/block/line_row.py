@@ -59,9 +59,11 @@ class LineRow(QWidget):
         self.tick.setAccessibleName(large)
         self.tick.setAccessibleDescription(" ".join(part for part in (small, note) if part))
         self.tick.clicked.connect(self.ticked)
-        self.large = Words("block" if differs else "scale", parent=self).wrapped()
+        self.large = Words("block", parent=self).wrapped()
+        if not differs:
+            self.large.setStyleSheet("font-weight: 400")  # bold is for what differs
         self.large.setText(large)
-        self.small = Words("group", "quiet", self).wrapped()
+        self.small = Words("title", "quiet", self).wrapped()
         self.small.setText(small)
         self.note = Words("title", parent=self).wrapped()
         self.note.setText(note)

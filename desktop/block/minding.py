@@ -28,8 +28,6 @@ def cautions(cutting: "Cutting", words: "Words") -> list[str]:
             + " "
             + _tr("No backbone goes to the owner; the inspector decides.")
         )
-    if animal.regime == "custom":
-        said.append(_tr("Custom: every package is marked NOT FOR SALE."))
     said += [_lost(cutting, at, words) for at in range(len(cutting.losses))]
     said += [
         _tr("Not released: {owner}. Leave that part whole.").format(owner=owner)
@@ -52,8 +50,9 @@ def cautions(cutting: "Cutting", words: "Words") -> list[str]:
 
 
 def notes(cutting: "Cutting") -> list[str]:
-    """The owners' notes in full."""
-    return [
+    """The owners' notes in full, and how packages are marked."""
+    marked = [_tr("Custom: every package is marked NOT FOR SALE.")]
+    return (marked if cutting.animal.regime == "custom" else []) + [
         _tr("{owner}: {note}").format(owner=one.owner, note=one.note)
         for one in cutting.orders
         if one.note
