@@ -19,8 +19,9 @@ def pages_of(pdf: bytes) -> list[str]:
 
 def codes_of(pdf: bytes, page: int = 0, dpi: int = 203) -> list[zxingcpp.Barcode]:
     """Every barcode zxing-cpp reads on one page rasterised at the printer's resolution."""
-    drawn = pypdfium2.PdfDocument(pdf)[page].render(scale=dpi / 72).to_pil().convert("L")
-    return list(zxingcpp.read_barcodes(drawn))
+    sheet = pypdfium2.PdfDocument(pdf)[page]
+    drawn = sheet.render(scale=dpi / 72)  # pyright: ignore[reportArgumentType]
+    return list(zxingcpp.read_barcodes(drawn.to_pil().convert("L")))
 
 
 def letters_of(pdf: bytes, page: int = 0) -> list[tuple[str, float, float, float, float]]:

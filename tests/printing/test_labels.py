@@ -1,0 +1,141 @@
+"""Labels: everything required stands on them, letters are high enough, barcodes read back."""
+
+from dataclasses import replace
+from datetime import date
+
+import pytest
+import zxingcpp
+
+from printing.labels import LabelRefused, labels
+from printing.words import Words
+from shared.marking.label import LabelFacts, LabelFinish, PackageLabel, package_label
+from shared.units import Weight
+from tests.printing.rasterised import codes_of, letters_of, pages_of, text_of
+
+WORDS = Words("en", strict=True)
+NAME = "Jørgen & Łucja <O'Neil>"
+STEAKS = LabelFacts(
+    regime="custom",
+    species="pork",
+    product_key="cut.ham_steak",
+    owner=NAME,
+    order_number=1042,
+    package_number=7,
+    net=Weight(235, "lb", -2),
+    packed_on=date(2026, 3, 9),
+    plant_name="Two Creeks Meats",
+    plant_address="118 Mill Road\nCedar Fork, MI 48999",
+)
+SMOKED = LabelFinish("smoked", cured=True, smoked=True, seasoned=True, fully_cooked=False)
+LINKS = replace(
+    STEAKS,
+    product="Country breakfast sausage links with sage and red pepper, hickory smoked",
+    package_number=8,
+    finishes=(SMOKED,),
+    ingredients=("pork", "salt", "sage"),
+    allergens=("mustard",),
+)
+
+
+def _label(facts: LabelFacts) -> PackageLabel:
+    made = package_label(facts)
+    assert isinstance(made, PackageLabel), made
+    return made
+
+
+def test_a_custom_label_says_everything_required() -> None:
+    text = text_of(labels([_label(STEAKS)], words=WORDS))
+    for told in (
+        "NOT FOR SALE",
+        "Ham steak",
+        f"For {NAME}",
+        "Order 1042, package 7",
+        "NET WEIGHT",
+        "2.35\u00a0lb",
+        "Packed on March 9, 2026",
+        "KEEP FROZEN",
+        "Two Creeks Meats",
+        "118 Mill Road",
+        "1042-7-7",
+    ):
+        assert told.replace("\u00a0", " ") in text.replace("\u00a0", " ")
+
+
+def test_smoked_links_name_cooking_ingredients_and_allergens() -> None:
+    text = text_of(labels([_label(LINKS)], words=WORDS))
+    for told in ("COOK BEFORE EATING", "Ingredients: pork, salt, sage", "Contains: mustard"):
+        assert told in text
+
+
+@pytest.mark.parametrize("facts", [STEAKS, LINKS])
+def test_the_mark_stands_at_least_three_eighths_of_an_inch(facts: LabelFacts) -> None:
+    """9 CFR 317.16: letters not less than three-eighths of an inch in height, 27 points."""
+    for dpi in (203, 300):
+        pdf = labels([_label(facts)], words=WORDS, dpi=dpi)
+        mark = letters_of(pdf)[: len("NOT FOR SALE")]
+        assert "".join(one[0] for one in mark) == "NOT FOR SALE"
+        high = [top - bottom for letter, _left, bottom, _right, top in mark if letter in "NTFRALE"]
+        assert len(high) == 7
+        assert min(high) >= 27
+
+
+@pytest.mark.parametrize("dpi", [203, 300])
+def test_the_serial_is_read_back_from_each_label(dpi: int) -> None:
+    pdf = labels([_label(STEAKS), _label(LINKS)], words=WORDS, dpi=dpi)
+    read = [[code.text for code in codes_of(pdf, page, dpi)] for page in (0, 1)]
+    assert read == [["1042-7-7"], ["1042-8-5"]]
+
+
+@pytest.mark.parametrize("dpi", [203, 300])
+def test_a_shop_with_a_gtin_prints_gs1(dpi: int) -> None:
+    (code,) = codes_of(
+        labels([_label(replace(STEAKS, gtin="98898765432106"))], words=WORDS), 0, dpi
+    )
+    assert code.content_type == zxingcpp.ContentType.GS1
+    assert code.text == "(01)98898765432106(3202)000235(13)260309(21)1042-7"
+
+
+def test_nothing_lies_outside_the_label() -> None:
+    pdf = labels([_label(LINKS)], words=WORDS)
+    for letter, left, bottom, right, top in letters_of(pdf):
+        assert 0 <= left <= right <= 288, letter
+        assert 0 <= bottom <= top <= 216, letter
+
+
+def test_a_name_that_does_not_fit_is_refused() -> None:
+    endless = _label(replace(STEAKS, owner="Wladimir Aleksandrowicz " * 12))
+    with pytest.raises(LabelRefused) as refused:
+        labels([_label(LINKS), endless], words=WORDS)
+    assert refused.value.package_number == 7
+    assert [one.code for one in refused.value.problems] == ["doesnt_fit"]
+
+
+def test_too_many_ingredients_are_refused() -> None:
+    with pytest.raises(LabelRefused):
+        labels([_label(replace(LINKS, ingredients=("smoked paprika",) * 80))], words=WORDS)
+
+
+def test_an_inspected_label_without_room_for_safe_handling_is_refused() -> None:
+    facts = replace(STEAKS, regime="inspected", establishment="M1", legend_artwork=True)
+    with pytest.raises(LabelRefused) as refused:
+        labels([_label(facts)], words=WORDS)
+    assert refused.value.problems[0].data == {"what": "safe_handling"}
+
+
+def test_an_inspected_cooked_label_leaves_room_for_the_legend() -> None:
+    cooked = replace(SMOKED, fully_cooked=True)
+    facts = replace(
+        LINKS, regime="inspected", establishment="M1", legend_artwork=True, finishes=(cooked,)
+    )
+    pdf = labels([_label(facts)], words=WORDS)
+    assert "NOT FOR SALE" not in text_of(pdf)
+    assert "FULLY COOKED" in text_of(pdf)
+    corner = [one for one in letters_of(pdf) if one[3] > 288 - 7 - 58 and one[4] > 216 - 7 - 58]
+    assert [one[0] for one in corner if one[0].strip()] == []
+
+
+def test_a_label_for_each_package_and_the_same_bytes_twice() -> None:
+    many = [_label(replace(STEAKS, package_number=number)) for number in range(1, 41)]
+    pdf = labels(many, words=WORDS)
+    assert len(pages_of(pdf)) == 40
+    assert pdf == labels(many, words=WORDS)
