@@ -143,6 +143,8 @@ class BillsPage(QWidget):
 
     def _heading(self, billing: Billing | None) -> str:
         if billing is None:
+            if not self.orders.rows.rowCount():
+                return self.tr("Orders come here to be billed once they are wrapped and ready")
             return self.tr("Choose an order above")
         if billing.bills and not billing.has_next:
             return self.tr("Bill {number}, issued").format(number=billing.bills[-1].number)
@@ -191,6 +193,8 @@ class BillsPage(QWidget):
         kind: PaymentKind = "payment" if self.billing.bills else "deposit"
         if due < 0 and self.billing.bills:
             kind = "refund"
+        if kind == "deposit":
+            due = max(self.billing.balance.deposit_asked - self.billing.balance.deposits, 0)
         self.money_dialog = MoneyDialog(kind, abs(due), self._keep_money, self)
         self.money_dialog.open()
 

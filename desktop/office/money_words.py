@@ -44,7 +44,7 @@ def complaint(problem: "BillingProblem | Refused") -> str:
     say, here, data = QCoreApplication.translate, "MoneyWords", dict(problem.data)
     match problem.code:
         case "no_card":
-            said = say(here, "No rate card holds for this lot; add one under Rates (Alt+R).")
+            said = say(here, "No rate card holds for this lot; add one under Rates (Alt+3).")
         case "overpaid":
             said = say(here, "{due} is due; {tendered} is more. Only cash can give change.")
         case "nothing_due":

@@ -24,6 +24,7 @@ class OfficePlace(Place):
     def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
         super().__init__(bench, parent)
         self.tabs = QTabWidget(self)
+        self.tabs.setUsesScrollButtons(False)
         self.bills = BillsPage(bench, self.tabs)
         self.balances = BalancesPage(bench, self.tabs)
         self.rates = RatesPage(bench, self.tabs)
@@ -55,7 +56,12 @@ class OfficePlace(Place):
             self._open_order(what.id)
 
     def retranslate(self) -> None:
-        names = (self.tr("&Bills"), self.tr("Bala&nces"), self.tr("&Rates"), self.tr("&Shop"))
+        names = (
+            self.tr("&1 Bills"),
+            self.tr("&2 Balances"),
+            self.tr("&3 Rates"),
+            self.tr("&4 Shop"),
+        )
         for at, words in enumerate(names):
             self.tabs.setTabText(at, words)
         self.tabs.tabBar().setAccessibleName(self.tr("Parts of the office"))

@@ -1,7 +1,7 @@
 """A new rate card: its name, the day it holds from, and a rate for each usual charge."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from typing import TYPE_CHECKING, Literal, cast
 
@@ -113,7 +113,7 @@ class RateCardDialog(FormDialog):
         )
         self.cut_basis.set_label(self.tr("&Cut and wrap goes by"))
         self.cut_basis.set_choices([(one, words.say(f"bills.basis_{one}")) for one in HANGING])
-        self.cut_minimum.set_label(self.tr("Cut and wrap, &least an animal"))
+        self.cut_minimum.set_label(self.tr("Cut and wrap, lea&st an animal"))
         for usual in USUAL:
             name = charge_words(usual.code, words)
             basis = words.say(f"bills.basis_{usual.basis}")
@@ -154,17 +154,28 @@ class RateCardDialog(FormDialog):
         return found
 
     def _charge(self, usual: Usual, rate: Fraction) -> Charge:
-        cut = usual.code == "cut_and_wrap"
-        payer = self.kill_falls_to.value() if usual.code == "kill" else "owner"
-        return Charge(
-            code=usual.code,
-            basis=(self.cut_basis.value() or usual.basis) if cut else usual.basis,
-            rate=rate,
-            minimum=(self.cut_minimum.value() or 0) if cut else 0,
-            falls_to=cast("Literal['owner', 'producer']", payer or "owner"),
-            applies_to=AppliesTo(finishes=usual.finishes),
-            asked=usual.asked,
+        """The charge as the card it began from has it, else the usual one, at the new rate."""
+        before = next(
+            (one for one in self._start.charges if one.code == usual.code)
+            if self._start is not None
+            else iter(()),
+            Charge(
+                usual.code,
+                usual.basis,
+                rate,
+                applies_to=AppliesTo(finishes=usual.finishes),
+                asked=usual.asked,
+            ),
         )
+        found = replace(before, rate=rate)
+        if usual.code == "kill":
+            payer = self.kill_falls_to.value() or "owner"
+            found = replace(found, falls_to=cast("Literal['owner', 'producer']", payer))
+        if usual.code == "cut_and_wrap":
+            found = replace(found, minimum=self.cut_minimum.value() or 0)
+            if found.basis in HANGING:
+                found = replace(found, basis=self.cut_basis.value() or found.basis)
+        return found
 
     def _others(self) -> tuple[Charge, ...]:
         """Charges of the card it began from that the form has no field for: they stay."""

@@ -108,6 +108,8 @@ def _sentence(code: str) -> str:
             return say(office, "The label stock set in the Office is not one known here.")
         case "lean_on_label":
             return say(office, "A lean figure can't stand on a label; name the product without it.")
+        case "doesnt_fit":
+            return say(office, "Not all the label must say fits on it; shorten the names.")
         case "ready_unknown":
             return say(office, "Say whether the finish is fully cooked.")
         case "net_missing" | "net_not_positive":

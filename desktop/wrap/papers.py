@@ -13,13 +13,17 @@ if TYPE_CHECKING:
     from desktop.wrap.wrapping import Wrapping
     from printing.words import Words
     from shared.marking.label import PackageLabel
+    from shared.marking.problems import MarkingProblem
 
 
-def label_pdf(label: "PackageLabel", words: "Words") -> bytes:
-    """One label as PDF. For a worker: the print room is loaded when first needed."""
-    from printing.labels import labels
+def label_pdf(label: "PackageLabel", words: "Words") -> "bytes | tuple[MarkingProblem, ...]":
+    """One label as PDF, or what doesn't fit on it. For a worker: it loads the print room."""
+    from printing.labels import LabelRefused, labels
 
-    return labels((label,), words=words, dpi=label.dpi)
+    try:
+        return labels((label,), words=words, dpi=label.dpi)
+    except LabelRefused as refused:
+        return refused.problems
 
 
 def counts_pdf(wrapping: "Wrapping", made: "datetime", words: "Words") -> bytes:

@@ -80,6 +80,7 @@ class WrapPlace(Place):
         self.strip.left.connect(lambda: self.lines.setFocus(Qt.FocusReason.OtherFocusReason))
         self.work.read.connect(self._show)
         self.work.said.connect(self.said)
+        self.work.no_label.connect(self.side.say)
         side = self.side
         for button, slot in (
             (side.label, self.show_label),

@@ -48,7 +48,7 @@ class ScaleStrip(QWidget):
 
     def retranslate(self) -> None:
         """Every word of the strip."""
-        self.tare.set_label(self.tr("Ta&re"))
+        self.tare.set_label(self.tr("&Tare"))
         self.pieces.set_label(self.tr("&Pieces"))
         self.add.setText(self.tr("&Add package"))
         self._say_gross()
@@ -101,5 +101,5 @@ class ScaleStrip(QWidget):
 
     def _say_gross(self) -> None:
         self.weight.set_label(
-            self.tr("&Net weight") if self.tare.is_empty() else self.tr("Gross weigh&t")
+            self.tr("&Net weight") if self.tare.is_empty() else self.tr("&Gross weight")
         )

@@ -5,7 +5,7 @@ from typing import TYPE_CHECKING, cast
 
 from PySide6.QtCore import QObject, Signal
 
-from desktop.preview import show_paper
+from desktop.preview import Preview, show_paper
 from desktop.wrap.label_of import label_complaint, label_of
 from desktop.wrap.papers import counts_pdf, label_pdf
 from desktop.wrap.wrapping import (
@@ -24,6 +24,7 @@ if TYPE_CHECKING:
     from PySide6.QtWidgets import QWidget
 
     from desktop.bench import Bench
+    from shared.marking.problems import MarkingProblem
     from shared.shop.lists import OrderRow
     from shared.shop.states import OrderState
     from shared.units import Weight
@@ -45,15 +46,18 @@ class WrapTable(QObject):
     Signals:
         read: an order was read or has changed; carries Wrapped.
         said: a sentence for the status line.
+        no_label: why a label was not printed, to be said in place.
     """
 
     read = Signal(object)
+    no_label = Signal(str)
     said = Signal(str)
 
     def __init__(self, bench: "Bench", place: "QWidget") -> None:
         super().__init__(place)
         self.bench = bench
         self._place = place
+        self.preview: Preview | None = None
 
     def orders(self) -> "tuple[OrderRow, ...]":
         """Orders to wrap, those that are not closed."""
@@ -175,9 +179,15 @@ class WrapTable(QObject):
             label_pdf,
             label,
             self.bench.words,
-            then=lambda pdf: show_paper(self.bench, pdf, title, "label", self._place),
+            then=lambda pdf: self._show_label(pdf, title),
         )
         return ""
+
+    def _show_label(self, pdf: "bytes | tuple[MarkingProblem, ...]", title: str) -> None:
+        if isinstance(pdf, bytes):
+            self.preview = show_paper(self.bench, pdf, title, "label", self._place)
+        else:
+            self.no_label.emit(label_complaint(pdf))
 
     def show_counts(self, wrapping: Wrapping) -> None:
         """Show the counts of the order as a paper."""
@@ -187,8 +197,11 @@ class WrapTable(QObject):
             wrapping,
             self.bench.now(),
             self.bench.words,
-            then=lambda pdf: show_paper(self.bench, pdf, title, "paper", self._place),
+            then=lambda pdf: self._show_counts(pdf, title),
         )
+
+    def _show_counts(self, pdf: bytes, title: str) -> None:
+        self.preview = show_paper(self.bench, pdf, title, "paper", self._place)
 
     def _print(self, label: PackageLabel, package: PackageMade) -> None:
         """Send the label to the usual label printer; without one, say how to see it."""
@@ -202,9 +215,13 @@ class WrapTable(QObject):
         number = package.label_number
 
         def send() -> object:
-            return printers.send(label_pdf(label, words), printer, 1)
+            pdf = label_pdf(label, words)
+            return printers.send(pdf, printer, 1) if isinstance(pdf, bytes) else pdf
 
         def sent(problem: object) -> None:
+            if isinstance(problem, tuple):
+                self.no_label.emit(label_complaint(problem))
+                return
             said = self.tr("Package {number} kept, label printed.")
             if problem is not None:
                 said = self.tr("Package {number} kept, but {printer} did not print its label.")

@@ -1,0 +1,90 @@
+"""Labels at the Wrap: what stands on one, and what keeps one from being printed."""
+
+from io import BytesIO
+
+from pypdf import PdfReader
+from pytestqt.qtbot import QtBot
+
+from db.store import Store
+from desktop.bench import Bench
+from desktop.office.cures_dialog import CuresDialog
+from desktop.wrap.label_of import label_complaint, label_of
+from desktop.wrap.papers import counts_pdf, label_pdf
+from desktop.wrap.wrapping import Wrapping, read_wrapping
+from shared.marking.label import PackageLabel
+from shared.shop.packages import NewPackage, PackageMade
+from shared.shop.people import SignedOn
+from shared.units import Weight
+from tests.desktop.wrap.orders import order_on_the_table
+
+
+def weighed_in(store: Store, signed: SignedOn, bench: Bench, at: int) -> Wrapping:
+    order = order_on_the_table(store, signed)
+    before = read_wrapping(store, order.id, bench.words)
+    assert before is not None
+    line = before.lines[at]
+    with store.work(signed.person, signed.station) as work:
+        made = work.packages.add(
+            NewPackage(
+                order.id,
+                line.line,
+                line.cut,
+                line.product,
+                Weight.from_pounds("18.50"),
+                finishes=line.finishes,
+            )
+        )
+        assert isinstance(made, PackageMade)
+        work.commit()
+    found = read_wrapping(store, order.id, bench.words)
+    assert found is not None
+    return found
+
+
+def text_of(pdf: object) -> str:
+    assert isinstance(pdf, bytes)
+    pages = PdfReader(BytesIO(pdf)).pages
+    return " ".join("\n".join(page.extract_text() for page in pages).split())
+
+
+def test_a_custom_exempt_label_says_what_it_must(
+    store: Store, signed: SignedOn, bench: Bench
+) -> None:
+    # 9 CFR 316.16 and 317.16: custom-exempt product is marked NOT FOR SALE.
+    wrapping = weighed_in(store, signed, bench, 0)
+    label = label_of(wrapping.packages[0], wrapping)
+    assert isinstance(label, PackageLabel)
+    text = text_of(label_pdf(label, bench.words))
+    for part in ("NOT FOR SALE", "Whole ham", "Anna Berg", "18.50", "Oak Lane Meats"):
+        assert part.casefold() in text.casefold()
+
+
+def test_bacon_gets_its_label_once_the_cure_is_known(
+    qtbot: QtBot, store: Store, signed: SignedOn, bench: Bench
+) -> None:
+    wrapping = weighed_in(store, signed, bench, 1)
+    problems = label_of(wrapping.packages[0], wrapping)
+    assert isinstance(problems, tuple)
+    assert {one.code for one in problems} == {"ingredients_missing", "allergens_unknown"}
+    assert "Office, Shop" in label_complaint(problems)
+    dialog = CuresDialog(bench)
+    qtbot.addWidget(dialog)
+    dialog.ingredients["cured_smoked"].set_text("water, salt, sugar, sodium nitrite")
+    dialog.allergens["cured_smoked"].set_text("-")
+    dialog.try_it()
+    again = read_wrapping(store, wrapping.order.id, bench.words)
+    assert again is not None
+    label = label_of(again.packages[0], again)
+    assert isinstance(label, PackageLabel)
+    assert label.allergens == ()
+    assert label.ready == "cook_before_eating"
+    assert "sodium nitrite" in text_of(label_pdf(label, bench.words))
+
+
+def test_the_counts_paper_has_the_order_and_its_owner(
+    store: Store, signed: SignedOn, bench: Bench
+) -> None:
+    wrapping = weighed_in(store, signed, bench, 0)
+    text = text_of(counts_pdf(wrapping, bench.now(), bench.words))
+    assert "Anna Berg" in text
+    assert "18.5" in text
