@@ -8,6 +8,7 @@ from fractions import Fraction
 from printing.letterhead import Letterhead, notes, number_text, open_paper, pounds, sender
 from printing.page import Column, Paper, table
 from printing.words import Words
+from printing.words.place_words import capital
 from shared.carcass.catalogue import Catalogue
 from shared.cutting.forecast import Forecast, Range
 from shared.cutting.order import Choice, Question
@@ -94,8 +95,8 @@ def counts(
 ) -> bytes:
     """The counts of a lot's owners as PDF, one table for each."""
     told = ", ".join(tag for tag in tags if tag)
-    owners = " · ".join(share.owner for share in shares if share.owner)
-    corner = (owners, words.say("bills.tag", len(tags), tags=told) if told else "")
+    owners = dict.fromkeys(share.owner for share in shares)
+    corner = (*owners, words.say("bills.tag", len(tags), tags=told) if told else "")
     head = Letterhead(
         sender=sender(shop),
         title=words.say("bills.counts_title"),
@@ -155,7 +156,7 @@ def _draw(paper: Paper, share: ShareCounts, species: str, words: Words) -> None:
             _range(share.rows),
             str(share.packages),
             number_text(Fraction(planned, NG_PER_LB), 1, 1),
-            number_text(share.finished, 1),
+            number_text(share.finished, 2),
         )
     )
     table(paper, columns, rows)
@@ -168,7 +169,7 @@ def _row(row: Counted, species: str, words: Words) -> tuple[str, ...]:
     pounds_planned = number_text(Fraction(row.planned_ng, NG_PER_LB), 1, 1)
     name = row.product or words.name(species, f"cut.{row.cut}", 2)
     done = [words.name(species, f"finish.{one}") for one in row.finishes]
-    what = ", ".join((name, *done))
+    what = capital(", ".join((name, *done)))
     if row.product:
         what = f"{what}\n{words.say('bills.not_on_order')}"
     return (
@@ -176,7 +177,7 @@ def _row(row: Counted, species: str, words: Words) -> tuple[str, ...]:
         range_text(row.planned) if row.planned else "–",
         str(row.packages) if row.packages else "–",
         pounds_planned if row.planned else "–",
-        number_text(row.finished, 1) if row.packages else "–",
+        number_text(row.finished, 2) if row.packages else "–",
     )
 
 

@@ -50,17 +50,20 @@ def run(given: argparse.Namespace) -> int:
             write_bytes(given, given.output, bill_paper(store, billing, words))
             return DONE
         bill = shown_bill(billing, words)
+        issued = billing.bills[-1].number if billing.bills and not billing.has_next else 0
+        due = billing.balance.due if issued else bill.due_cents
     if not bill.lines:
         raise CommandError(words.say("shell.nothing_to_bill", number=given.order), CANT)
-    say("\n".join(as_text(bill, words)).replace("\u00a0", " "))
+    say("\n".join(as_text(bill, words, issued, due)).replace("\u00a0", " "))
     return DONE
 
 
-def as_text(bill: "Bill", words: "Words") -> Iterator[str]:
-    """The bill for reading in a shell."""
+def as_text(bill: "Bill", words: "Words", issued: int, due: int) -> Iterator[str]:
+    """The bill for reading in a shell: its number if it is issued, and what is due now."""
     from printing.letterhead import day_text
     from shared.money import money_text
 
+    yield words.say("bills.title", number=issued) if issued else words.say("bills.draft_title")
     animals = ", ".join(tag for tag in bill.animals if tag)
     yield f"{bill.owner}{', ' if animals else ''}{animals}"
     yield words.say("bills.card", name=bill.card_name, day=day_text(bill.card_from, words))
@@ -69,13 +72,10 @@ def as_text(bill: "Bill", words: "Words") -> Iterator[str]:
     yield ""
     sums = [("bills.tax_sum", bill.tax_cents)] if bill.tax_cents else []
     sums.append(("bills.total", bill.total_cents))
-    if bill.deposits_cents:
-        sums.append(("bills.paid_deposit", -bill.deposits_cents))
-    if bill.paid_cents:
-        sums.append(("bills.paid_payment", -bill.paid_cents))
-    due = "bills.owed" if bill.due_cents < 0 else "bills.due"
-    sums.append((due, abs(bill.due_cents)))
-    yield from (f"{words.say(key):<62} {money_text(cents):>12}" for key, cents in sums)
+    if due != bill.total_cents:
+        sums.append(("bills.paid_in_all", due - bill.total_cents))
+    sums.append(("bills.owed" if due < 0 else "bills.due", abs(due)))
+    yield from (f"{words.say(key):<75} {money_text(cents):>12}" for key, cents in sums)
 
 
 def _line(line: "BillLine", words: "Words") -> str:
@@ -93,7 +93,7 @@ def _line(line: "BillLine", words: "Words") -> str:
         how = f"{how} × {rate_shown(line.rate)}"
     if line.kind == "waiting":
         waits = words.say(f"bills.waits_{line.waits_for or 'packages'}")
-        return f"{what:<36} {waits}"
+        return f"{what:<32} {waits}"
     if line.by_table:
         how = f"{how}, {words.say('bills.line_by_table')}"
-    return f"{what:<36} {how:<25} {money_text(line.amount_cents):>12}"
+    return f"{what:<32} {how:<42} {money_text(line.amount_cents):>12}"

@@ -4,10 +4,17 @@ from datetime import date
 from fractions import Fraction
 from pathlib import Path
 
+from desktop.office.billing import read_billing
 from desktop.paths import Paths
 from desktop.records import open_records
+from shared.billing.bill import Bill
+from shared.billing.division import new_divisions
+from shared.billing.lot import BilledLot
+from shared.billing.problems import BillingProblem
 from shared.billing.rates import Charge, RateCard
+from shared.billing.snapshot import snapshot
 from shared.shop.details import ShopDetails
+from shared.shop.money import IssuedBill
 from shared.shop.orders import Order
 from tests.db import examples
 
@@ -47,3 +54,29 @@ def make(folder: Path, *, weighed: bool = True, card: bool = True) -> tuple[Path
         work.commit()
     store.close()
     return paths, order
+
+
+def issue_and_pay(paths: Paths, order: Order, cents: int) -> int:
+    """The order's bill issued and some of it paid; the bill's number."""
+    store = open_records(paths)
+    billing = read_billing(store, order.id)
+    assert billing is not None
+    assert isinstance(billing.next_bill, Bill)
+    assert isinstance(billing.billed, BilledLot)
+    divisions = new_divisions(billing.billed)
+    assert not isinstance(divisions, BillingProblem)
+    signed = store.sign_on("Ann", "Counter")
+    with store.work(signed.person, signed.station) as work:
+        issued = work.bills.issue(
+            order.id,
+            total_cents=billing.next_bill.total_cents,
+            snapshot=snapshot(billing.next_bill),
+            pdf=examples.issued_pdf,
+            lines=billing.next_bill.lines,
+            divisions=divisions,
+        )
+        assert isinstance(issued, IssuedBill)
+        work.payments.take(order.id, "payment", "cash", cents)
+        work.commit()
+    store.close()
+    return issued.number

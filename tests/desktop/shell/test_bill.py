@@ -24,6 +24,7 @@ def test_the_bill_is_said_line_by_line(tmp_path: Path, capsys: pytest.CaptureFix
     assert "92.5 lb × $0.85" in said
     assert "$78.63" in said  # 78.625, half up
     assert "$108.63" in said
+    assert "−$50.00" in said
     assert said.rstrip().endswith("$58.63")  # less the deposit of $50.00
 
 
@@ -59,3 +60,17 @@ def test_in_spanish(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     paths, order = small_shop.make(tmp_path)
     assert run(paths, "bill", str(order.number), "--language", "es") == 0
     assert "Saldo por pagar" in capsys.readouterr().out
+
+
+def test_an_issued_bill_has_its_number_and_what_is_due_now(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    paths, order = small_shop.make(tmp_path)
+    number = small_shop.issue_and_pay(paths, order, 5000)
+    assert run(paths, "bill", str(order.number)) == 0
+    said = capsys.readouterr().out
+    assert said.startswith(f"Bill {number}\n")
+    assert said.rstrip().endswith("$8.63")  # $58.63 less $50.00 paid since
+    out = tmp_path / "bill.pdf"
+    assert run(paths, "bill", str(order.number), "-o", str(out)) == 0
+    assert out.read_bytes() == f"%PDF bill {number}".encode()
