@@ -48,7 +48,7 @@ class AnswerPanel(SidePanel):
         scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         scroll.setWidget(self._matters)
-        self.add(scroll, stretch=1)
+        self.add(scroll, stretch=1000)
         self.add(line(self))
         self.hanging = Words("body", parent=self)
         self.take_home = Words("body", parent=self)

@@ -61,8 +61,9 @@ class BookDialog(FormDialog):
         for field in (self.species, self.head, self.day):
             self.grid.add(field)
         self.grid.add(self.producer, 2)
-        for field in (self.regime, self.skin, self.booked, self.keeps, self.shares):
+        for field in (self.regime, self.booked, self.keeps, self.skin):
             self.grid.add(field)
+        self.grid.add(self.shares, 2)
         self.grid.add(self.deposit)
         for owner in self.owners:
             self.grid.add(owner)
@@ -175,6 +176,7 @@ class BookDialog(FormDialog):
         for place, owner in enumerate(self.owners):
             owner.setVisible(place < count)
             owner.setEnabled(place < count)
+        self.grid.close_up()
 
     def _offer_presets(self) -> None:
         words: dict[Preset, str] = {

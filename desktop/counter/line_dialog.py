@@ -245,6 +245,8 @@ class LineDialog(FormDialog):
         for field, wanted in shown:
             field.setVisible(wanted)
             field.setEnabled(wanted)
+        self._boxes.setVisible(bool(self.finishes))
+        self.grid.close_up()
 
     def _ribbed(self, cut: "Cut") -> bool:
         for way in cut.ways:

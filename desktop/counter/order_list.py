@@ -125,7 +125,7 @@ class OrderList(QWidget):
 
     def _columns(self) -> list[Column[OrderRow]]:
         return [
-            Column("day", lambda: self.tr("Day"), self._day, "date", _by_day, width=130),
+            Column("day", lambda: self.tr("Day"), self._day, "date", _by_day, width=160),
             Column("owner", lambda: self.tr("Owner"), self._owner, stretch=True),
             Column("animal", lambda: self.tr("Animal"), self._animal, width=110),
             Column("tags", lambda: self.tr("Tag"), lambda row: row.tags, width=90),

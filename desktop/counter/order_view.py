@@ -214,6 +214,8 @@ class OrderView(QWidget):
             f"{lot.head} {species}",
             date_text(lot.day, self.bench.words.language),
         ]
+        if desk.order.changed_since_sheet:
+            parts.append(self.tr("changed since sheet {n}").format(n=desk.order.sheet))
         if tags:
             parts.append(self.tr("tag {tags}").format(tags=tags))
         self.heading.setText(", ".join(parts))
@@ -223,7 +225,7 @@ class OrderView(QWidget):
             total += sum(side.nanograms for side in sides)
             basis = sides[0].basis
         self.panel.show_hanging(
-            self.tr("Planned at {weight} a lot, by {basis}").format(
+            self.tr("Hanging {weight}, the whole lot, by {basis}").format(
                 weight=whole_pounds_text(total), basis=self.bench.words.say(f"basis.{basis}")
             )
         )
@@ -269,6 +271,8 @@ class OrderView(QWidget):
         across.addWidget(self.panel)
 
     def _connect(self) -> None:
+        work = self.bench.work
+        self.destroyed.connect(lambda: work.forget("counter.remedies"))
         self.back.clicked.connect(self.left)
         self.chips.chosen.connect(self._turn)
         self.table.picked.connect(self.edit)

@@ -17,6 +17,7 @@ class FieldGrid(QWidget):
         self._columns = columns
         self._at = 0
         self.fields: list[Field[Any]] = []
+        self._laid: list[tuple[QWidget, int]] = []
         self._grid = QGridLayout(self)
         self._grid.setContentsMargins(0, 0, 0, 0)
         self._grid.setHorizontalSpacing(GROUP)
@@ -27,18 +28,32 @@ class FieldGrid(QWidget):
     def add(self, field: Field[Any], span: int = 1) -> None:
         """The next field, over `span` columns; a row that is too short for it is left."""
         field.setParent(self)
-        row, column = divmod(self._at, self._columns)
-        if column + span > self._columns:
-            row, column = row + 1, 0
-        self._grid.addWidget(field, row, column, 1, span, Qt.AlignmentFlag.AlignTop)
-        self._at = row * self._columns + column + span
         self.fields.append(field)
+        self._laid.append((field, span))
+        self._lay(field, span)
 
     def add_widget(self, widget: QWidget) -> None:
         """Something else over a whole row: a hairline, a heading, a check box."""
-        row = -(-self._at // self._columns)
-        self._grid.addWidget(widget, row, 0, 1, self._columns)
-        self._at = (row + 1) * self._columns
+        self._laid.append((widget, self._columns))
+        self._lay(widget, self._columns)
+
+    def close_up(self) -> None:
+        """Leave no room for what is hidden: the others move up, in the same order."""
+        for widget, _span in self._laid:
+            self._grid.removeWidget(widget)
+        self._at = 0
+        explicit = Qt.WidgetAttribute.WA_WState_ExplicitShowHide
+        for widget, span in self._laid:
+            if not (widget.isHidden() and widget.testAttribute(explicit)):
+                self._lay(widget, span)
+
+    def _lay(self, widget: QWidget, span: int) -> None:
+        row, column = divmod(self._at, self._columns)
+        if column + span > self._columns:
+            row, column = row + 1, 0
+        top = Qt.AlignmentFlag.AlignTop if isinstance(widget, Field) else Qt.AlignmentFlag(0)
+        self._grid.addWidget(widget, row, column, 1, span, top)
+        self._at = row * self._columns + column + span
 
     def problems(self) -> list[tuple[Field[Any], str]]:
         """The fields that can't be taken, and why."""

@@ -25,6 +25,7 @@ QPushButton { background: $card; color: $ink; border: 1px solid $edge; border-ra
   padding: 5px 15px; min-height: 20px; }
 QPushButton:hover { background: $hover; }
 QPushButton:pressed { background: $tint; }
+QPushButton:checked { background: $tint; border-bottom: 3px solid $stamp; padding-bottom: 3px; }
 QPushButton:focus { border: 2px solid $stamp; padding: 4px 14px; }
 QPushButton:disabled { color: $edge; border-color: $line; background: $page; }
 QPushButton[main="true"] { background: $stamp; color: $on_stamp; border: 1px solid $stamp; }
