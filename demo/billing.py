@@ -22,14 +22,17 @@ if TYPE_CHECKING:
     from db.unit_of_work import Work
 
 
-def weigh_packages(work: "Work", lot_id: int, species: str) -> None:
-    """As many packages as are expected, of the weight expected, to the hundredth of a pound."""
+def weigh_packages(work: "Work", lot_id: int, species: str, lines: int | None = None) -> None:
+    """As many packages as are expected, of the weight expected, to the hundredth of a pound.
+
+    Only those of the first lines of each order where `lines` says so.
+    """
     found, words = catalogue(species), Words("en")
     question = work.lots.question(lot_id)
     expected = forecast(question, plan(question, found), found)
     choices = {choice.line: choice for choice in question.choices}
     for order in work.orders.of_lot(lot_id):
-        for line in expected.of_share(order.share):
+        for line in expected.of_share(order.share)[:lines]:
             count = line.packages.mid
             hundredths = line.finished.mid * 100 // NG_PER_LB
             for place in range(count):

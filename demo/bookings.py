@@ -6,12 +6,13 @@ from typing import Literal
 from shared.carcass.carcass import Age, Regime
 
 Style = Literal["whole", "halves", "fore and hind"]
-Until = Literal["half taken", "open", "settled", "released", "ready", "owing", "closed"]
+Until = Literal["half taken", "open", "settled", "released", "wrapping", "ready", "owing", "closed"]
 UNTIL: tuple[Until, ...] = (
     "half taken",
     "open",
     "settled",
     "released",
+    "wrapping",
     "ready",
     "owing",
     "closed",
@@ -73,7 +74,7 @@ DONE = (
     _lot("pork", -28, -25, 266, 2, W(14, ("sausage",))),
     _lot("lamb", -27, -22, 128, 30, W(11)),
     _lot("pork", -25, -22, 271, 0, W(0, ("ham steaks",)), deposit=5_000),
-    _lot("pork", -24, -21, 290, 2, W(15), W(16, ("sausage",)), regime="inspected"),
+    _lot("pork", -24, -21, 290, 2, W(15, ("sausage",)), regime="inspected"),
     _lot("goat", -24, -20, 84, 25, W(9), W(10)),
     _lot("beef", -27, -14, 1185, 5, W(17, ("ribeyes", "grind round"))),
     _lot("pork", -21, -18, 258, 3, W(18)),
@@ -95,6 +96,10 @@ READY = (
     _lot("pork", -6, -3, 288, 35, W(36, ("sausage",)), W(37), until="ready"),
     _lot("lamb", -8, -3, 122, 30, W(38, ("roasts",)), until="ready"),
     _lot("beef", -16, -3, 1265, 1, W(39, ("older",)), until="ready", age="30_and_over"),
+)
+WRAPPING = (
+    _lot("pork", -4, -1, 272, 2, W(4), until="wrapping"),
+    _lot("lamb", -6, -1, 127, 30, W(5), until="wrapping"),
 )
 BLOCK = (_lot("pork", -3, 0, 279, 0, W(0, ("boneless", "liver")), W(40), until="released"),)
 COOLER = (
@@ -119,7 +124,6 @@ COMING = (
     _lot("goat", 2, 7, 80, 25, W(10), until="half taken"),
     _lot("beef", 3, 16, 1290, 5, W(39, FORE), W(40, HIND), W(41, ("no tender",)), until="open"),
     _lot("pork", 4, 7, 265, 0, W(0), until="half taken", regime="inspected"),
-    _lot("lamb", 5, 10, 134, 30, W(11), W(15), until="half taken"),
     _lot("beef", 6, 20, 1230, 1, W(17), until="half taken", regime="inspected"),
 )
-BOOKINGS = (*DONE, *OWING, *READY, *BLOCK, *COOLER, *COMING)
+BOOKINGS = (*DONE, *OWING, *READY, *WRAPPING, *BLOCK, *COOLER, *COMING)

@@ -51,21 +51,23 @@ class Life:
 
     def steps(self) -> list[tuple[datetime, Step]]:
         """What happens and when, up to this morning."""
-        booking = self.booking
+        booking, kill = self.booking, self._kill()
         far = UNTIL.index(booking.until)
         lead = 12 if booking.species == "beef" else 7
         steps: list[tuple[datetime, Step]] = [
-            (self._at(min(booking.kill - lead, -1), 14), self._book),
-            (self._at(min(booking.kill - 2, -1), 16), self._take_orders),
-            (self._at(booking.kill, 6), self._arrive),
-            (self._at(booking.kill, 15), self._weigh),
+            (self._at(min(kill - lead, -1), 14), self._book),
+            (self._at(min(kill - 2, -1), 16), self._take_orders),
+            (self._at(kill, 6), self._arrive),
+            (self._at(kill, 15), self._weigh),
         ]
         if far >= UNTIL.index("settled"):
-            steps.append((self._at(min(booking.kill + 1, -1), 16), self._settle))
+            steps.append((self._at(min(kill + 1, -1), 16), self._settle))
         if far >= UNTIL.index("released"):
             steps.append((self._at(min(booking.cut - 1, -1), 20), self._release))
             steps.append((self._at(booking.cut, 6), self._begin))
             steps.append((self._at(booking.cut, 19), self._cut))
+        if booking.until == "wrapping":
+            steps.append((self._at(0, 7), self._begin_wrapping))
         if far >= UNTIL.index("ready"):
             steps.append((self._at(booking.cut + 1, 17), self._wrap))
         if far >= UNTIL.index("owing"):
@@ -75,6 +77,14 @@ class Life:
 
     def _at(self, days: int, hour: int) -> datetime:
         return datetime.combine(self.today + timedelta(days=days), time(hour), UTC)
+
+    def _kill(self) -> int:
+        """The day of the kill, in days from today; nobody kills at the weekend but today."""
+        day = self.booking.kill
+        away = (self.today + timedelta(days=day)).weekday() - 4
+        if day == 0 or away <= 0:
+            return day
+        return day - away if day < 0 else day + 3 - away
 
     def _book(self, work: "Work") -> None:
         booking = self.booking
@@ -90,7 +100,7 @@ class Life:
         new = NewLot(
             booking.species,
             1,
-            self.today + timedelta(days=booking.kill),
+            self.today + timedelta(days=self._kill()),
             self.people[booking.producer],
             shares,
             skin="scalded" if booking.species == "pork" else "unknown",
@@ -199,6 +209,10 @@ class Life:
     def _cut(self, work: "Work") -> None:
         self._move_animals(work, "cut")
         self._move_orders(work, "cut")
+
+    def _begin_wrapping(self, work: "Work") -> None:
+        """The first lines are wrapped this morning."""
+        weigh_packages(work, self.lot_id, self.booking.species, lines=4)
 
     def _wrap(self, work: "Work") -> None:
         """All packages weighed, everything ready, the bills made."""
