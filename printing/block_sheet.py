@@ -5,10 +5,11 @@ stand in a table at the end. Black on white: it is photocopied and gets wet.
 """
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from datetime import datetime
 
 from printing.barcode import bars, draw_bars, module_points
+from printing.block_cautions import cautions
+from printing.block_lot import LotSheet
 from printing.block_row import MAIN, Row, boxed, draw_rows
 from printing.block_words import block_row, merged, owner_names, pool_row
 from printing.letterhead import day_text, time_text
@@ -16,16 +17,14 @@ from printing.page import Foot, Paper
 from printing.typefaces import width, wrap
 from printing.words import Words
 from printing.words.place_words import capital
-from printing.words.sentences import caution
-from shared.carcass.carcass import Carcass
 from shared.carcass.catalogue import Catalogue
 from shared.carcass.weights import side_weights
-from shared.cutting.answer import Answer, Caution
+from shared.cutting.answer import Answer
 from shared.cutting.breaking import BlockLine, block_lines, pool_lines
 from shared.cutting.forecast import Forecast
 from shared.cutting.order import Question
 from shared.shop.details import ShopDetails
-from shared.units import pounds_text, weight_text
+from shared.units import pounds_text
 
 CORNER = 24.0
 OWNER = 20.0
@@ -33,42 +32,6 @@ BAR_DPI = 300  # desk printers draw at 300 or 600 dots to the inch
 BAR_DOTS = 4
 BAR_ROOM = 150.0
 POOL_TITLE, POOL_ROW = 40.0, 42.0
-WITH_ALLERGENS = ("seasoned", "marinated", "stuffed")
-
-
-@dataclass(slots=True)
-class _Sheet:
-    """What every page of the sheet is drawn from, and which side it has come to."""
-
-    question: Question
-    answer: Answer
-    catalogue: Catalogue
-    lot: int
-    number: int
-    words: Words
-    owners: Mapping[int, str]
-    notes: Mapping[int, str]
-    carcass: int = 0
-    side: int = 1
-
-    def head(self, paper: Paper) -> None:
-        """Tag and owners at the outer corner; what the paper is, and the tag's bars, beside."""
-        paper.y = max(_head_left(paper, self), _head_right(paper, self)) + 6
-        paper.rule(1.2)
-        paper.skip(4)
-
-    @property
-    def here(self) -> Carcass:
-        """The carcass of this page."""
-        return self.question.carcasses[self.carcass]
-
-    def shares_here(self) -> list[int]:
-        """Who owns some of this side."""
-        return [
-            share.number
-            for share in self.question.shares
-            if any((it.carcass, it.side) == (self.carcass, self.side) for it in share.holdings)
-        ]
 
 
 def block_sheet(
@@ -92,11 +55,11 @@ def block_sheet(
     """
     del forecast  # the plan's own weights are what the block takes; packages are the wrap's
     named = owner_names({one.number: one.owner for one in question.shares}, owners or {})
-    sheet = _Sheet(
+    sheet = LotSheet(
         question, answer, catalogue, lot_number, sheet_number, words, named, note_by_share or {}
     )
     title = words.say("papers.block_sheet")
-    paper = Paper(shop.paper, f"{title} {lot_number}", _foot(sheet, shop, made), made)
+    paper = Paper(shop.paper, title, _foot(sheet, shop, made), made)
     lines = block_lines(question, answer, catalogue)
     for place in range(len(question.carcasses)):
         for side in (1, 2):
@@ -107,16 +70,16 @@ def block_sheet(
     return paper.pdf()
 
 
-def _start_side(paper: Paper, sheet: _Sheet) -> None:
+def _start_side(paper: Paper, sheet: LotSheet) -> None:
     if sheet.carcass == 0 and sheet.side == 1:
-        paper.set_head(sheet.head)
+        paper.set_head(lambda page: _head(page, sheet))
     else:
         paper.new_page()
-    for text in _cautions(sheet):
+    for text in cautions(sheet):
         boxed(paper, text, MAIN)
 
 
-def _draw_side(paper: Paper, sheet: _Sheet, lines: Sequence[BlockLine]) -> None:
+def _draw_side(paper: Paper, sheet: LotSheet, lines: Sequence[BlockLine]) -> None:
     own = merged((line for line in lines if line.side == sheet.side), sheet.catalogue)
     several = len({line.share for line in own}) > 1
     draw_rows(paper, _rows(sheet, own, several=several))
@@ -133,14 +96,14 @@ def _draw_side(paper: Paper, sheet: _Sheet, lines: Sequence[BlockLine]) -> None:
         paper.skip(16)
 
 
-def _rows(sheet: _Sheet, lines: Sequence[BlockLine], *, several: bool) -> list[Row]:
+def _rows(sheet: LotSheet, lines: Sequence[BlockLine], *, several: bool) -> list[Row]:
     return [
         block_row(line, sheet.catalogue, sheet.words, sheet.owners[line.share] if several else "")
         for line in lines
     ]
 
 
-def _draw_pools(paper: Paper, sheet: _Sheet) -> None:
+def _draw_pools(paper: Paper, sheet: LotSheet) -> None:
     lines = pool_lines(sheet.question, sheet.answer, sheet.catalogue)
     if not lines:
         return
@@ -163,25 +126,45 @@ def _title(paper: Paper, text: str) -> None:
     paper.skip(MAIN * 1.5)
 
 
-def _foot(sheet: _Sheet, shop: ShopDetails, made: datetime) -> Foot:
+def _foot(sheet: LotSheet, shop: ShopDetails, made: datetime) -> Foot:
     words = sheet.words
 
     def page_of(page: int, pages: int) -> str:
         return words.say("papers.page", page=page, pages=pages)
 
     day, time = day_text(made.date(), words), time_text(made)
-    told = words.say("papers.printed", day=day, time=time, lot=sheet.lot, sheet=sheet.number)
-    return Foot(page_of, f"{shop.name} · {told}" if shop.name else told)
+    lot = words.say("papers.lot", lot=sheet.lot) if sheet.lot else ""
+    key = "papers.from_sheet" if sheet.number else "papers.not_released"
+    printed = words.say("papers.printed", day=day, time=time)
+    told = (shop.name, printed, lot, words.say(key, sheet=sheet.number))
+    return Foot(page_of, " · ".join(one for one in told if one))
 
 
-def _head_left(paper: Paper, sheet: _Sheet) -> float:
+def _numbers(sheet: LotSheet) -> Iterator[str]:
+    """The lot and the sheet, as far as they have numbers."""
+    words = sheet.words
+    if sheet.lot:
+        yield words.say("papers.lot", lot=sheet.lot)
+    key = "papers.sheet" if sheet.number else "papers.not_released"
+    yield words.say(key, sheet=sheet.number)
+
+
+def _head(paper: Paper, sheet: LotSheet) -> None:
+    """Tag and owners at the outer corner; what the paper is, and the tag's bars, beside."""
+    paper.y = max(_head_left(paper, sheet), _head_right(paper, sheet)) + 6
+    paper.rule(1.2)
+    paper.skip(4)
+
+
+def _head_left(paper: Paper, sheet: LotSheet) -> float:
     words, carcass = sheet.words, sheet.here
     species = capital(words.name(carcass.species, f"species.{carcass.species}"))
     regime = words.say(f"papers.regime_{carcass.regime}")
-    facts = words.say("papers.facts", lot=sheet.lot, sheet=sheet.number)
-    paper.text(0, 53, f"{facts}, {regime}", 10.5)
+    facts = [words.say("papers.block_sheet"), *_numbers(sheet), regime]
+    paper.text(0, 53, ", ".join(facts), 10.5)
     if not sheet.side:
-        paper.text(0, 20, words.say("papers.lot", lot=sheet.lot), CORNER, "bold")
+        told = words.say("papers.lot", lot=sheet.lot) if sheet.lot else species
+        paper.text(0, 20, told, CORNER, "bold")
         paper.text(0, 38, species, MAIN * 0.8, "semibold")
         return 58.0
     told = words.say("papers.side", side=sheet.side)
@@ -202,7 +185,7 @@ def _bars(paper: Paper, tag: str, x: float) -> None:
         draw_bars(paper.canvas(), symbol, paper.corner(x, 24), BAR_DOTS, BAR_DPI, 24)
 
 
-def _head_right(paper: Paper, sheet: _Sheet) -> float:
+def _head_right(paper: Paper, sheet: LotSheet) -> float:
     y = 20.0
     tags = [it.tag or str(n) for n, it in enumerate(sheet.question.carcasses, start=1)]
     tag = tags[sheet.carcass] if sheet.side else ", ".join(tags)
@@ -215,61 +198,3 @@ def _head_right(paper: Paper, sheet: _Sheet) -> float:
             y += OWNER * 1.15
             paper.text(paper.room, y, line, OWNER, "bold", "right")
     return y + 4
-
-
-def _cautions(sheet: _Sheet) -> Iterator[str]:
-    """What could hurt or be missed on this side, the gravest first."""
-    words, carcass = sheet.words, sheet.here
-    if carcass.species in ("beef", "bison") and carcass.age != "under_30":
-        yield words.say(f"papers.age_{carcass.age}")
-    for gone in carcass.gone:
-        if gone.side in (0, sheet.side):
-            part = words.name(carcass.species, f"part.{gone.part}")
-            key = "papers.gone" if gone.weight is None else "papers.gone_some"
-            weight = "" if gone.weight is None else weight_text(gone.weight)
-            yield capital(words.say(key, part=part, weight=weight, reason=gone.reason))
-    yield from _allergens(sheet)
-    for one in sheet.answer.cautions:
-        if _told_here(one, sheet):
-            yield caution(one, sheet.question, sheet.catalogue, words)
-    for share in sheet.shares_here():
-        note = sheet.notes.get(share, "").strip()
-        if note:
-            yield f"{sheet.owners[share]}: {note}"
-
-
-def _allergens(sheet: _Sheet) -> Iterator[str]:
-    for choice in sheet.question.choices:
-        told = [one for one in choice.finishes if one in WITH_ALLERGENS]
-        if told and choice.share in sheet.shares_here():
-            species = sheet.catalogue.species
-            what = f"{_cut_words(sheet, choice.cut)}, {_finish_words(sheet, species, told)}"
-            owner = sheet.owners[choice.share]
-            yield capital(sheet.words.say("papers.allergens", what=what, owner=owner))
-
-
-def _cut_words(sheet: _Sheet, cut: str) -> str:
-    """The cut's name for several of it."""
-    return sheet.words.name(sheet.catalogue.species, f"cut.{cut}", 2)
-
-
-def _finish_words(sheet: _Sheet, species: str, finishes: Sequence[str]) -> str:
-    """The finishes' names."""
-    return ", ".join(sheet.words.name(species, f"finish.{one}") for one in finishes)
-
-
-def _told_here(one: Caution, sheet: _Sheet) -> bool:
-    """A caution of a place is told on its side; of a line, where its owner has meat.
-
-    Trimmed parts and the age are told from the carcass itself.
-    """
-    if one.code in ("trimmed", "age_unknown"):
-        return False
-    cut = next((it.cut for it in sheet.question.choices if it.line == one.line), "")
-    if one.code == "lost_part" and cut and sheet.catalogue.cuts[cut].kind == "to_trim":
-        return False
-    if one.where is not None:
-        sides = (0, sheet.side)
-        return one.where.carcass == sheet.carcass and one.where.side in sides
-    share = next((it.share for it in sheet.question.choices if it.line == one.line), 0)
-    return sheet.side == 1 and (share == 0 or share in sheet.shares_here())

@@ -1,0 +1,87 @@
+"""What the cutter must see first on a side: what could hurt, what is gone, what isn't settled."""
+
+from collections.abc import Iterator
+
+from printing.block_lot import LotSheet
+from printing.words.place_words import capital
+from printing.words.sentences import caution, conflict, owners_question
+from shared.cutting.answer import Caution
+from shared.units import weight_text
+
+WITH_ALLERGENS = ("seasoned", "marinated", "stuffed")
+CATTLE = ("beef", "bison")
+
+
+def cautions(sheet: LotSheet) -> Iterator[str]:
+    """Everything to be told before this side is cut, the gravest first; notes in full."""
+    words, carcass = sheet.words, sheet.here
+    if carcass.species in CATTLE and carcass.age != "under_30":
+        yield words.say(f"papers.age_{carcass.age}")
+    if (sheet.carcass, sheet.side) == (0, 1):
+        yield from _unsettled(sheet)
+    for gone in carcass.gone:
+        if gone.side in (0, sheet.side):
+            part = words.name(carcass.species, f"part.{gone.part}")
+            key = "papers.gone" if gone.weight is None else "papers.gone_some"
+            weight = "" if gone.weight is None else weight_text(gone.weight)
+            yield capital(words.say(key, part=part, weight=weight, reason=gone.reason))
+    yield from _allergens(sheet)
+    yield from _open_parts(sheet)
+    for one in sheet.answer.cautions:
+        if _told_here(one, sheet):
+            yield caution(one, sheet.question, sheet.catalogue, words)
+    for share in sheet.shares_here():
+        note = sheet.notes.get(share, "").strip()
+        if note:
+            yield f"{sheet.owners[share]}: {note}"
+
+
+def _unsettled(sheet: LotSheet) -> Iterator[str]:
+    """What can't be cut as asked, and what the owners must settle."""
+    question, catalogue, words = sheet.question, sheet.catalogue, sheet.words
+    if sheet.answer.conflicts:
+        yield words.say("papers.not_all")
+    for found in sheet.answer.conflicts:
+        yield conflict(found, question, catalogue, words)
+    for asked in sheet.answer.questions:
+        yield owners_question(asked, question, catalogue, words)
+
+
+def _open_parts(sheet: LotSheet) -> Iterator[str]:
+    """Parts nobody has said anything of; the block must not guess."""
+    for share in sheet.shares_here():
+        parts = [
+            one.part
+            for one in sheet.answer.open_parts
+            if (one.share, one.carcass) == (share, sheet.carcass)
+            and one.side in ((0, 1) if sheet.side == 1 else (2,))
+        ]
+        if parts:
+            told = sheet.names("part", tuple(dict.fromkeys(parts)))
+            yield sheet.words.say("papers.open", what=told, owner=sheet.owners[share])
+
+
+def _allergens(sheet: LotSheet) -> Iterator[str]:
+    for choice in sheet.question.choices:
+        told = tuple(one for one in choice.finishes if one in WITH_ALLERGENS)
+        if told and choice.share in sheet.shares_here():
+            what = f"{sheet.names('cut', (choice.cut,))}, {sheet.names('finish', told)}"
+            owner = sheet.owners[choice.share]
+            yield capital(sheet.words.say("papers.allergens", what=what, owner=owner))
+
+
+def _told_here(one: Caution, sheet: LotSheet) -> bool:
+    """A caution of a place is told on its side; of a line, where its owner has meat.
+
+    Trimmed parts and the age are told from the carcass itself, lost parts of the grind too.
+    """
+    if one.code in ("trimmed", "age_unknown"):
+        return False
+    choice = next((it for it in sheet.question.choices if it.line == one.line), None)
+    kind = sheet.catalogue.cuts[choice.cut].kind if choice is not None else ""
+    if one.code == "lost_part" and kind == "to_trim":
+        return False
+    if one.where is not None:
+        return one.where.carcass == sheet.carcass and one.where.side in (0, sheet.side)
+    owned = choice is None or choice.share in sheet.shares_here()
+    return sheet.side == 1 and owned

@@ -1,0 +1,47 @@
+"""What every page of a block sheet is drawn from, and which side it has come to."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from printing.words import Words
+from shared.carcass.carcass import Carcass
+from shared.carcass.catalogue import Catalogue
+from shared.cutting.answer import Answer
+from shared.cutting.order import Question
+
+
+@dataclass(slots=True)
+class LotSheet:
+    """A lot being printed; `side` 0 is the table of the whole lot at the end.
+
+    `lot` and `number` 0 are not known or not released yet. `owners` and `notes` are by share.
+    """
+
+    question: Question
+    answer: Answer
+    catalogue: Catalogue
+    lot: int
+    number: int
+    words: Words
+    owners: Mapping[int, str]
+    notes: Mapping[int, str]
+    carcass: int = 0
+    side: int = 1
+
+    @property
+    def here(self) -> Carcass:
+        """The carcass of this page."""
+        return self.question.carcasses[self.carcass]
+
+    def shares_here(self) -> list[int]:
+        """Who owns some of this side."""
+        return [
+            share.number
+            for share in self.question.shares
+            if any((it.carcass, it.side) == (self.carcass, self.side) for it in share.holdings)
+        ]
+
+    def names(self, family: str, codes: tuple[str, ...]) -> str:
+        """The words of some codes of the species' catalogue, one after another."""
+        species = self.catalogue.species
+        return ", ".join(self.words.name(species, f"{family}.{one}") for one in codes)
