@@ -44,11 +44,14 @@ class BillPanel(SidePanel):
         self.credit = button(self)
         self.statement = button(self)
         self.close_order = button(self)
+        self.producers = button(self, quiet=True)
+        self.producers.setCheckable(True)
+        self.producers.hide()
         for pair in (
             (self.issue, self.show_bill),
             (self.money, self.receipt),
             (self.credit, self.statement),
-            (self.close_order,),
+            (self.close_order, self.producers),
         ):
             self.add(_across(*pair))
 
@@ -71,6 +74,7 @@ class BillPanel(SidePanel):
         self.credit.setText(self.tr("&Credit…"))
         self.statement.setText(self.tr("Producer's s&tatement…"))
         self.close_order.setText(self.tr("C&lose order"))
+        self.producers.setText(self.tr("&Producer's bill"))
 
     def show_billing(self, billing: Billing | None, state: str, notes: str) -> None:
         """Show an order's money, or nothing."""
@@ -82,10 +86,8 @@ class BillPanel(SidePanel):
         if billing is None:
             self.heading.setText(self.tr("No order chosen"))
         else:
-            order, balance = billing.order, billing.balance
-            self.heading.setText(
-                self.tr("Order {number}, {owner}").format(number=order.number, owner=order.owner)
-            )
+            balance = billing.balance
+            self.heading.setText(self._title(billing))
             bill = billing.shown
             for key, cents in (
                 ("total", bill.total_cents if bill is not None else 0),
@@ -96,13 +98,25 @@ class BillPanel(SidePanel):
                 ("due", balance.due),
             ):
                 self.sums[key].setText(money_text(cents))
-        can = billing is not None and billing.order.closed_at is None
+        can = billing is not None and (billing.order.closed_at is None or billing.for_producer)
+        his = billing is not None and (billing.for_producer or billing.producers is not None)
+        self.producers.setVisible(his)
+        self.producers.setChecked(billing is not None and billing.for_producer)
         self.issue.setEnabled(can and billing is not None and billing.has_next)
         self.show_bill.setEnabled(billing is not None and billing.shown is not None)
-        for one in (self.money, self.close_order, self.statement):
-            one.setEnabled(can)
+        self.money.setEnabled(can)
+        for one in (self.close_order, self.statement):
+            one.setEnabled(can and billing is not None and not billing.for_producer)
         self.credit.setEnabled(billing is not None and bool(billing.bills))
         self.receipt.setEnabled(billing is not None and bool(billing.payments))
+
+    def _title(self, billing: Billing) -> str:
+        if billing.for_producer:
+            return self.tr("Lot {number}, {producer}").format(
+                number=billing.lot.number, producer=billing.payer
+            )
+        number, owner = billing.order.number, billing.payer
+        return self.tr("Order {number}, {owner}").format(number=number, owner=owner)
 
     def say(self, sentence: str) -> None:
         """Say in place why something can't be done."""

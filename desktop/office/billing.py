@@ -3,7 +3,7 @@
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
-from shared.billing.bill import Bill, make_bill
+from shared.billing.bill import Bill, make_bill, make_producer_bill
 from shared.billing.lot import BilledLot, billed_lot
 from shared.billing.problems import BillingProblem
 from shared.billing.rates import RateCard, card_for
@@ -30,7 +30,8 @@ class Billing:
     """An order as the Office sees it.
 
     `next_bill` holds what isn't billed yet; `shown` is the bill to show: the next one while it
-    has lines, else the last one issued.
+    has lines, else the last one issued. `producers` is the same lot seen from the producer who
+    holds no share of it but is billed for something (`for_producer`); None where he isn't.
     """
 
     order: "Order"
@@ -44,6 +45,18 @@ class Billing:
     issued: "tuple[IssuedBill, ...]"
     payments: "tuple[Payment, ...]"
     balance: "Balance"
+    for_producer: bool = False
+    producers: "Billing | None" = None
+
+    @property
+    def order_id(self) -> int | None:
+        """Whose order bills and payments are of; None for the producer's own."""
+        return None if self.for_producer else self.order.id
+
+    @property
+    def payer(self) -> str:
+        """Who pays it."""
+        return self.lot.producer if self.for_producer else self.order.owner
 
     @property
     def has_next(self) -> bool:
@@ -89,7 +102,7 @@ def read_billing(store: "Store", order_id: int) -> Billing | None:
             if isinstance(billed, BillingProblem)
             else make_bill(billed, order.share, payments=payments, already=already)
         )
-        return Billing(
+        found = Billing(
             order=order,
             lot=lot,
             shop=shop,
@@ -102,6 +115,30 @@ def read_billing(store: "Store", order_id: int) -> Billing | None:
             payments=payments,
             balance=work.payments.balance(order_id),
         )
+        return replace(found, producers=_producers(work, found))
+
+
+def _producers(work: "Work", billing: Billing) -> Billing | None:
+    """The lot from the side of a producer without a share; None where nothing falls to him."""
+    billed, lot = billing.billed, billing.lot
+    if isinstance(billed, BillingProblem) or billed.producer_share is not None:
+        return None
+    payments = [one for one in work.payments.of_lot(lot.id) if one.order_id is None]
+    issued = tuple(one for one in work.bills.of_lot(lot.id) if one.order_id is None)
+    already = work.bills.billed_keys(None, lot.id)
+    bill = make_producer_bill(billed, payments=payments, already=already)
+    if not issued and (isinstance(bill, BillingProblem) or not bill.lines):
+        return None
+    return replace(
+        billing,
+        customer=billing.producer,
+        next_bill=bill,
+        last_bill=_last(work, issued),
+        issued=issued,
+        payments=tuple(payments),
+        balance=work.payments.producer_balance(lot.id),
+        for_producer=True,
+    )
 
 
 def _last(work: "Work", issued: "Sequence[IssuedBill]") -> Bill | None:

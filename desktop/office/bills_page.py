@@ -48,6 +48,8 @@ class BillsPage(QWidget):
         self.bench = bench
         self.papers = OfficePapers(bench, self)
         self.billing: Billing | None = None
+        self._owners: Billing | None = None
+        self._for_producer = False
         self._asked = 0
         self._build()
         self._connect()
@@ -79,6 +81,7 @@ class BillsPage(QWidget):
             (side.credit, self.credit),
             (side.statement, self.statement),
             (side.close_order, self.close_order),
+            (side.producers, self.turn_to_producer),
         ):
             button.clicked.connect(slot)
         for keys, slot in (
@@ -122,14 +125,26 @@ class BillsPage(QWidget):
             return
         if self.billing is None or self.billing.order.id != chosen.id:
             self.side.say("")
+            self._for_producer = False
         self._asked = chosen.id
         self.bench.work.run(
             read_billing, self.bench.store, chosen.id, then=self._was_read, key="office.bill"
         )
 
     def _was_read(self, found: Billing | None) -> None:
-        if found is not None and found.order.id == self._asked:
-            self._show(found)
+        if found is None or found.order.id != self._asked:
+            return
+        self._owners = found
+        his = found.producers if self._for_producer else None
+        self._show(his or found)
+
+    def turn_to_producer(self) -> None:
+        """From the owner's bill to what falls to the producer, and back."""
+        if self._owners is None:
+            return
+        self._for_producer = not self._for_producer and self._owners.producers is not None
+        self.side.say("")
+        self._show(self._owners.producers if self._for_producer else self._owners)
 
     def _show(self, billing: Billing | None) -> None:
         self.billing = billing

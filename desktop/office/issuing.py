@@ -39,10 +39,10 @@ def bill_pdf(
             bill,
             number=number,
             shop=billing.shop,
-            customer=address_lines(billing.customer, billing.order.owner),
+            customer=address_lines(billing.customer, billing.payer),
             made=made,
             words=words,
-            order_number=billing.order.number,
+            order_number=0 if billing.for_producer else billing.order.number,
             lot_number=billing.lot.number,
         )
 
@@ -61,7 +61,8 @@ def issue(bench: "Bench", billing: Billing) -> IssuedBill | Refused | BillingPro
         return divisions
     with bench.store.work(bench.person, bench.station) as work:
         found = work.bills.issue(
-            billing.order.id,
+            billing.order_id,
+            lot_id=billing.lot.id,
             total_cents=bill.total_cents,
             snapshot=snapshot(bill),
             pdf=bill_pdf(bill, billing, bench.now(), bench.words),
@@ -89,7 +90,9 @@ def take_money(
     payments: list[Payment] = []
     with bench.store.work(bench.person, bench.station) as work:
         for one in kept:
-            made = work.payments.take(billing.order.id, kind, one.means, one.cents, one.note)
+            made = work.payments.take(
+                billing.order_id, kind, one.means, one.cents, one.note, lot_id=billing.lot.id
+            )
             if isinstance(made, Refused):
                 return made
             payments.append(made)
@@ -158,10 +161,10 @@ def _credit_pdf(
             note,
             number=number,
             shop=billing.shop,
-            customer=address_lines(billing.customer, billing.order.owner),
+            customer=address_lines(billing.customer, billing.payer),
             made=made,
             words=words,
-            order_number=billing.order.number,
+            order_number=0 if billing.for_producer else billing.order.number,
         )
 
     return paper

@@ -56,7 +56,7 @@ class OfficePapers(QObject):
     def show_receipt(self, billing: Billing) -> None:
         """A receipt for the last money taken."""
         payment = billing.payments[-1]
-        customer = address_lines(billing.customer, billing.order.owner)
+        customer = address_lines(billing.customer, billing.payer)
         made, words = self.bench.now(), self.bench.words
 
         def paper() -> bytes:
@@ -67,7 +67,7 @@ class OfficePapers(QObject):
                 billing.balance,
                 shop=billing.shop,
                 customer=customer,
-                order_number=billing.order.number,
+                order_number=0 if billing.for_producer else billing.order.number,
                 made=made,
                 words=words,
             )

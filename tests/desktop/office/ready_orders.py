@@ -1,5 +1,6 @@
 """A hog in halves, wrapped and handed over, with the shop's rates; nothing billed yet."""
 
+from dataclasses import replace
 from datetime import date
 from fractions import Fraction
 from typing import TYPE_CHECKING
@@ -7,11 +8,21 @@ from typing import TYPE_CHECKING
 from db.store import Store
 from shared.billing.rates import AppliesTo, Charge, RateCard
 from shared.cutting.order import Choice
+from shared.shop.lots import Lot
 from shared.shop.orders import Order
 from shared.shop.packages import NewPackage, PackageMade
 from shared.shop.people import SignedOn
 from shared.units import Weight
-from tests.db.examples import arrived, line, lot_of_halves, moved, order_of, settled, weighed
+from tests.db.examples import (
+    arrived,
+    customer,
+    line,
+    lot_of_halves,
+    moved,
+    order_of,
+    settled,
+    weighed,
+)
 from tests.desktop.wrap.orders import BACON, GROUND, HAM
 
 if TYPE_CHECKING:
@@ -34,12 +45,20 @@ RATES = RateCard(
 )
 
 
-def handed_over(store: Store, signed: SignedOn, *, rates: bool = True) -> Order:
-    """Anna's half of 93.5 lb and Bert's of 96.25 lb; Anna has paid $50 down."""
+def handed_over(store: Store, signed: SignedOn, *, rates: bool = True, producer: str = "") -> Order:
+    """Anna's half of 93.5 lb and Bert's of 96.25 lb; Anna has paid $50 down.
+
+    With a `producer` the hog is his, he holds no share, and the kill falls to him.
+    """
     with store.work(signed.person, signed.station) as work:
         if rates:
-            work.rates.save(RATES)
+            work.rates.save(_with_kill_to_producer() if producer else RATES)
         lot = lot_of_halves(work)
+        if producer:
+            his = customer(work, producer, "(555) 010-0789")
+            saved = work.lots.save_details(replace(lot, producer_id=his.id))
+            assert isinstance(saved, Lot)
+            lot = saved
         animal = arrived(work, lot)
         weighed(work, animal, "93.5", side=1)
         weighed(work, animal, "96.25", side=2)
@@ -62,6 +81,11 @@ def handed_over(store: Store, signed: SignedOn, *, rates: bool = True) -> Order:
         work.payments.take(first.id, "deposit", "check", 5000, "1188")
         work.commit()
     return first
+
+
+def _with_kill_to_producer() -> RateCard:
+    kill, *others = RATES.charges
+    return replace(RATES, charges=(replace(kill, falls_to="producer"), *others))
 
 
 def _package(order: Order, one: Choice, net: str) -> NewPackage:

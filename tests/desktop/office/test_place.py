@@ -245,3 +245,26 @@ def test_everything_has_a_name(qtbot: QtBot, bench: Bench, store: Store, signed:
         place.tabs.setCurrentIndex(at)
         settle(qtbot, bench)
         assert unnamed(place) == []
+
+
+def test_what_falls_to_a_producer_without_a_share_is_his_own_bill(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
+) -> None:
+    order = handed_over(store, signed, producer="Dora Lind")
+    place = opened(qtbot, bench)
+    codes = [line.code for line in place.bills.lines.rows.rows()]
+    assert codes == ["cut_and_wrap", "cure_and_smoke"]
+    place.bills.side.producers.click()
+    assert [line.code for line in place.bills.lines.rows.rows()] == ["kill"]
+    assert place.bills.side.sums["total"].text() == "$60.00"
+    place.bills.issue()
+    settle(qtbot, bench)
+    place.bills.money()
+    place.bills.money_dialog.try_it()
+    settle(qtbot, bench)
+    with store.read() as work:
+        balance = work.payments.producer_balance(order.lot_id)
+        assert (balance.billed, balance.paid, balance.due) == (6000, 6000, 0)
+        assert work.bills.of_order(order.id) == ()
+    place.bills.side.producers.click()
+    assert place.bills.side.sums["billed"].text() == "$0.00"
