@@ -27,7 +27,7 @@ class AnimalPanel(SidePanel):
 
     Signals:
         move_wanted: carries the Move whose button was pressed.
-        check_in_wanted, correction_wanted, loss_wanted: their buttons.
+        check_in_wanted, correction_wanted, loss_wanted, tags_wanted: their buttons.
         hook_said: where it hangs was typed.
     """
 
@@ -35,6 +35,7 @@ class AnimalPanel(SidePanel):
     check_in_wanted = Signal()
     correction_wanted = Signal()
     loss_wanted = Signal()
+    tags_wanted = Signal()
     hook_said = Signal(str)
 
     def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
@@ -56,6 +57,7 @@ class AnimalPanel(SidePanel):
         self.check_in = button(self, main=True)
         self.correct = button(self, quiet=True)
         self.lose = button(self, quiet=True)
+        self.tags = button(self, quiet=True)
         top = row(gap=GROUP)
         top.addWidget(self.tag, 1)
         top.addWidget(self.state, alignment=Qt.AlignmentFlag.AlignVCenter)
@@ -72,16 +74,21 @@ class AnimalPanel(SidePanel):
         self._backs = row(gap=TOGETHER)
         self._backs.addWidget(self.check_in)
         self._backs.addStretch(1)
+        last = row(gap=TOGETHER)
+        last.addWidget(self.tags)
+        last.addStretch(1)
         self.add(self._backs)
         rare = row(gap=TOGETHER)
         rare.addWidget(self.correct)
         rare.addWidget(self.lose)
         rare.addStretch(1)
         self.add(rare)
+        self.add(last)
 
     def _connect(self) -> None:
         self.check_in.clicked.connect(self.check_in_wanted)
         self.correct.clicked.connect(self.correction_wanted)
+        self.tags.clicked.connect(self.tags_wanted)
         self.lose.clicked.connect(self.loss_wanted)
         self.hook.committed.connect(self._said_hook)
         self.weights.done.connect(self.focus_move)
@@ -92,6 +99,7 @@ class AnimalPanel(SidePanel):
         self.hook.set_label(self.tr("Hangs at (rail and &hook)"))
         self.correct.setText(self.tr("Correct a weight (F8)"))
         self.lose.setText(self.tr("A part is gone (F9)"))
+        self.tags.setText(self.tr("Print its tags (Ctrl+P)"))
         self._say()
 
     def show_animal(self, seen: SeenAnimal | None) -> None:
@@ -99,7 +107,7 @@ class AnimalPanel(SidePanel):
         self.seen = seen
         self.weights.show_animal(seen)
         shown = seen is not None and seen.animal.state != "booked"
-        for part in (self.weights, self.correct, self.lose):
+        for part in (self.weights, self.correct, self.lose, self.tags):
             part.setVisible(shown)
         self.check_in.setVisible(seen is not None)
         self.correct.setEnabled(seen is not None and any(one.current for one in seen.weighings))

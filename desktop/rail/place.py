@@ -20,6 +20,7 @@ from desktop.rail.fallen import Fallen
 from desktop.rail.loss import LossDialog
 from desktop.rail.seen import see
 from desktop.rail.state_words import reason_words
+from desktop.rail.tags import tag_pdf
 from desktop.tables import RowsModel, Table
 from shared.shop.animals import Animal
 from shared.shop.lists import AnimalRow
@@ -80,12 +81,14 @@ class RailPlace(Place):
         self.panel.check_in_wanted.connect(self.check_in)
         self.panel.correction_wanted.connect(self.correct)
         self.panel.loss_wanted.connect(self.lose)
+        self.panel.tags_wanted.connect(self.print_tags)
         self.panel.move_wanted.connect(self.move_on)
         self.panel.hook_said.connect(self._hook)
         self.panel.weights.kept.connect(self._weighed)
         for keys, do in (
             ("F8", self.correct),
             ("F9", self.lose),
+            ("Ctrl+P", self.print_tags),
             ("Escape", self.table.setFocus),
         ):
             made = QShortcut(QKeySequence(keys), self)
@@ -157,8 +160,24 @@ class RailPlace(Place):
         seen = self.panel.seen
         if seen is not None and seen.animal.state != "booked":
             dialog = LossDialog(self.bench, seen, self)
-            dialog.accepted.connect(lambda: self._lost(dialog.touched))
+            dialog.accepted.connect(self._lost)
             self._open(dialog)
+
+    def print_tags(self) -> None:
+        """The tags of its sides, to look at and print."""
+        seen = self.panel.seen
+        if seen is None or not seen.animal.tag:
+            return
+        pdf = tag_pdf(self.bench, seen)
+        if pdf is None:
+            self.bench.messages.tell(
+                self.tr("No tag"), self.tr("The owners' names don't fit on one tag.")
+            )
+            return
+        from desktop.preview import show_paper  # reads PDF pages: only when a paper is wanted
+
+        title = self.tr("Tag {tag}").format(tag=seen.animal.tag)
+        self.dialog = show_paper(self.bench, pdf, title, "label", self)
 
     def move_on(self, move: Move) -> None:
         """Move the chosen animal to another state, with a reason where one is needed."""
@@ -225,17 +244,21 @@ class RailPlace(Place):
         self.refresh()
         self.changed.emit()
 
-    def _lost(self, touched: tuple[Fallen, ...]) -> None:
-        seen = self.panel.seen
+    def _lost(self) -> None:
+        seen, dialog = self.panel.seen, self.dialog
         assert seen is not None
+        assert isinstance(dialog, LossDialog)
+        touched = dialog.touched
         self._written()
         if not touched:
             self.said.emit(self.tr("Recorded. Every choice still stands."))
             return
-        self.bench.messages.tell(
-            self.tr("Tell the owners"),
-            "\n".join(self._fallen(one, seen.animal.species) for one in touched),
-        )
+        told = [self._fallen(one, seen.animal.species) for one in touched]
+        with self.bench.store.read() as work:
+            released = any(one.sheet for one in work.orders.of_lot(seen.animal.lot_id))
+        if released:
+            told.append(self.tr("The counter (F2) must release a new block sheet."))
+        self.bench.messages.tell(self.tr("Tell the owners"), "\n".join(told))
 
     def _fallen(self, one: Fallen, species: str) -> str:
         text = (

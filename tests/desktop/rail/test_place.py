@@ -10,6 +10,7 @@ from pytestqt.qtbot import QtBot
 
 from db.unit_of_work import Work
 from desktop.bench import Bench, Target
+from desktop.preview import Preview
 from desktop.rail.check_in import CheckInDialog
 from desktop.rail.correction import CorrectionDialog
 from desktop.rail.loss import LossDialog
@@ -20,6 +21,7 @@ from shared.shop.animals import Weighing
 from shared.shop.lots import Lot
 from tests.db import examples
 from tests.desktop.audit import unnamed
+from tests.desktop.block.hog import hanging
 from tests.desktop.recorded_messages import RecordedMessages
 from tests.desktop.typing_in import type_into
 
@@ -209,6 +211,33 @@ def test_whole_and_quarters_have_their_own_fields(rail: RailPlace) -> None:
     weights.way.changed.emit()
     shown = [place for place, field in weights.fields.items() if field.isVisible()]
     assert len(shown) == 5
+
+
+def test_a_loss_after_release_asks_for_a_new_sheet(
+    qtbot: QtBot, bench: Bench, messages: RecordedMessages
+) -> None:
+    hanging(bench)
+    place = RailPlace(bench)
+    qtbot.addWidget(place)
+    place.lose()
+    dialog = place.dialog
+    assert isinstance(dialog, LossDialog)
+    dialog.part.set_value("ham_centre")
+    dialog.side.set_value(1)
+    dialog.reason.set_text("bruise")
+    dialog.try_it()
+    assert messages.told == [
+        "No longer stands for Anna Berg: whole ham, shank on.\n"
+        "The counter (F2) must release a new block sheet."
+    ]
+
+
+def test_its_tags_are_shown_to_print(rail: RailPlace) -> None:
+    check_in(rail)
+    QTest.keyClick(rail, Qt.Key.Key_P, Qt.KeyboardModifier.ControlModifier)
+    preview = rail.dialog
+    assert isinstance(preview, Preview)
+    assert len(preview.pages) == 2
 
 
 def test_everything_has_a_name(rail: RailPlace, work: Work) -> None:
