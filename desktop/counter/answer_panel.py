@@ -103,7 +103,7 @@ class AnswerPanel(SidePanel):
         at = len(desk.answer.conflicts)
         if not first:
             return
-        self._say(self.tr("What would work:"), "quiet", at)
+        self._say(self.tr("What would work, by Alt and its number:"), "quiet", at)
         for number, remedy in enumerate(first, start=1):
             said = sentences.remedy(remedy, desk.question, desk.catalogue, words)
             self._offer_one(number, remedy, said, at + number)

@@ -7,6 +7,7 @@ from desktop.counter.usual_fill import usual_choices
 from shared.carcass.anatomy import catalogue
 from shared.cutting.forecast import forecast
 from shared.cutting.plan import Planner
+from shared.shop.orders import Order
 from shared.shop.problems import MoveRefused, Refused, StaleEdit, UndoRefused
 
 if TYPE_CHECKING:
@@ -15,7 +16,6 @@ if TYPE_CHECKING:
     from desktop.bench import Bench
     from shared.cutting.answer import OpenPart, Remedy
     from shared.cutting.order import Choice
-    from shared.shop.orders import Order
     from shared.shop.states import OrderState
 
 Problem = Refused | UndoRefused | StaleEdit | MoveRefused
@@ -120,6 +120,16 @@ class OrderDesk:
             work.commit()
         self.load()
         return None
+
+    def close(self) -> bool:
+        """Close the shown order where nothing is left to do; whether it is closed now."""
+        with self._bench.store.work(self._bench.person, self._bench.station) as work:
+            found = work.orders.close(self.order.id, version=self.order.version)
+            closed = isinstance(found, Order)
+            if closed:
+                work.commit()
+        self.load()
+        return closed
 
     def _order_of(self, line: int) -> int:
         choice = self.choice(line)

@@ -38,7 +38,8 @@ class OrderView(QWidget):
         left: back to the list.
         changed: the records were changed.
         said: a sentence for the status line.
-        wanted: a step further, as words: "main", "hand_over", "payment", "confirmation".
+        wanted: a step further, as words: "main", "hand_over", "payment", "name", "take_back",
+            "confirmation".
     """
 
     left = Signal()
@@ -61,6 +62,7 @@ class OrderView(QWidget):
         self.usual = button(self)
         self.payment = button(self)
         self.confirm = button(self)
+        self.name = button(self)
         self.hand_over = button(self)
         self.main = button(self, main=True)
         self._lay_out()
@@ -104,6 +106,7 @@ class OrderView(QWidget):
         self.usual.setText(self.tr("The house's usual  F9"))
         self.payment.setText(self.tr("Payment  F7"))
         self.confirm.setText(self.tr("Confirmation  Ctrl+P"))
+        self.name.setText(self.tr("Owner  F11"))
         self.hand_over.setText(self.tr("Hand over  F8"))
         self.main.setText(self.tr("Settle  Ctrl+Enter"))
         self.table.set_name(self.tr("The order by primal"))
@@ -245,6 +248,8 @@ class OrderView(QWidget):
             "open": self.tr("Settle  Ctrl+Enter"),
             "settled": self.tr("Release to the block  Ctrl+Enter"),
             "released": self.tr("Release a new sheet  Ctrl+Enter"),
+            "handed_over": self.tr("Handed over"),
+            "cut": self.tr("At Wrap"),
         }
         self.main.setText(names.get(order.state, self.tr("Hand over  F8")))
         again = order.state == "released" and order.changed_since_sheet
@@ -262,7 +267,7 @@ class OrderView(QWidget):
         main.addWidget(self.table, 1)
         main.addWidget(self.refusal)
         feet = row(gap=TOGETHER)
-        for each in (self.main, self.usual, self.payment, self.confirm, self.hand_over):
+        for each in (self.main, self.usual, self.payment, self.confirm, self.name, self.hand_over):
             feet.addWidget(each)
         feet.addStretch(1)
         main.addLayout(feet)
@@ -283,10 +288,13 @@ class OrderView(QWidget):
         self.main.clicked.connect(lambda: self.wanted.emit("main"))
         self.payment.clicked.connect(lambda: self.wanted.emit("payment"))
         self.confirm.clicked.connect(lambda: self.wanted.emit("confirmation"))
+        self.name.clicked.connect(lambda: self.wanted.emit("name"))
         self.hand_over.clicked.connect(lambda: self.wanted.emit("hand_over"))
         self._key("F9", self.fill_usual)
         self._key("F7", lambda: self.wanted.emit("payment"))
         self._key("F8", lambda: self.wanted.emit("hand_over"))
+        self._key("F11", lambda: self.wanted.emit("name"))
+        self._key("Ctrl+Backspace", lambda: self.wanted.emit("take_back"))
         self._key("Ctrl+P", lambda: self.wanted.emit("confirmation"))
         self._key("Ctrl+Return", lambda: self.wanted.emit("main"))
         self._key("Ctrl+Z", self.undo)

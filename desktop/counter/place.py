@@ -1,6 +1,6 @@
 """Counter, the place: orders by day, booking, the cut order, handing over."""
 
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, cast
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeySequence, QShortcut
@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QStackedWidget, QWidget
 
 from desktop.counter.book_dialog import BookDialog
 from desktop.counter.hand_over_dialog import HandOverDialog
+from desktop.counter.name_dialog import NameDialog
 from desktop.counter.order_list import OrderList
 from desktop.counter.order_papers import show_confirmation
 from desktop.counter.order_view import OrderView
@@ -17,11 +18,13 @@ from desktop.counter.release import make_sheet, sheet_asked, store_sheet, why_no
 from desktop.look.space import column
 from desktop.places import Place
 from shared.money import money_text
+from shared.shop.states import order_moves
 
 if TYPE_CHECKING:
     from desktop.bench import Bench, Target
     from desktop.counter.release import SheetAsked
     from shared.shop.lists import OrderRow
+    from shared.shop.states import OrderState
 
 
 class CounterPlace(Place):
@@ -37,7 +40,7 @@ class CounterPlace(Place):
         self._pages.addWidget(self.list)
         self._pages.addWidget(self.order)
         column(self).addWidget(self._pages)
-        self.dialog: BookDialog | PaymentDialog | HandOverDialog | None = None
+        self.dialog: BookDialog | PaymentDialog | HandOverDialog | NameDialog | None = None
         self._connect()
         self.retranslate()
 
@@ -125,6 +128,10 @@ class CounterPlace(Place):
             return
         if what == "payment":
             self._take_payment()
+        elif what == "name":
+            self._name_owner()
+        elif what == "take_back":
+            self._take_back()
         elif what == "confirmation":
             show_confirmation(self.bench, desk, self)
         elif what == "hand_over" or desk.order.state == "ready":
@@ -186,8 +193,44 @@ class CounterPlace(Place):
         said = self.tr("{amount} taken.").format(amount=money_text(taken))
         if dialog.change:
             said += " " + self.tr("Give back {change}.").format(change=money_text(dialog.change))
+        desk = self.order.desk
+        if desk is not None:
+            desk.load()
+            if desk.order.state == "handed_over" and desk.order.closed_at is None and desk.close():
+                said += " " + self.tr("The order is closed.")
         self.said.emit(said)
         self._show_changed()
+
+    def _name_owner(self) -> None:
+        desk = self.order.desk
+        if desk is None:
+            return
+        dialog = NameDialog(self.bench, desk.lot, desk.share, self)
+        self.dialog = dialog
+        dialog.accepted.connect(self._show_changed)
+        dialog.open()
+
+    def _take_back(self) -> None:
+        """One state back, with a reason: only what the counter itself has moved on."""
+        desk = self.order.desk
+        if desk is None:
+            return
+        back = next(
+            (one for one in order_moves(desk.order.state) if one.back and one.place == "counter"),
+            None,
+        )
+        if back is None:
+            self.order.refuse(self.tr("The counter has nothing to take back here."))
+            return
+        state = self.bench.words.say(f"state.{back.end}")
+        reason = self.bench.messages.ask_reason(
+            self.tr("Take the order back"),
+            self.tr("Why does it go back to {state}?").format(state=state),
+        )
+        if reason:
+            problem = desk.move(cast("OrderState", back.end), reason)
+            self.order.refuse("" if problem is None else problem_words(problem))
+            self._show_changed()
 
     def _hand_over(self) -> None:
         desk = self.order.desk

@@ -9,10 +9,15 @@ from pytestqt.qtbot import QtBot
 from desktop.bench import Bench, Target
 from desktop.counter.book_dialog import BookDialog
 from desktop.counter.hand_over_dialog import HandOverDialog
+from desktop.counter.name_dialog import NameDialog
 from desktop.counter.payment_dialog import PaymentDialog
+from desktop.work import slow_turns
+from shared.cutting.order import Amount, Choice
+from shared.shop.holdings import half
+from shared.shop.lots import LotShare, NewLot
 from shared.shop.orders import Order
 from shared.units import Weight
-from tests.db.examples import lot_of_halves
+from tests.db.examples import booked, customer, lot_of_halves
 from tests.desktop.audit import unnamed
 from tests.desktop.counter.opened_counter import (
     desk_of,
@@ -22,6 +27,7 @@ from tests.desktop.counter.opened_counter import (
     typed,
     with_order,
 )
+from tests.desktop.recorded_messages import RecordedMessages
 
 CTRL = Qt.KeyboardModifier.ControlModifier
 
@@ -56,7 +62,9 @@ def test_a_hog_with_two_halves_is_booked_by_keyboard(qtbot: QtBot, bench: Bench)
         assert len(work.customers.find("")) == 2
 
 
-def test_a_name_that_is_known_is_asked_about(qtbot: QtBot, bench: Bench) -> None:
+def test_a_name_that_is_known_is_asked_about(
+    qtbot: QtBot, bench: Bench, messages: RecordedMessages
+) -> None:
     with bench.store.work(bench.person, bench.station) as work:
         lot_of_halves(work)
         work.commit()
@@ -65,7 +73,7 @@ def test_a_name_that_is_known_is_asked_about(qtbot: QtBot, bench: Bench) -> None
     dialog = place.dialog
     assert isinstance(dialog, BookDialog)
     dialog.producer.set_text("Anna Berg 555 010 9999")
-    bench.messages.answers = [False]  # type: ignore[attr-defined]
+    messages.answers = [False]
     dialog.try_it()
     assert dialog.isVisible()
     assert "Anna Berg" in dialog.producer.problem()
@@ -160,3 +168,51 @@ def _close_what_covers(place: object) -> None:
     popup = QApplication.activeModalWidget()
     if popup is not None:
         popup.close()
+
+
+def test_a_share_to_be_named_gets_its_owner(qtbot: QtBot, bench: Bench) -> None:
+    with bench.store.work(bench.person, bench.station) as work:
+        anna = customer(work)
+        shares = (
+            LotShare(1, anna.id, holdings=half(0, 1)),
+            LotShare(2, None, holdings=half(0, 2)),
+        )
+        lot = booked(work, NewLot("pork", 1, bench.today(), anna.id, shares))
+        work.commit()
+    place = with_order(qtbot, bench, lot, share=2)
+    pressed(Qt.Key.Key_F11)
+    dialog = place.dialog
+    assert isinstance(dialog, NameDialog)
+    dialog.owner.set_text("Bert Iversen 555 010 0456")
+    dialog.try_it()
+    assert desk_of(place).order.owner == "Bert Iversen"
+
+
+def test_a_settled_order_goes_back_with_a_reason(
+    qtbot: QtBot, bench: Bench, messages: RecordedMessages
+) -> None:
+    with bench.store.work(bench.person, bench.station) as work:
+        lot = lot_of_halves(work)
+        work.commit()
+    place = with_order(qtbot, bench, lot)
+    pressed(Qt.Key.Key_F9)
+    pressed(Qt.Key.Key_Return, CTRL)
+    messages.answers = ["she wants to think again"]
+    pressed(Qt.Key.Key_Backspace, CTRL)
+    assert desk_of(place).order.state == "open"
+
+
+def test_no_key_holds_up_the_window(qtbot: QtBot, bench: Bench) -> None:
+    with bench.store.work(bench.person, bench.station) as work:
+        lot = lot_of_halves(work, species="beef")
+        work.commit()
+    place = with_order(qtbot, bench, lot)
+    qtbot.wait(20)
+    with slow_turns(limit_ms=100) as slow:
+        for key in (Qt.Key.Key_Down, Qt.Key.Key_Down, Qt.Key.Key_Up):
+            pressed(key)
+            qtbot.wait(10)
+        desk_of(place).add([Choice(0, 1, "t_bone_steak", Amount("slices", 4))])
+        place.order.show_again()
+        qtbot.wait(10)
+    assert slow == []
