@@ -17,6 +17,7 @@ from desktop.tables import RowsModel, Table
 
 if TYPE_CHECKING:
     from desktop.bench import Bench, Target
+    from desktop.preview import Preview
 
 
 class BlockPlace(Place):
@@ -27,6 +28,7 @@ class BlockPlace(Place):
     def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
         super().__init__(bench, parent)
         self._ticks: dict[int, Ticks] = {}
+        self.preview: Preview | None = None
         self._build()
         self._connect()
         self.retranslate()
@@ -129,7 +131,7 @@ class BlockPlace(Place):
         title = self.tr("Block sheet {number}, lot {lot}").format(
             number=cutting.sheet.number, lot=cutting.lot.number
         )
-        show_paper(self.bench, paper.pdf, title, parent=self)
+        self.preview = show_paper(self.bench, paper.pdf, title, parent=self)
 
     def _ticks_of(self, cutting: Cutting) -> Ticks:
         return self._ticks.setdefault(cutting.animal.id, Ticks())

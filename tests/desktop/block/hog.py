@@ -6,12 +6,14 @@ from datetime import date
 from db.unit_of_work import Work
 from desktop.bench import Bench
 from shared.cutting.order import Amount, Choice
-from shared.shop.lots import Lot
+from shared.shop.holdings import whole
+from shared.shop.lots import Lot, LotShare, NewLot
 from shared.shop.sheets import Sheet
 from shared.units import read_length
 from tests.db import examples
+from tests.desktop.paper_to_print import LETTER, paper
 
-PDF = b"%PDF-1.4 sheet"
+PDF = paper(LETTER)
 
 
 def inches(text: str) -> int:
@@ -59,5 +61,21 @@ def hanging(bench: Bench, *shares: int) -> Lot:
         examples.weighed(work, examples.moved(work, 1), "108.5", 2)
         examples.moved(work, 1, "passed", "hanging")
         release(work, lot, *(shares or (1, 2)))
+        work.commit()
+    return lot
+
+
+def two_hogs(bench: Bench) -> Lot:
+    """Two hogs of one owner hang; of every side the whole ham is wanted."""
+    with bench.store.work(bench.person, bench.station) as work:
+        anna = examples.customer(work)
+        share = LotShare(1, anna.id, holdings=(*whole(0), *whole(1)))
+        lot = examples.booked(work, NewLot("pork", 2, date(2026, 3, 2), anna.id, (share,)))
+        examples.line(work, examples.order_of(work, lot), Choice(0, 0, "whole_ham", Amount("all")))
+        for index, tag in enumerate(("114", "115")):
+            animal = examples.arrived(work, lot, tag, index)
+            examples.weighed(work, animal, "205")
+            examples.moved(work, animal.id, "passed", "hanging")
+        release(work, lot, 1)
         work.commit()
     return lot

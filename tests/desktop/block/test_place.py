@@ -13,7 +13,7 @@ from shared.carcass.carcass import Gone
 from shared.shop.states import AnimalState, OrderState
 from tests.db import examples
 from tests.desktop.audit import unnamed
-from tests.desktop.block.hog import hanging, release
+from tests.desktop.block.hog import PDF, hanging, release, two_hogs
 from tests.desktop.recorded_messages import RecordedMessages
 
 
@@ -49,9 +49,10 @@ def states(bench: Bench) -> tuple[AnimalState, list[OrderState]]:
 
 
 def begin(block: BlockPlace) -> None:
-    """Open the carcass, read its sheet, start."""
+    """Open the carcass, read its sheet if it is new, start."""
     press()
-    press(Qt.Key.Key_Space)
+    if block.view.unread():
+        press(Qt.Key.Key_Space)
     press(Qt.Key.Key_Space)
 
 
@@ -194,6 +195,35 @@ def test_nothing_stands_in_the_list_before_it_is_released(qtbot: QtBot, bench: B
     block = shown(qtbot, bench)
     assert block.table.rows.rowCount() == 0
     assert block.empty.isVisible()
+
+
+def test_the_sheet_is_shown_as_it_was_released(block: BlockPlace) -> None:
+    press()
+    QTest.keyClick(block.view, Qt.Key.Key_P, Qt.KeyboardModifier.ControlModifier)
+    preview = block.preview
+    assert preview is not None
+    assert preview.pdf == PDF
+    assert preview.windowTitle() == "Block sheet 1, lot 1"
+
+
+def test_an_order_of_two_carcasses_is_cut_with_the_last(
+    qtbot: QtBot, bench: Bench, messages: RecordedMessages
+) -> None:
+    two_hogs(bench)
+    block = shown(qtbot, bench)
+    for done in ("released", "cut"):
+        begin(block)
+        cutting = block.view.cutting
+        assert cutting is not None
+        for each in cutting.steps:
+            for _ in each.lines:
+                press()
+            press(Qt.Key.Key_Space)
+        assert states(bench)[1] == [done]
+        with bench.store.read() as work:
+            made = [one.made for one in work.orders.of_lot(1)[0].choices]
+        assert made == [done == "cut"]
+    assert messages.asked == []
 
 
 def test_buttons_are_large_and_everything_has_a_name(block: BlockPlace) -> None:
