@@ -100,4 +100,12 @@ class BalancesPage(QWidget):
                 sort=lambda row: row.total_cents,
                 width=110,
             ),
+            Column(
+                "balance",
+                lambda: self.tr("Balance"),
+                lambda row: Figure("" if row.credits is not None else money_text(row.due_cents)),
+                kind="figure",
+                sort=lambda row: None if row.credits is not None else row.due_cents,
+                width=110,
+            ),
         ]

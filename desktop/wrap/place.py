@@ -74,6 +74,9 @@ class WrapPlace(Place):
 
     def _connect(self) -> None:
         self.orders.changed.connect(self._order_chosen)
+        self.orders.line.returnPressed.connect(
+            lambda: self.lines.setFocus(Qt.FocusReason.OtherFocusReason)
+        )
         self.lines.moved.connect(self._line_moved)
         self.lines.picked.connect(lambda _row: self.strip.weight.focus())
         self.strip.weighed.connect(self._weighed)
