@@ -73,9 +73,9 @@ def _allergens(sheet: LotSheet) -> Iterator[str]:
 def _told_here(one: Caution, sheet: LotSheet) -> bool:
     """A caution of a place is told on its side; of a line, where its owner has meat.
 
-    Trimmed parts and the age are told from the carcass itself, lost parts of the grind too.
+    Trimmed parts are told from the carcass itself, parts the grinder loses too.
     """
-    if one.code in ("trimmed", "age_unknown"):
+    if one.code == "trimmed":
         return False
     choice = next((it for it in sheet.question.choices if it.line == one.line), None)
     kind = sheet.catalogue.cuts[choice.cut].kind if choice is not None else ""

@@ -9,14 +9,16 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from printing.page import HAIRLINE, Paper
-from printing.typefaces import Face, size_for_capitals, width, wrap
+from printing.typefaces import Face, fit, size_for_capitals, width, wrap
 
 MM = 72 / 25.4
 BIG = size_for_capitals(8.05 * MM, "bold")
 MAIN = size_for_capitals(4.05 * MM, "bold")
 UNIT = 12.0
 DETAIL = 10.5
-MOST_RIGHT = 118.0
+MOST_RIGHT = 126.0
+LEAST_OWNER = 9.0
+
 GROUP = 9.5
 TICK = 18.0
 GAP = 8.0
@@ -97,8 +99,8 @@ def _draw(paper: Paper, row: Row, at: Columns, *, begins: bool) -> None:
     apart = len(notes) * MAIN * LEAD > LONGEST_WHOLE
     kept = [] if apart else notes
     texts = (len(names) + len(kept)) * MAIN * LEAD + len(details) * DETAIL * LEAD
-    owner = wrap(row.owner, "semibold", MAIN * 0.8, MOST_RIGHT - 6) if row.owner else []
-    right = (14 if begins else 0) + len(owner) * MAIN * 0.8 * LEAD
+    owner, owner_size = _owner(row.owner)
+    right = (14 if begins else 0) + len(owner) * owner_size * LEAD
     high = max(BIG * 0.73 + 10, texts + 7, right + 6)
     if paper.need(high + 2):
         begins = True
@@ -117,7 +119,7 @@ def _draw(paper: Paper, row: Row, at: Columns, *, begins: bool) -> None:
     for line in kept:
         y += MAIN * LEAD
         paper.text(at.name, y, line, MAIN, "bold")
-    _right(paper, row, owner, begins=begins)
+    _right(paper, row, owner, owner_size, begins=begins)
     paper.skip(high)
     if apart:
         boxed(paper, row.note, MAIN)
@@ -135,15 +137,25 @@ def _marks(paper: Paper, row: Row, at: Columns, high: float) -> None:
         paper.text(at.size + width(row.size, "bold", BIG) + 3, base, row.unit, UNIT, "semibold")
 
 
-def _right(paper: Paper, row: Row, owner: Sequence[str], *, begins: bool) -> None:
+def _right(paper: Paper, row: Row, owner: Sequence[str], size: float, *, begins: bool) -> None:
     y = paper.y
     if begins:
         y += 11
         paper.text(paper.room - 5, y, row.group, GROUP, "semibold", "right")
         y += 3
     for line in owner:
-        y += MAIN * 0.8 * LEAD
-        paper.text(paper.room - 5, y, line, MAIN * 0.8, "semibold", "right")
+        y += size * LEAD
+        paper.text(paper.room - 5, y, line, size, "semibold", "right")
+
+
+def _owner(name: str) -> tuple[list[str], float]:
+    """An owner's name in lines, smaller where a word of it is wide; no word is broken above 9 pt."""
+    room = MOST_RIGHT - 6
+    size = min(
+        (fit(word, "semibold", MAIN * 0.8, room, LEAST_OWNER) for word in name.split()),
+        default=MAIN * 0.8,
+    )
+    return (wrap(name, "semibold", size, room) if name else []), size
 
 
 def _size_width(row: Row) -> float:

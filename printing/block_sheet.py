@@ -161,7 +161,7 @@ def _head_left(paper: Paper, sheet: LotSheet) -> float:
     species = capital(words.name(carcass.species, f"species.{carcass.species}"))
     regime = words.say(f"papers.regime_{carcass.regime}")
     facts = [words.say("papers.block_sheet"), *_numbers(sheet), regime]
-    paper.text(0, 53, ", ".join(facts), 10.5)
+    paper.text(0, 53, " · ".join(facts), 10.5)
     if not sheet.side:
         told = words.say("papers.lot", lot=sheet.lot) if sheet.lot else species
         paper.text(0, 20, told, CORNER, "bold")
