@@ -149,7 +149,7 @@ def _right(paper: Paper, row: Row, owner: Sequence[str], size: float, *, begins:
 
 
 def _owner(name: str) -> tuple[list[str], float]:
-    """An owner's name in lines, smaller where a word of it is wide; no word is broken above 9 pt."""
+    """An owner's name in lines, smaller where a word of it is wide, to 9 points at the least."""
     room = MOST_RIGHT - 6
     size = min(
         (fit(word, "semibold", MAIN * 0.8, room, LEAST_OWNER) for word in name.split()),
