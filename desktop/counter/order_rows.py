@@ -47,13 +47,13 @@ def columns() -> list[Column[OrderRowShown]]:
             lambda row: row.cut,
             kind="state",
             mark=lambda row: row.mark,
-            width=290,
+            width=224,
         ),
-        Column("amount", lambda: _tr("Amount"), lambda row: row.amount, width=130),
+        Column("amount", lambda: _tr("Amount"), lambda row: row.amount, width=116),
         Column("finish", lambda: _tr("Finish"), lambda row: row.finish, stretch=True),
-        Column("pounds", lambda: _tr("Pounds"), lambda row: row.pounds, kind="figure", width=96),
+        Column("pounds", lambda: _tr("Pounds"), lambda row: row.pounds, kind="figure", width=84),
         Column(
-            "packages", lambda: _tr("Packages"), lambda row: row.packages, kind="figure", width=90
+            "packages", lambda: _tr("Packages"), lambda row: row.packages, kind="figure", width=84
         ),
     ]
 

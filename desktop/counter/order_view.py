@@ -8,6 +8,7 @@ from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QWidget
 
 from desktop.counter.answer_panel import AnswerPanel
+from desktop.counter.carcass_map import CarcassMap
 from desktop.counter.line_dialog import LineDialog, blank_choice, ways_of_cutting
 from desktop.counter.order_desk import OrderDesk, Problem
 from desktop.counter.order_rows import OrderRowShown
@@ -55,6 +56,7 @@ class OrderView(QWidget):
         self.back = button(self, quiet=True)
         self.heading = Words("group", parent=self)
         self.chips = OwnerChips(self)
+        self.map = CarcassMap(self)
         self.table = OrderTable(self)
         self.refusal = Words("body", "complaint", self).wrapped()
         self.refusal.hide()
@@ -80,6 +82,7 @@ class OrderView(QWidget):
         if desk is None:
             return
         self.table.show_order(desk, self.bench.words, line)
+        self._show_map()
         self.chips.show_orders(desk.orders, desk.order.id, self.bench.words)
         self.panel.show_answer(desk, self.bench.words)
         self._show_figures(desk)
@@ -197,6 +200,19 @@ class OrderView(QWidget):
             self._done(found, max(new, default=0))
         self.table.setFocus()
 
+    def _show_map(self) -> None:
+        """The map says what the table says: the primals' states, and which is unfolded."""
+        if self.desk is None:
+            return
+        heads = [one for one in self.table.rows.rows() if not one.line]
+        marks = {one.primal: one.mark for one in heads}
+        names = {one.primal: one.cut for one in heads}
+        self.map.show_primals(self.desk.catalogue.species, marks, names, self.table.unfolded)
+
+    def _go_to(self, primal: str) -> None:
+        self.table.go_to(primal)
+        self.table.setFocus()
+
     def _done(self, problem: "Problem | None", line: int = 0) -> None:
         self.refuse("" if problem is None else problem_words(problem))
         self.show_again(line)
@@ -264,7 +280,10 @@ class OrderView(QWidget):
         top.addWidget(self.heading, 1)
         main.addLayout(top)
         main.addWidget(self.chips)
-        main.addWidget(self.table, 1)
+        middle = row(gap=GROUP)
+        middle.addWidget(self.map)
+        middle.addWidget(self.table, 1)
+        main.addLayout(middle, 1)
         main.addWidget(self.refusal)
         feet = row(gap=TOGETHER)
         for each in (self.main, self.usual, self.payment, self.confirm, self.name, self.hand_over):
@@ -280,6 +299,8 @@ class OrderView(QWidget):
         self.destroyed.connect(lambda: work.forget("counter.remedies"))
         self.back.clicked.connect(self.left)
         self.chips.chosen.connect(self._turn)
+        self.table.moved.connect(self._show_map)
+        self.map.picked.connect(self._go_to)
         self.table.picked.connect(self.edit)
         self.table.typed.connect(self.find_cut)
         self.table.removed.connect(self.remove)

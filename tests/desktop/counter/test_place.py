@@ -208,7 +208,7 @@ def test_no_key_holds_up_the_window(qtbot: QtBot, bench: Bench) -> None:
         work.commit()
     place = with_order(qtbot, bench, lot)
     qtbot.wait(20)
-    with slow_turns(limit_ms=100) as slow:
+    with slow_turns() as slow:
         for key in (Qt.Key.Key_Down, Qt.Key.Key_Down, Qt.Key.Key_Up):
             pressed(key)
             qtbot.wait(10)
