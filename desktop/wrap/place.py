@@ -260,7 +260,11 @@ class WrapPlace(Place):
     def mark_ready(self) -> None:
         """All is wrapped: the order is ready to hand over."""
         if self.wrapping is not None and self.side.ready.isEnabled():
-            self._moved(self.wrapping.order, "ready", "")
+            bare = [one.product for one in self.wrapping.lines if not one.packages]
+            number = self.wrapping.order.number
+            if self._moved(self.wrapping.order, "ready", "") and bare:
+                words = self.tr("Order {number} is ready; nothing was packed of: {lines}.")
+                self.said.emit(words.format(number=number, lines="; ".join(bare)))
 
     def take_back(self) -> None:
         """A ready order comes back to be wrapped, with a reason."""
@@ -272,9 +276,10 @@ class WrapPlace(Place):
         if reason is not None:
             self._moved(self.wrapping.order, "cut", reason)
 
-    def _moved(self, order: Order, to: str, reason: str) -> None:
+    def _moved(self, order: Order, to: str, reason: str) -> bool:
         said = self.work.move(order, to, reason)
         self.side.say(said)
         if not said:
             self.changed.emit()
             self.refresh()
+        return not said

@@ -154,7 +154,12 @@ def test_ready_and_back_again_with_a_reason(
 ) -> None:
     order = order_on_the_table(store, signed)
     place = opened(qtbot, bench)
+    weigh(place, "18.5")
+    said: list[str] = []
+    place.said.connect(said.append)
     place.mark_ready()
+    assert "nothing was packed of: Bacon" in said[-1]
+    assert "ham" not in said[-1]
     qtbot.waitUntil(lambda: not bench.work.busy())
     with store.read() as work:
         found = work.orders.get(order.id)
