@@ -97,6 +97,7 @@ class CuttingView(QWidget):
         self.back.setText(self.tr("&Back"))
         self.paper.setText(self.tr("Sheet (Ctrl+P)"))
         self.leave.setText(self.tr("List (Esc)"))
+        self.main.setText(self.tr("&Start cutting"))
         if self.cutting is not None:
             self.go(self.at)
 

@@ -66,7 +66,7 @@ def animal_columns(bench: "Bench") -> tuple[Column[AnimalRow], ...]:
         Column(
             "day",
             lambda: _tr("Day"),
-            lambda row: date_text(row.day, bench.words.language).rsplit(",", 1)[0],
+            lambda row: date_text(row.day, bench.words.language).rsplit(" ", 1)[0].rstrip(","),
             sort=lambda row: row.day,
             width=96,
         ),

@@ -96,7 +96,7 @@ class AnimalPanel(SidePanel):
     def retranslate(self) -> None:
         """Every word again."""
         self.weights.retranslate()
-        self.hook.set_label(self.tr("Hangs at (rail and &hook)"))
+        self.hook.set_label(self.tr("Hangs at (rail and hoo&k)"))
         self.correct.setText(self.tr("Correct a weight (F8)"))
         self.lose.setText(self.tr("A part is gone (F9)"))
         self.tags.setText(self.tr("Print its tags (Ctrl+P)"))
@@ -151,6 +151,7 @@ class AnimalPanel(SidePanel):
         if seen is None:
             self.tag.setText("")
             self.about.setText(self.tr("Choose an animal in the list."))
+            self.check_in.setText(self.tr("&Check in"))
             self.state.hide()
             self.gone.hide()
             return

@@ -5,7 +5,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeySequence, QShortcut
-from PySide6.QtWidgets import QDialog, QStackedWidget, QWidget
+from PySide6.QtWidgets import QDialog, QScrollArea, QStackedWidget, QWidget
 
 from desktop.fields import ChoiceField
 from desktop.look.space import EDGE, GROUP, TOGETHER, column, row
@@ -72,7 +72,13 @@ class RailPlace(Place):
         left.addWidget(self.stack, 1)
         across = row(self, gap=0)
         across.addLayout(left, 1)
-        across.addWidget(self.panel)
+        around = QScrollArea(self)
+        around.setWidgetResizable(True)
+        around.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        around.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        around.setFixedWidth(self.panel.width() + 12)  # room for the bar in large type
+        around.setWidget(self.panel)
+        across.addWidget(around)
 
     def _connect(self) -> None:
         self.table.moved.connect(self._moved)
@@ -103,7 +109,7 @@ class RailPlace(Place):
 
     def retranslate(self) -> None:
         self.heading.setText(self.tr("Rail"))
-        self.which.set_label(self.tr("S&how"))
+        self.which.set_label(self.tr("&Show"))
         self.which.set_choices(
             [
                 ("in_hand", self.tr("all not yet cut")),
