@@ -44,6 +44,10 @@ def waiting(bench: "Bench") -> list[Waiting]:
 
 def carcass_columns(bench: "Bench") -> tuple[Column[Waiting], ...]:
     """Tag, species, owners, days, hook, weight, sheet."""
+    return (*_who(bench), *_what(bench))
+
+
+def _who(bench: "Bench") -> tuple[Column[Waiting], ...]:
     return (
         Column("tag", lambda: _tr("Tag"), lambda one: one.animal.tag, width=160),
         Column(
@@ -61,6 +65,11 @@ def carcass_columns(bench: "Bench") -> tuple[Column[Waiting], ...]:
             sort=lambda one: one.days,
             width=72,
         ),
+    )
+
+
+def _what(bench: "Bench") -> tuple[Column[Waiting], ...]:
+    return (
         Column("hook", lambda: _tr("Hangs at"), lambda one: one.animal.place, width=112),
         Column(
             "hot",

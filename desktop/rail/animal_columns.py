@@ -1,5 +1,6 @@
 """The columns of the rail's list of animals."""
 
+from collections.abc import Callable
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication
@@ -17,10 +18,10 @@ if TYPE_CHECKING:
 
 def animal_columns(bench: "Bench") -> tuple[Column[AnimalRow], ...]:
     """Tag, state, species, lot, owners, weights, hook and day."""
+    return (*_who(bench), *_what(bench))
 
-    def weight(ng: int | None) -> str | Figure:
-        return "" if ng is None else figure(pounds_text(ng))
 
+def _who(bench: "Bench") -> tuple[Column[AnimalRow], ...]:
     return (
         Column("tag", lambda: _tr("Tag"), lambda row: row.tag or "—", width=80),
         Column(
@@ -46,22 +47,13 @@ def animal_columns(bench: "Bench") -> tuple[Column[AnimalRow], ...]:
             width=56,
         ),
         Column("owners", lambda: _tr("Owners"), lambda row: row.owners, stretch=True),
-        Column(
-            "live",
-            lambda: _tr("Live"),
-            lambda row: weight(row.live_ng),
-            kind="figure",
-            sort=lambda row: row.live_ng,
-            width=104,
-        ),
-        Column(
-            "hot",
-            lambda: _tr("Hot"),
-            lambda row: weight(row.hot_ng),
-            kind="figure",
-            sort=lambda row: row.hot_ng,
-            width=104,
-        ),
+    )
+
+
+def _what(bench: "Bench") -> tuple[Column[AnimalRow], ...]:
+    return (
+        _weight("live", lambda: _tr("Live"), lambda row: row.live_ng),
+        _weight("hot", lambda: _tr("Hot"), lambda row: row.hot_ng),
         Column("hook", lambda: _tr("Hangs at"), lambda row: row.place, width=88),
         Column(
             "day",
@@ -71,6 +63,16 @@ def animal_columns(bench: "Bench") -> tuple[Column[AnimalRow], ...]:
             width=96,
         ),
     )
+
+
+def _weight(
+    key: str, title: Callable[[], str], nanograms: Callable[[AnimalRow], int | None]
+) -> Column[AnimalRow]:
+    def show(row: AnimalRow) -> str | Figure:
+        ng = nanograms(row)
+        return "" if ng is None else figure(pounds_text(ng))
+
+    return Column(key, title, show, kind="figure", sort=nanograms, width=104)
 
 
 def _tr(text: str) -> str:
