@@ -92,6 +92,11 @@ class BalancesPage(QWidget):
                 sort=lambda row: row.issued_at,
                 width=150,
             ),
+            *self._sums(),
+        ]
+
+    def _sums(self) -> list[Column[BillRow]]:
+        return [
             Column(
                 "total",
                 lambda: self.tr("Total"),

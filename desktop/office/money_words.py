@@ -41,10 +41,14 @@ def basis_words(line: "BillLine", words: "Words") -> str:
 
 def complaint(problem: "BillingProblem | Refused") -> str:
     """Why it can't be done, and what would work."""
-    say, here, data = QCoreApplication.translate, "MoneyWords", dict(problem.data)
-    match problem.code:
-        case "no_card":
-            said = say(here, "No rate card holds for this lot; add one under Rates (Alt+3).")
+    said = _of_money(problem.code) or _of_the_lot(problem.code)
+    return said.format_map(defaultdict(str, problem.data, code=problem.code))
+
+
+def _of_money(code: str) -> str:
+    """Sentences about amounts, bills and credits; "" for any other code."""
+    say, here, said = QCoreApplication.translate, "MoneyWords", ""
+    match code:
         case "overpaid":
             said = say(here, "{due} is due; {tendered} is more. Only cash can give change.")
         case "nothing_due":
@@ -65,6 +69,17 @@ def complaint(problem: "BillingProblem | Refused") -> str:
             said = say(here, "That is more than the line was billed.")
         case "no_such_line":
             said = say(here, "Choose the line the amount is of.")
+        case _:
+            pass
+    return said
+
+
+def _of_the_lot(code: str) -> str:
+    """Sentences about weights, shares and rate cards."""
+    say, here = QCoreApplication.translate, "MoneyWords"
+    match code:
+        case "no_card":
+            said = say(here, "No rate card holds for this lot; add one under Rates (Alt+3).")
         case "weight_missing":
             said = say(here, "An animal has no hanging weight yet; weigh it at the Rail.")
         case "quarters_differ":
@@ -81,4 +96,4 @@ def complaint(problem: "BillingProblem | Refused") -> str:
             said = say(here, "A rate can't be below nothing.")
         case _:
             said = say(here, "It can't be billed: {code}.")
-    return said.format_map(defaultdict(str, data, code=problem.code))
+    return said

@@ -13,6 +13,9 @@ class LineColumns(QObject):
 
     def columns(self) -> list[Column[WrapLine]]:
         """Product, planned and made, and how far the line is."""
+        return [*self._planned(), *self._made()]
+
+    def _planned(self) -> list[Column[WrapLine]]:
         return [
             Column("product", lambda: self.tr("Product"), lambda row: row.product, stretch=True),
             Column(
@@ -31,6 +34,10 @@ class LineColumns(QObject):
                 sort=lambda row: row.planned_ng,
                 width=94,
             ),
+        ]
+
+    def _made(self) -> list[Column[WrapLine]]:
+        return [
             Column(
                 "made",
                 lambda: self.tr("Made"),
