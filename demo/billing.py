@@ -20,6 +20,7 @@ from shared.units import NG_PER_LB, Weight
 
 if TYPE_CHECKING:
     from db.unit_of_work import Work
+    from shared.cutting.order import Choice
 
 
 def weigh_packages(work: "Work", lot_id: int, species: str, lines: int | None = None) -> None:
@@ -42,12 +43,19 @@ def weigh_packages(work: "Work", lot_id: int, species: str, lines: int | None = 
                         order.id,
                         line.line,
                         line.cut,
-                        words.name(species, f"cut.{line.cut}"),
+                        _product(words, species, choices[line.line]),
                         Weight(net, "lb", -2),
                         tare=Weight(3, "lb", -2),
                         finishes=choices[line.line].finishes,
                     )
                     _weighed(work.packages.add(new))
+
+
+def _product(words: Words, species: str, choice: "Choice") -> str:
+    """The words on the label: the cut and what is done to it, with a capital."""
+    done = [words.name(species, f"finish.{one}") for one in choice.finishes if one != "fresh"]
+    said = ", ".join([words.name(species, f"cut.{choice.cut}"), *done])
+    return said[:1].upper() + said[1:]
 
 
 def _weighed(found: object) -> None:

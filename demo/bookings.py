@@ -81,7 +81,7 @@ DONE = (
     _lot("lamb", -20, -15, 136, 30, W(19, ("roasts",)), W(20)),
     _lot("pork", -18, -15, 295, 2, W(21, ("boneless",)), W(22)),
     _lot("pork", -17, -14, 262, 35, W(35, ("sausage", "liver"))),
-    _lot("beef", -24, -12, 1320, 1, W(23, FORE), W(24, HIND), W(6, ("no tender",)), deposit=7_500),
+    _lot("goat", -18, -12, 88, 25, W(23), W(24), deposit=2_500),
     _lot("pork", -14, -11, 277, 2, W(26), W(27), liver=False, regime="inspected"),
     _lot("lamb", -13, -9, 118, 30, W(28)),
     _lot("goat", -12, -8, 78, 25, W(29)),
