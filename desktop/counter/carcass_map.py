@@ -45,6 +45,7 @@ class CarcassMap(QWidget):
         self._marks: Mapping[str, Mark] = {}
         self._names: Mapping[str, str] = {}
         self._focused = ""
+        self._room = True
 
     def show_primals(
         self, species: str, marks: Mapping[str, Mark], names: Mapping[str, str], focused: str
@@ -52,8 +53,13 @@ class CarcassMap(QWidget):
         """Show every primal in its state; the focused one with a stamp edge."""
         self._shapes = shapes(species)
         self._marks, self._names, self._focused = marks, names, focused
-        self.setVisible(bool(self._shapes))
+        self.setVisible(self._room and bool(self._shapes))
         self.update()
+
+    def set_room(self, room: bool) -> None:
+        """Whether there is room for the map; it hides where there is none."""
+        self._room = room
+        self.setVisible(room and bool(self._shapes))
 
     def primal_at(self, point: QPointF) -> str:
         """The primal drawn at a point of the widget; "" beside the side."""

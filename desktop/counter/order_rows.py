@@ -95,7 +95,7 @@ def _primal_row(
 ) -> OrderRowShown:
     mark, said = Mark.PLAIN, ""
     if Mark.CONTESTED in marks:
-        mark, said = Mark.CONTESTED, _tr("promised twice")
+        mark, said = Mark.CONTESTED, _tr("contested")
     elif still_open:
         mark, said = Mark.OPEN, _tr("open")
     elif Mark.TIGHT in marks:

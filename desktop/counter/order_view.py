@@ -4,7 +4,7 @@ from functools import partial
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QKeySequence, QShortcut
+from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import QWidget
 
 from desktop.counter.answer_panel import AnswerPanel
@@ -30,6 +30,8 @@ if TYPE_CHECKING:
     from desktop.bench import Bench
     from shared.cutting.answer import Answer, Remedy
     from shared.cutting.order import Choice
+
+ROOM_FOR_MAP = 1300
 
 
 class OrderView(QWidget):
@@ -65,7 +67,6 @@ class OrderView(QWidget):
         self.payment = button(self)
         self.confirm = button(self)
         self.name = button(self)
-        self.hand_over = button(self)
         self.main = button(self, main=True)
         self._lay_out()
         self._connect()
@@ -97,6 +98,11 @@ class OrderView(QWidget):
                 key="counter.remedies",
             )
 
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """The map goes where there is no room for it beside the table."""
+        super().resizeEvent(event)
+        self.map.set_room(self.width() >= ROOM_FOR_MAP)
+
     def reload(self) -> None:
         """Read the records again."""
         if self.desk is not None:
@@ -110,7 +116,6 @@ class OrderView(QWidget):
         self.payment.setText(self.tr("Payment  F7"))
         self.confirm.setText(self.tr("Confirmation  Ctrl+P"))
         self.name.setText(self.tr("Owner  F11"))
-        self.hand_over.setText(self.tr("Hand over  F8"))
         self.main.setText(self.tr("Settle  Ctrl+Enter"))
         self.table.set_name(self.tr("The order by primal"))
         self.show_again()
@@ -270,7 +275,6 @@ class OrderView(QWidget):
         self.main.setText(names.get(order.state, self.tr("Hand over  F8")))
         again = order.state == "released" and order.changed_since_sheet
         self.main.setEnabled(order.state in ("open", "settled", "ready") or again)
-        self.hand_over.setEnabled(order.state == "ready")
 
     def _lay_out(self) -> None:
         main = column(gap=TOGETHER)
@@ -286,7 +290,7 @@ class OrderView(QWidget):
         main.addLayout(middle, 1)
         main.addWidget(self.refusal)
         feet = row(gap=TOGETHER)
-        for each in (self.main, self.usual, self.payment, self.confirm, self.name, self.hand_over):
+        for each in (self.main, self.usual, self.payment, self.confirm, self.name):
             feet.addWidget(each)
         feet.addStretch(1)
         main.addLayout(feet)
@@ -310,7 +314,6 @@ class OrderView(QWidget):
         self.payment.clicked.connect(lambda: self.wanted.emit("payment"))
         self.confirm.clicked.connect(lambda: self.wanted.emit("confirmation"))
         self.name.clicked.connect(lambda: self.wanted.emit("name"))
-        self.hand_over.clicked.connect(lambda: self.wanted.emit("hand_over"))
         self._key("F9", self.fill_usual)
         self._key("F7", lambda: self.wanted.emit("payment"))
         self._key("F8", lambda: self.wanted.emit("hand_over"))
