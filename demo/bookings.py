@@ -69,7 +69,16 @@ def _lot(
 W = Wish
 FORE, HIND = ("fore",), ("hind", "no tender")
 DONE = (
-    _lot("beef", -34, -20, 1240, 1, W(6, ("strips",)), W(7, ("no tender",)), deposit=10_000),
+    _lot(
+        "beef",
+        -34,
+        -20,
+        1240,
+        1,
+        W(6, ("strips", "grind round")),
+        W(7, ("no tender", "grind round")),
+        deposit=10_000,
+    ),
     _lot("pork", -28, -25, 284, 2, W(12), W(13, ("boneless",))),
     _lot("pork", -28, -25, 266, 2, W(14, ("sausage",))),
     _lot("lamb", -27, -22, 128, 30, W(11)),
@@ -77,9 +86,9 @@ DONE = (
     _lot("pork", -24, -21, 290, 2, W(15, ("sausage",)), regime="inspected"),
     _lot("goat", -24, -20, 84, 25, W(9), W(10)),
     _lot("beef", -27, -14, 1185, 5, W(17, ("ribeyes", "grind round"))),
-    _lot("pork", -21, -18, 258, 3, W(18)),
+    _lot("goat", -21, -18, 82, 3, W(18)),
     _lot("lamb", -20, -15, 136, 30, W(19, ("roasts",)), W(20)),
-    _lot("pork", -18, -15, 295, 2, W(21, ("boneless",)), W(22)),
+    _lot("pork", -18, -15, 295, 2, W(22, ("boneless",))),
     _lot("pork", -17, -14, 262, 35, W(35, ("sausage", "liver"))),
     _lot("goat", -18, -12, 88, 25, W(23), W(24), deposit=2_500),
     _lot("pork", -14, -11, 277, 2, W(26), W(27), liver=False, regime="inspected"),
@@ -95,7 +104,9 @@ READY = (
     _lot("pork", -7, -4, 274, 2, W(34), until="ready"),
     _lot("pork", -6, -3, 288, 35, W(36, ("sausage",)), W(37), until="ready"),
     _lot("lamb", -8, -3, 122, 30, W(38, ("roasts",)), until="ready"),
-    _lot("beef", -16, -3, 1265, 1, W(39, ("older",)), until="ready", age="30_and_over"),
+    _lot(
+        "beef", -16, -3, 1265, 1, W(39, ("older", "grind round")), until="ready", age="30_and_over"
+    ),
 )
 WRAPPING = (
     _lot("pork", -4, -1, 272, 2, W(4), until="wrapping"),
