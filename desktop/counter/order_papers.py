@@ -3,6 +3,7 @@
 from typing import TYPE_CHECKING
 
 from desktop.counter.price import estimate
+from desktop.counter.share_words import share_words
 
 if TYPE_CHECKING:
     from PySide6.QtWidgets import QWidget
@@ -29,7 +30,7 @@ def show_confirmation(bench: "Bench", desk: "OrderDesk", parent: "QWidget") -> N
         tags=tuple(one.tag for one in desk.lot.animals if one.tag),
         day=desk.lot.day,
         owner=desk.order.owner,
-        share_text="",
+        share_text=share_words(share.holdings),
         note=desk.order.note,
         deposit_cents=share.deposit_asked,
     )

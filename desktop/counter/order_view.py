@@ -16,6 +16,7 @@ from desktop.counter.order_table import OrderTable
 from desktop.counter.owner_chips import OwnerChips
 from desktop.counter.price import estimate
 from desktop.counter.refusal_words import problem_words
+from desktop.counter.share_words import share_words
 from desktop.fields.dates import date_text
 from desktop.look.space import EDGE, GROUP, TOGETHER, column, row
 from desktop.panels.buttons import button
@@ -41,8 +42,8 @@ class OrderView(QWidget):
         left: back to the list.
         changed: the records were changed.
         said: a sentence for the status line.
-        wanted: a step further, as words: "main", "hand_over", "payment", "name", "take_back",
-            "confirmation".
+        wanted: a step further, as words: "main", "hand_over", "payment", "name", "note",
+            "take_back", "confirmation".
     """
 
     left = Signal()
@@ -67,6 +68,7 @@ class OrderView(QWidget):
         self.payment = button(self)
         self.confirm = button(self)
         self.name = button(self)
+        self.note = button(self)
         self.main = button(self, main=True)
         self._lay_out()
         self._connect()
@@ -112,9 +114,10 @@ class OrderView(QWidget):
     def retranslate(self) -> None:
         """Set every word again."""
         self.back.setText(self.tr("Orders  Esc"))
-        self.usual.setText(self.tr("The house's usual  F9"))
+        self.usual.setText(self.tr("House's usual  F9"))
         self.payment.setText(self.tr("Payment  F7"))
-        self.confirm.setText(self.tr("Confirmation  Ctrl+P"))
+        self.confirm.setText(self.tr("Confirm  Ctrl+P"))
+        self.note.setText(self.tr("Note  F12"))
         self.name.setText(self.tr("Owner  F11"))
         self.main.setText(self.tr("Settle  Ctrl+Enter"))
         self.table.set_name(self.tr("The order by primal"))
@@ -237,6 +240,7 @@ class OrderView(QWidget):
             self.tr("Order {number}").format(number=desk.order.number),
             f"{lot.head} {species}",
             date_text(lot.day, self.bench.words.language),
+            share_words(next(one.holdings for one in lot.shares if one.number == desk.share)),
         ]
         if desk.order.changed_since_sheet:
             parts.append(self.tr("changed since sheet {n}").format(n=desk.order.sheet))
@@ -290,7 +294,7 @@ class OrderView(QWidget):
         main.addLayout(middle, 1)
         main.addWidget(self.refusal)
         feet = row(gap=TOGETHER)
-        for each in (self.main, self.usual, self.payment, self.confirm, self.name):
+        for each in (self.main, self.usual, self.payment, self.confirm, self.name, self.note):
             feet.addWidget(each)
         feet.addStretch(1)
         main.addLayout(feet)
@@ -313,10 +317,12 @@ class OrderView(QWidget):
         self.main.clicked.connect(lambda: self.wanted.emit("main"))
         self.payment.clicked.connect(lambda: self.wanted.emit("payment"))
         self.confirm.clicked.connect(lambda: self.wanted.emit("confirmation"))
+        self.note.clicked.connect(lambda: self.wanted.emit("note"))
         self.name.clicked.connect(lambda: self.wanted.emit("name"))
         self._key("F9", self.fill_usual)
         self._key("F7", lambda: self.wanted.emit("payment"))
         self._key("F8", lambda: self.wanted.emit("hand_over"))
+        self._key("F12", lambda: self.wanted.emit("note"))
         self._key("F11", lambda: self.wanted.emit("name"))
         self._key("Ctrl+Backspace", lambda: self.wanted.emit("take_back"))
         self._key("Ctrl+P", lambda: self.wanted.emit("confirmation"))

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QStackedWidget, QWidget
 from desktop.counter.book_dialog import BookDialog
 from desktop.counter.hand_over_dialog import HandOverDialog
 from desktop.counter.name_dialog import NameDialog
+from desktop.counter.note_dialog import OrderNoteDialog
 from desktop.counter.order_list import OrderList
 from desktop.counter.order_papers import show_confirmation
 from desktop.counter.order_view import OrderView
@@ -23,6 +24,7 @@ from shared.shop.states import order_moves
 if TYPE_CHECKING:
     from desktop.bench import Bench, Target
     from desktop.counter.release import SheetAsked
+    from desktop.fields import FormDialog
     from shared.shop.lists import OrderRow
     from shared.shop.states import OrderState
 
@@ -40,7 +42,7 @@ class CounterPlace(Place):
         self._pages.addWidget(self.list)
         self._pages.addWidget(self.order)
         column(self).addWidget(self._pages)
-        self.dialog: BookDialog | PaymentDialog | HandOverDialog | NameDialog | None = None
+        self.dialog: FormDialog | None = None
         self._connect()
         self.retranslate()
 
@@ -130,6 +132,8 @@ class CounterPlace(Place):
             self._take_payment()
         elif what == "name":
             self._name_owner()
+        elif what == "note":
+            self._note()
         elif what == "take_back":
             self._take_back()
         elif what == "confirmation":
@@ -206,6 +210,15 @@ class CounterPlace(Place):
         if desk is None:
             return
         dialog = NameDialog(self.bench, desk.lot, desk.share, self)
+        self.dialog = dialog
+        dialog.accepted.connect(self._show_changed)
+        dialog.open()
+
+    def _note(self) -> None:
+        desk = self.order.desk
+        if desk is None:
+            return
+        dialog = OrderNoteDialog(self.bench, desk.order, self)
         self.dialog = dialog
         dialog.accepted.connect(self._show_changed)
         dialog.open()
