@@ -54,10 +54,10 @@ class HandOverDialog(FormDialog):
     def retranslate(self) -> None:
         owner = self._order.owner or self.tr("to be named")
         count = sum(row.packages for row in self._counts)
-        weight = pounds_text(sum(row.nanograms for row in self._counts))
+        weight = pounds_text(sum(row.nanograms for row in self._counts), 2)
         self.set_words(
             self.tr("Hand over order {number}").format(number=self._order.number),
-            self.tr("{owner}: {count} packages, {weight}. Count them off together.").format(
+            self.tr("{owner}. Packages: {count}, {weight}. Count them off together.").format(
                 owner=owner, count=count, weight=weight
             ),
             self.tr("&Hand over"),
@@ -104,7 +104,7 @@ class HandOverDialog(FormDialog):
             Column(
                 "pounds",
                 lambda: self.tr("Pounds"),
-                lambda row: figure(pounds_text(row.nanograms)),
+                lambda row: figure(pounds_text(row.nanograms, 2)),
                 "figure",
                 width=100,
             ),
