@@ -49,17 +49,27 @@ def carcass_columns(bench: "Bench") -> tuple[Column[Waiting], ...]:
 
 def _who(bench: "Bench") -> tuple[Column[Waiting], ...]:
     return (
-        Column("tag", lambda: _tr("Tag"), lambda one: one.animal.tag, width=160),
+        Column(
+            "tag",
+            lambda: QCoreApplication.translate("BlockList", "Tag"),
+            lambda one: one.animal.tag,
+            width=160,
+        ),
         Column(
             "species",
-            lambda: _tr("Animal"),
+            lambda: QCoreApplication.translate("BlockList", "Animal"),
             lambda one: bench.words.name(one.animal.species, f"species.{one.animal.species}"),
             width=112,
         ),
-        Column("owners", lambda: _tr("Owners"), lambda one: one.animal.owners, stretch=True),
+        Column(
+            "owners",
+            lambda: QCoreApplication.translate("BlockList", "Owners"),
+            lambda one: one.animal.owners,
+            stretch=True,
+        ),
         Column(
             "days",
-            lambda: _tr("Days"),
+            lambda: QCoreApplication.translate("BlockList", "Days"),
             lambda one: str(one.days),
             kind="figure",
             sort=lambda one: one.days,
@@ -70,10 +80,15 @@ def _who(bench: "Bench") -> tuple[Column[Waiting], ...]:
 
 def _what(bench: "Bench") -> tuple[Column[Waiting], ...]:
     return (
-        Column("hook", lambda: _tr("Hangs at"), lambda one: one.animal.place, width=112),
+        Column(
+            "hook",
+            lambda: QCoreApplication.translate("BlockList", "Hangs at"),
+            lambda one: one.animal.place,
+            width=112,
+        ),
         Column(
             "hot",
-            lambda: _tr("Hot"),
+            lambda: QCoreApplication.translate("BlockList", "Hot"),
             lambda one: figure(pounds_text(one.animal.hot_ng)) if one.animal.hot_ng else "",
             kind="figure",
             sort=lambda one: one.animal.hot_ng,
@@ -81,7 +96,7 @@ def _what(bench: "Bench") -> tuple[Column[Waiting], ...]:
         ),
         Column(
             "sheet",
-            lambda: _tr("Sheet"),
+            lambda: QCoreApplication.translate("BlockList", "Sheet"),
             _sheet,
             kind="state",
             mark=lambda one: Mark.PLAIN if one.read else Mark.TIGHT,
@@ -89,7 +104,7 @@ def _what(bench: "Bench") -> tuple[Column[Waiting], ...]:
         ),
         Column(
             "state",
-            lambda: _tr("State"),
+            lambda: QCoreApplication.translate("BlockList", "State"),
             lambda one: bench.words.name("", f"state.{one.animal.state}"),
             width=136,
         ),
@@ -97,9 +112,9 @@ def _what(bench: "Bench") -> tuple[Column[Waiting], ...]:
 
 
 def _sheet(one: Waiting) -> str:
-    text = _tr("sheet {number}") if one.read else _tr("sheet {number}, new")
+    text = (
+        QCoreApplication.translate("BlockList", "sheet {number}")
+        if one.read
+        else QCoreApplication.translate("BlockList", "sheet {number}, new")
+    )
     return text.format(number=one.sheet)
-
-
-def _tr(text: str) -> str:
-    return QCoreApplication.translate("BlockList", text)

@@ -16,12 +16,18 @@ def large_words(line: "Line", species: str, words: "Words") -> str:
     """Count, cut and thickness: "6 ham steaks, ¾ in"; for ground its pounds and lean."""
     if not isinstance(line, BlockLine):
         parts = [pounds_text(line.weight_ng), words.name(species, f"cut.{line.cut}")]
-        lean = _tr("{lean} % lean").format(lean=line.lean) if line.lean is not None else ""
+        lean = (
+            QCoreApplication.translate("BlockLines", "{lean} % lean").format(lean=line.lean)
+            if line.lean is not None
+            else ""
+        )
         return ", ".join(part for part in (" ".join(parts), lean) if part)
     name = words.name(species, f"cut.{line.cut}", line.count or 1)
     text = f"{line.count} {name}" if line.count else name
     if line.from_rest:
-        text = _tr("{what}, all that is left").format(what=text)
+        text = QCoreApplication.translate("BlockLines", "{what}, all that is left").format(
+            what=text
+        )
     if line.thickness is not None:
         text = f"{text}, {length_text(line.thickness)}"
     return text
@@ -34,24 +40,34 @@ def small_words(line: "Line", cutting: "Cutting", words: "Words") -> str:
     parts += [words.name(species, f"finish.{one}") for one in line.finishes]
     if isinstance(line, BlockLine):
         if line.piece_weight is not None:
-            parts.append(_tr("{weight} each").format(weight=weight_text(line.piece_weight)))
+            parts.append(
+                QCoreApplication.translate("BlockLines", "{weight} each").format(
+                    weight=weight_text(line.piece_weight)
+                )
+            )
         if line.ribs is not None:
-            parts.append(_tr("{ribs} ribs").format(ribs=line.ribs))
+            parts.append(
+                QCoreApplication.translate("BlockLines", "{ribs} ribs").format(ribs=line.ribs)
+            )
         if line.side == 0:
-            parts.append(_tr("of both sides or the animal"))
+            parts.append(QCoreApplication.translate("BlockLines", "of both sides or the animal"))
     parts.append(_package(line))
     if isinstance(line, BlockLine):
-        parts.append(_tr("about {pounds}").format(pounds=pounds_text(line.weight_ng)))
+        parts.append(
+            QCoreApplication.translate("BlockLines", "about {pounds}").format(
+                pounds=pounds_text(line.weight_ng)
+            )
+        )
     return " · ".join(part for part in parts if part)
 
 
 def _package(line: "Line") -> str:
     if line.package.pieces is not None:
-        return _tr("{count} to a package").format(count=line.package.pieces)
+        return QCoreApplication.translate("BlockLines", "{count} to a package").format(
+            count=line.package.pieces
+        )
     if line.package.weight is not None:
-        return _tr("packages of {weight}").format(weight=weight_text(line.package.weight))
+        return QCoreApplication.translate("BlockLines", "packages of {weight}").format(
+            weight=weight_text(line.package.weight)
+        )
     return ""
-
-
-def _tr(text: str) -> str:
-    return QCoreApplication.translate("BlockLines", text)

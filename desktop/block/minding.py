@@ -21,28 +21,39 @@ def cautions(cutting: "Cutting", words: "Words") -> list[str]:
         over = animal.age == "30_and_over"
         said.append(
             (
-                _tr("30 months and over.")
+                QCoreApplication.translate("BlockCautions", "30 months and over.")
                 if over
-                else _tr("Age not known: cut as 30 months and over.")
+                else QCoreApplication.translate(
+                    "BlockCautions", "Age not known: cut as 30 months and over."
+                )
             )
             + " "
-            + _tr("No backbone goes to the owner; the inspector decides.")
+            + QCoreApplication.translate(
+                "BlockCautions", "No backbone goes to the owner; the inspector decides."
+            )
         )
     said += [_lost(cutting, at, words) for at in range(len(cutting.losses))]
     said += [
-        _tr("Not released: {owner}. Leave that part whole.").format(owner=owner)
+        QCoreApplication.translate(
+            "BlockCautions", "Not released: {owner}. Leave that part whole."
+        ).format(owner=owner)
         for owner in cutting.unreleased
     ]
     said += [
-        _tr("{owner} has changed the order since sheet {number}; ask the counter first.").format(
-            owner=owner, number=cutting.sheet.number if cutting.sheet else 0
-        )
+        QCoreApplication.translate(
+            "BlockCautions",
+            "{owner} has changed the order since sheet {number}; ask the counter first.",
+        ).format(owner=owner, number=cutting.sheet.number if cutting.sheet else 0)
         for owner in cutting.changed
     ]
     question, catalogue = cutting.question, cutting.catalogue
     for one in cutting.answer.conflicts:
         what = sentences.conflict(one, question, catalogue, words)
-        said.append(_tr("No longer stands: {what}").format(what=what))
+        said.append(
+            QCoreApplication.translate("BlockCautions", "No longer stands: {what}").format(
+                what=what
+            )
+        )
     for each in cutting.answer.cautions:
         if each.code not in ("age_unknown", "trimmed", "lost_part"):
             said.append(sentences.caution(each, question, catalogue, words))
@@ -51,9 +62,13 @@ def cautions(cutting: "Cutting", words: "Words") -> list[str]:
 
 def notes(cutting: "Cutting") -> list[str]:
     """The owners' notes in full, and how packages are marked."""
-    marked = [_tr("Custom: every package is marked NOT FOR SALE.")]
+    marked = [
+        QCoreApplication.translate("BlockCautions", "Custom: every package is marked NOT FOR SALE.")
+    ]
     return (marked if cutting.animal.regime == "custom" else []) + [
-        _tr("{owner}: {note}").format(owner=one.owner, note=one.note)
+        QCoreApplication.translate("BlockCautions", "{owner}: {note}").format(
+            owner=one.owner, note=one.note
+        )
         for one in cutting.orders
         if one.note
     ]
@@ -62,11 +77,17 @@ def notes(cutting: "Cutting") -> list[str]:
 def _lost(cutting: "Cutting", at: int, words: "Words") -> str:
     gone = cutting.losses[at].gone
     part = words.name(cutting.animal.species, f"part.{gone.part}")
-    side = _tr("side {side}").format(side=gone.side) if gone.side else ""
-    much = weight_text(gone.weight) if gone.weight is not None else _tr("all of it")
+    side = (
+        QCoreApplication.translate("BlockCautions", "side {side}").format(side=gone.side)
+        if gone.side
+        else ""
+    )
+    much = (
+        weight_text(gone.weight)
+        if gone.weight is not None
+        else QCoreApplication.translate("BlockCautions", "all of it")
+    )
     what = ", ".join(each for each in (part, side, much) if each)
-    return _tr("Gone: {what}. {reason}").format(what=what, reason=gone.reason)
-
-
-def _tr(text: str) -> str:
-    return QCoreApplication.translate("BlockCautions", text)
+    return QCoreApplication.translate("BlockCautions", "Gone: {what}. {reason}").format(
+        what=what, reason=gone.reason
+    )

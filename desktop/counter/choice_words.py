@@ -17,21 +17,17 @@ if TYPE_CHECKING:
 FRACTIONS = (Fraction(1, 2), Fraction(1, 3), Fraction(1, 4), Fraction(2, 3), Fraction(3, 4))
 
 
-def _tr(text: str) -> str:
-    return QCoreApplication.translate("ChoiceWords", text)
-
-
 def kind_words(kind: str) -> str:
     """A kind of amount, as it is chosen."""
     words = {
-        "all": _tr("all"),
-        "rest": _tr("the rest"),
-        "pieces": _tr("so many pieces"),
-        "slices": _tr("so many slices"),
-        "pounds": _tr("so many pounds"),
-        "fraction": _tr("a fraction"),
-        "up_to": _tr("up to so many"),
-        "at_least": _tr("at least so many"),
+        "all": QCoreApplication.translate("ChoiceWords", "all"),
+        "rest": QCoreApplication.translate("ChoiceWords", "the rest"),
+        "pieces": QCoreApplication.translate("ChoiceWords", "so many pieces"),
+        "slices": QCoreApplication.translate("ChoiceWords", "so many slices"),
+        "pounds": QCoreApplication.translate("ChoiceWords", "so many pounds"),
+        "fraction": QCoreApplication.translate("ChoiceWords", "a fraction"),
+        "up_to": QCoreApplication.translate("ChoiceWords", "up to so many"),
+        "at_least": QCoreApplication.translate("ChoiceWords", "at least so many"),
     }
     return words[kind]
 
@@ -44,11 +40,21 @@ def cut_words(choice: "Choice", catalogue: "Catalogue", words: "Words") -> str:
     if thickness is not None:
         parts.append(length_text(thickness))
     if choice.ribs:
-        parts.append(_tr("{count} ribs").format(count=choice.ribs))
+        parts.append(
+            QCoreApplication.translate("ChoiceWords", "{count} ribs").format(count=choice.ribs)
+        )
     if choice.piece_weight is not None:
-        parts.append(_tr("{weight} each").format(weight=weight_text(choice.piece_weight)))
+        parts.append(
+            QCoreApplication.translate("ChoiceWords", "{weight} each").format(
+                weight=weight_text(choice.piece_weight)
+            )
+        )
     if choice.lean is not None:
-        parts.append(_tr("{percent} % lean").format(percent=int(choice.lean * 100)))
+        parts.append(
+            QCoreApplication.translate("ChoiceWords", "{percent} % lean").format(
+                percent=int(choice.lean * 100)
+            )
+        )
     return ", ".join(parts)
 
 
@@ -59,9 +65,17 @@ def finish_words(choice: "Choice", catalogue: "Catalogue", words: "Words") -> st
     if cut.kind != "to_trim":
         package = package_of(choice, cut)
         if package.weight is not None:
-            parts.append(_tr("{weight} a package").format(weight=weight_text(package.weight)))
+            parts.append(
+                QCoreApplication.translate("ChoiceWords", "{weight} a package").format(
+                    weight=weight_text(package.weight)
+                )
+            )
         elif package.pieces:
-            parts.append(_tr("{count} to a package").format(count=package.pieces))
+            parts.append(
+                QCoreApplication.translate("ChoiceWords", "{count} to a package").format(
+                    count=package.pieces
+                )
+            )
     if choice.note:
         parts.append(f"“{choice.note}”")
     return ", ".join(parts)

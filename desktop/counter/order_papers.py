@@ -2,6 +2,8 @@
 
 from typing import TYPE_CHECKING
 
+from PySide6.QtCore import QCoreApplication
+
 from desktop.counter.price import estimate
 from desktop.counter.share_words import share_words
 
@@ -34,7 +36,9 @@ def show_confirmation(bench: "Bench", desk: "OrderDesk", parent: "QWidget") -> N
         note=desk.order.note,
         deposit_cents=share.deposit_asked,
     )
-    title = parent.tr("Confirmation of order {number}").format(number=desk.order.number)
+    title = QCoreApplication.translate("OrderPapers", "Confirmation of order {number}").format(
+        number=desk.order.number
+    )
     now, words = bench.now(), bench.words
     question, catalogue, forecast = desk.question, desk.catalogue, desk.forecast
 

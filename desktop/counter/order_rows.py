@@ -34,26 +34,42 @@ class OrderRowShown:
     mark: Mark
 
 
-def _tr(text: str) -> str:
-    return QCoreApplication.translate("OrderRows", text)
-
-
 def columns() -> list[Column[OrderRowShown]]:
     """Cut, amount, finish, pounds, packages."""
     return [
         Column(
             "cut",
-            lambda: _tr("Cut"),
+            lambda: QCoreApplication.translate("OrderRows", "Cut"),
             lambda row: row.cut,
             kind="state",
             mark=lambda row: row.mark,
             width=224,
         ),
-        Column("amount", lambda: _tr("Amount"), lambda row: row.amount, width=116),
-        Column("finish", lambda: _tr("Finish"), lambda row: row.finish, stretch=True),
-        Column("pounds", lambda: _tr("Pounds"), lambda row: row.pounds, kind="figure", width=84),
         Column(
-            "packages", lambda: _tr("Packages"), lambda row: row.packages, kind="figure", width=84
+            "amount",
+            lambda: QCoreApplication.translate("OrderRows", "Amount"),
+            lambda row: row.amount,
+            width=116,
+        ),
+        Column(
+            "finish",
+            lambda: QCoreApplication.translate("OrderRows", "Finish"),
+            lambda row: row.finish,
+            stretch=True,
+        ),
+        Column(
+            "pounds",
+            lambda: QCoreApplication.translate("OrderRows", "Pounds"),
+            lambda row: row.pounds,
+            kind="figure",
+            width=84,
+        ),
+        Column(
+            "packages",
+            lambda: QCoreApplication.translate("OrderRows", "Packages"),
+            lambda row: row.packages,
+            kind="figure",
+            width=84,
         ),
     ]
 
@@ -95,13 +111,13 @@ def _primal_row(
 ) -> OrderRowShown:
     mark, said = Mark.PLAIN, ""
     if Mark.CONTESTED in marks:
-        mark, said = Mark.CONTESTED, _tr("contested")
+        mark, said = Mark.CONTESTED, QCoreApplication.translate("OrderRows", "contested")
     elif still_open:
-        mark, said = Mark.OPEN, _tr("open")
+        mark, said = Mark.OPEN, QCoreApplication.translate("OrderRows", "open")
     elif Mark.TIGHT in marks:
-        mark, said = Mark.TIGHT, _tr("tight")
+        mark, said = Mark.TIGHT, QCoreApplication.translate("OrderRows", "tight")
     elif marks:
-        mark, said = Mark.SETTLED, _tr("settled")
+        mark, said = Mark.SETTLED, QCoreApplication.translate("OrderRows", "settled")
     name = words.name(desk.catalogue.species, f"primal.{primal}")
     short = ", ".join(words.name(desk.catalogue.species, f"cut.{one.cut}") for one in lines)
     title = name[:1].upper() + name[1:]

@@ -2,6 +2,7 @@
 
 from typing import TYPE_CHECKING
 
+from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QWidget
 
 from desktop.fields import ChoiceField, FormDialog, MoneyField, TextField
@@ -51,7 +52,7 @@ class PaymentDialog(FormDialog):
         self.set_words(heading, lead, self.tr("&Take it"), self.tr("Leave"))
         self.amount.set_label(self.tr("&Amount"))
         self.means.set_label(self.tr("&Given as"))
-        self.means.set_choices(means_offered(self))
+        self.means.set_choices(means_offered())
         self.note.set_label(self.tr("&Note, e.g. the number of the check"))
 
     def attempt(self) -> str:
@@ -95,14 +96,14 @@ class PaymentDialog(FormDialog):
         return self.tr("The amount has to be above nothing.")
 
 
-def means_offered(words: QWidget) -> list[tuple[str, str]]:
+def means_offered() -> list[tuple[str, str]]:
     """How money is given, cash first."""
     return [
-        ("cash", words.tr("cash")),
-        ("check", words.tr("check")),
-        ("card", words.tr("card")),
-        ("transfer", words.tr("transfer")),
-        ("other", words.tr("other")),
+        ("cash", QCoreApplication.translate("PaymentDialog", "cash")),
+        ("check", QCoreApplication.translate("PaymentDialog", "check")),
+        ("card", QCoreApplication.translate("PaymentDialog", "card")),
+        ("transfer", QCoreApplication.translate("PaymentDialog", "transfer")),
+        ("other", QCoreApplication.translate("PaymentDialog", "other")),
     ]
 
 

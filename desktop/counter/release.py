@@ -42,18 +42,16 @@ class SheetAsked:
     words: "Words"
 
 
-def _tr(text: str) -> str:
-    return QCoreApplication.translate("Release", text)
-
-
 def why_not(desk: "OrderDesk", words: "Words") -> str:
     """Why the shown order can't go to the block, in a sentence; "" when it can."""
     refusals = release_refusals(desk.answer, desk.share)
     codes = {refusal.code for refusal in refusals}
     if "cant" in codes:
-        return _tr("It can't all be had yet: take one of the ways out first.")
+        return QCoreApplication.translate(
+            "Release", "It can't all be had yet: take one of the ways out first."
+        )
     if "asks" in codes:
-        return _tr("The owners have to agree first.")
+        return QCoreApplication.translate("Release", "The owners have to agree first.")
     if "open_part" in codes:
         parts = desk.catalogue.parts
         named = dict.fromkeys(
@@ -61,9 +59,11 @@ def why_not(desk: "OrderDesk", words: "Words") -> str:
             for one in refusals
             if one.where is not None
         )
-        return _tr("Still open: {names}. F9 cuts it as usual.").format(names=", ".join(named))
+        return QCoreApplication.translate(
+            "Release", "Still open: {names}. F9 cuts it as usual."
+        ).format(names=", ".join(named))
     if not desk.order.choices:
-        return _tr("Nothing is asked for yet.")
+        return QCoreApplication.translate("Release", "Nothing is asked for yet.")
     return ""
 
 

@@ -11,10 +11,6 @@ if TYPE_CHECKING:
     from shared.carcass.carcass import Holding
 
 
-def _tr(text: str) -> str:
-    return QCoreApplication.translate("ShareWords", text)
-
-
 def share_words(holdings: "Sequence[Holding]") -> str:
     """What the share has: "whole", "half, side 1", "forequarter, side 2".
 
@@ -26,20 +22,22 @@ def share_words(holdings: "Sequence[Holding]") -> str:
     animals = len({one.carcass for one in holdings})
     text = _of_one(first)
     if animals > 1:
-        text = _tr("{share}, of {count} animals").format(share=text, count=animals)
+        text = QCoreApplication.translate("ShareWords", "{share}, of {count} animals").format(
+            share=text, count=animals
+        )
     return text
 
 
 def _of_one(held: "Sequence[Holding]") -> str:
     if len(held) > 1:
-        return _tr("whole")
+        return QCoreApplication.translate("ShareWords", "whole")
     one = held[0]
     if one.quarter == "fore":
-        text = _tr("forequarter, side {side}")
+        text = QCoreApplication.translate("ShareWords", "forequarter, side {side}")
     elif one.quarter == "hind":
-        text = _tr("hindquarter, side {side}")
+        text = QCoreApplication.translate("ShareWords", "hindquarter, side {side}")
     elif one.fraction == Fraction(1):
-        text = _tr("half, side {side}")
+        text = QCoreApplication.translate("ShareWords", "half, side {side}")
     else:
-        text = _tr("split quarter, of side {side}")
+        text = QCoreApplication.translate("ShareWords", "split quarter, of side {side}")
     return text.format(side=one.side)

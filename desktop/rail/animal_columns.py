@@ -23,10 +23,15 @@ def animal_columns(bench: "Bench") -> tuple[Column[AnimalRow], ...]:
 
 def _who(bench: "Bench") -> tuple[Column[AnimalRow], ...]:
     return (
-        Column("tag", lambda: _tr("Tag"), lambda row: row.tag or "—", width=80),
+        Column(
+            "tag",
+            lambda: QCoreApplication.translate("AnimalList", "Tag"),
+            lambda row: row.tag or "—",
+            width=80,
+        ),
         Column(
             "state",
-            lambda: _tr("State"),
+            lambda: QCoreApplication.translate("AnimalList", "State"),
             lambda row: state_words(row.state, row.regime, bench.words),
             kind="state",
             sort=lambda row: ANIMAL_STATES.index(row.state),
@@ -35,29 +40,45 @@ def _who(bench: "Bench") -> tuple[Column[AnimalRow], ...]:
         ),
         Column(
             "species",
-            lambda: _tr("Animal"),
+            lambda: QCoreApplication.translate("AnimalList", "Animal"),
             lambda row: bench.words.name(row.species, f"species.{row.species}"),
             width=80,
         ),
         Column(
             "lot",
-            lambda: _tr("Lot"),
+            lambda: QCoreApplication.translate("AnimalList", "Lot"),
             lambda row: str(row.lot_number),
             sort=lambda row: (row.lot_number, row.index),
             width=56,
         ),
-        Column("owners", lambda: _tr("Owners"), lambda row: row.owners, stretch=True),
+        Column(
+            "owners",
+            lambda: QCoreApplication.translate("AnimalList", "Owners"),
+            lambda row: row.owners,
+            stretch=True,
+        ),
     )
 
 
 def _what(bench: "Bench") -> tuple[Column[AnimalRow], ...]:
     return (
-        _weight("live", lambda: _tr("Live"), lambda row: row.live_ng),
-        _weight("hot", lambda: _tr("Hot"), lambda row: row.hot_ng),
-        Column("hook", lambda: _tr("Hangs at"), lambda row: row.place, width=88),
+        _weight(
+            "live",
+            lambda: QCoreApplication.translate("AnimalList", "Live"),
+            lambda row: row.live_ng,
+        ),
+        _weight(
+            "hot", lambda: QCoreApplication.translate("AnimalList", "Hot"), lambda row: row.hot_ng
+        ),
+        Column(
+            "hook",
+            lambda: QCoreApplication.translate("AnimalList", "Hangs at"),
+            lambda row: row.place,
+            width=88,
+        ),
         Column(
             "day",
-            lambda: _tr("Day"),
+            lambda: QCoreApplication.translate("AnimalList", "Day"),
             lambda row: date_text(row.day, bench.words.language).rsplit(" ", 1)[0].rstrip(","),
             sort=lambda row: row.day,
             width=96,
@@ -73,7 +94,3 @@ def _weight(
         return "" if ng is None else figure(pounds_text(ng))
 
     return Column(key, title, show, kind="figure", sort=nanograms, width=104)
-
-
-def _tr(text: str) -> str:
-    return QCoreApplication.translate("AnimalList", text)

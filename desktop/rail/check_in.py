@@ -30,21 +30,21 @@ SKINS: tuple[Skin, ...] = ("scalded", "skinned", "unknown")
 def sex_words(sex: str) -> str:
     """The shop's word for a sex or class."""
     texts = {
-        "barrow": _tr("barrow"),
-        "gilt": _tr("gilt"),
-        "sow": _tr("sow"),
-        "boar": _tr("boar"),
-        "steer": _tr("steer"),
-        "heifer": _tr("heifer"),
-        "cow": _tr("cow"),
-        "bull": _tr("bull"),
-        "dairy": _tr("dairy steer or heifer"),
-        "grass_fed": _tr("grass-fed steer or heifer"),
-        "wether": _tr("wether"),
-        "ewe": _tr("ewe"),
-        "ram": _tr("ram"),
-        "doe": _tr("doe"),
-        "buck": _tr("buck"),
+        "barrow": QCoreApplication.translate("Sexes", "barrow"),
+        "gilt": QCoreApplication.translate("Sexes", "gilt"),
+        "sow": QCoreApplication.translate("Sexes", "sow"),
+        "boar": QCoreApplication.translate("Sexes", "boar"),
+        "steer": QCoreApplication.translate("Sexes", "steer"),
+        "heifer": QCoreApplication.translate("Sexes", "heifer"),
+        "cow": QCoreApplication.translate("Sexes", "cow"),
+        "bull": QCoreApplication.translate("Sexes", "bull"),
+        "dairy": QCoreApplication.translate("Sexes", "dairy steer or heifer"),
+        "grass_fed": QCoreApplication.translate("Sexes", "grass-fed steer or heifer"),
+        "wether": QCoreApplication.translate("Sexes", "wether"),
+        "ewe": QCoreApplication.translate("Sexes", "ewe"),
+        "ram": QCoreApplication.translate("Sexes", "ram"),
+        "doe": QCoreApplication.translate("Sexes", "doe"),
+        "buck": QCoreApplication.translate("Sexes", "buck"),
     }
     return texts.get(sex, sex)
 
@@ -135,7 +135,3 @@ class CheckInDialog(FormDialog):
                 animal.id, tag=tag, sex=sex, age=age, skin=skin, version=animal.version
             )
         return work.animals.change(replace(animal, tag=tag, sex=sex, age=age, skin=skin))
-
-
-def _tr(text: str) -> str:
-    return QCoreApplication.translate("Sexes", text)

@@ -41,18 +41,25 @@ def dressed(ranges: Ranges, live_ng: int, hot_ng: int, *classes: str) -> Dressed
 def dressing_words(found: Dressed) -> str:
     """The sentence at the weights."""
     texts = {
-        "usual": _tr("Dresses {share}. Usual here: {low} to {high}."),
-        "note": _tr("Dresses {share}, outside the usual {low} to {high}. Taken as weighed."),
-        "question": _tr("Dresses {share}; {low} to {high} is usual. Read the scale again."),
+        "usual": QCoreApplication.translate(
+            "Dressing", "Dresses {share}. Usual here: {low} to {high}."
+        ),
+        "note": QCoreApplication.translate(
+            "Dressing", "Dresses {share}, outside the usual {low} to {high}. Taken as weighed."
+        ),
+        "question": QCoreApplication.translate(
+            "Dressing", "Dresses {share}; {low} to {high} is usual. Read the scale again."
+        ),
     }
     return texts[found.finding].format(**_figures(found))
 
 
 def dressing_question(found: Dressed) -> str:
     """What is asked before such a weight is kept."""
-    return _tr(
+    return QCoreApplication.translate(
+        "Dressing",
         "This carcass would dress {share}; {low} to {high} is usual, and this is hardly possible. "
-        "Is the weight right?"
+        "Is the weight right?",
     ).format(**_figures(found))
 
 
@@ -69,7 +76,3 @@ def _figures(found: Dressed) -> dict[str, str]:
         "low": percent_text(found.low),
         "high": percent_text(found.high),
     }
-
-
-def _tr(text: str) -> str:
-    return QCoreApplication.translate("Dressing", text)

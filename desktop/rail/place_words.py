@@ -8,17 +8,13 @@ from desktop.rail.seen import Place
 def place_words(place: Place) -> str:
     """The name of a weight."""
     texts: dict[Place, str] = {
-        ("live", 0, ""): _tr("Live"),
-        ("hot", 0, ""): _tr("Hot, whole"),
-        ("hot", 1, ""): _tr("Hot, side 1"),
-        ("hot", 2, ""): _tr("Hot, side 2"),
-        ("hot", 1, "fore"): _tr("Hot, side 1 fore"),
-        ("hot", 1, "hind"): _tr("Hot, side 1 hind"),
-        ("hot", 2, "fore"): _tr("Hot, side 2 fore"),
-        ("hot", 2, "hind"): _tr("Hot, side 2 hind"),
+        ("live", 0, ""): QCoreApplication.translate("WeightPlaces", "Live"),
+        ("hot", 0, ""): QCoreApplication.translate("WeightPlaces", "Hot, whole"),
+        ("hot", 1, ""): QCoreApplication.translate("WeightPlaces", "Hot, side 1"),
+        ("hot", 2, ""): QCoreApplication.translate("WeightPlaces", "Hot, side 2"),
+        ("hot", 1, "fore"): QCoreApplication.translate("WeightPlaces", "Hot, side 1 fore"),
+        ("hot", 1, "hind"): QCoreApplication.translate("WeightPlaces", "Hot, side 1 hind"),
+        ("hot", 2, "fore"): QCoreApplication.translate("WeightPlaces", "Hot, side 2 fore"),
+        ("hot", 2, "hind"): QCoreApplication.translate("WeightPlaces", "Hot, side 2 hind"),
     }
-    return texts.get(place) or _tr("Chilled")
-
-
-def _tr(text: str) -> str:
-    return QCoreApplication.translate("WeightPlaces", text)
+    return texts.get(place) or QCoreApplication.translate("WeightPlaces", "Chilled")

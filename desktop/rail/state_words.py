@@ -24,9 +24,9 @@ MARKS: dict[str, Mark] = {
 def state_words(state: AnimalState, regime: "Regime", words: "Words") -> str:
     """The word of a state; a custom animal is accepted or refused, not passed by an inspector."""
     if state == "refused":
-        return _tr("refused")
+        return QCoreApplication.translate("AnimalStates", "refused")
     if state == "passed" and regime == "custom":
-        return _tr("accepted")
+        return QCoreApplication.translate("AnimalStates", "accepted")
     return words.name("", f"state.{state}")
 
 
@@ -38,15 +38,19 @@ def state_mark(state: AnimalState) -> Mark:
 def move_words(move: Move, regime: "Regime") -> str:
     """The verb on a move's button."""
     if move.back:
-        return _tr("Take a step back")
+        return QCoreApplication.translate("AnimalStates", "Take a step back")
     if move.end == "passed":
-        return _tr("&Accepted") if regime == "custom" else _tr("Inspector &passed")
+        return (
+            QCoreApplication.translate("AnimalStates", "&Accepted")
+            if regime == "custom"
+            else QCoreApplication.translate("AnimalStates", "Inspector &passed")
+        )
     texts = {
-        "held": _tr("H&eld"),
-        "condemned": _tr("Con&demned"),
-        "refused": _tr("&Refuse it"),
-        "hanging": _tr("&Hang it"),
-        "weighed": _tr("Release from hold"),
+        "held": QCoreApplication.translate("AnimalStates", "H&eld"),
+        "condemned": QCoreApplication.translate("AnimalStates", "Con&demned"),
+        "refused": QCoreApplication.translate("AnimalStates", "&Refuse it"),
+        "hanging": QCoreApplication.translate("AnimalStates", "&Hang it"),
+        "weighed": QCoreApplication.translate("AnimalStates", "Release from hold"),
     }
     return texts[move.end]
 
@@ -54,14 +58,12 @@ def move_words(move: Move, regime: "Regime") -> str:
 def reason_words(move: Move) -> str:
     """What is asked before a move that needs a reason."""
     if move.back:
-        return _tr("Why does it go back?")
+        return QCoreApplication.translate("AnimalStates", "Why does it go back?")
     texts = {
-        "held": _tr("Why did the inspector hold it?"),
-        "condemned": _tr("Why did the inspector condemn it?"),
-        "refused": _tr("Why is it refused?"),
+        "held": QCoreApplication.translate("AnimalStates", "Why did the inspector hold it?"),
+        "condemned": QCoreApplication.translate(
+            "AnimalStates", "Why did the inspector condemn it?"
+        ),
+        "refused": QCoreApplication.translate("AnimalStates", "Why is it refused?"),
     }
     return texts[move.end]
-
-
-def _tr(text: str) -> str:
-    return QCoreApplication.translate("AnimalStates", text)
