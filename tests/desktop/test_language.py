@@ -1,11 +1,49 @@
-"""The window's language: English is in the code, and a missing one changes nothing."""
+"""The window's language: English is in the code, Spanish in its file, and both can be changed."""
 
+import re
+from collections.abc import Iterator
 from pathlib import Path
+from xml.etree import ElementTree
 
-from PySide6.QtCore import QLocale
-from PySide6.QtWidgets import QApplication
+import pytest
+from PySide6.QtCore import QCoreApplication, QEvent, QLocale, QTranslator
+from PySide6.QtWidgets import QApplication, QWidget
+from pytestqt.qtbot import QtBot
 
+from desktop.bench import Bench
+from desktop.block.place import BlockPlace
 from desktop.language import Language
+from desktop.look.space import column
+from desktop.paths import resources
+from desktop.places_bar import PlacesBar
+from printing.words import Words
+from tests.desktop.block.hog import hanging
+
+TRANSLATIONS = resources() / "translations"
+SPANISH = TRANSLATIONS / "steelyard_es.ts"
+
+
+@pytest.fixture
+def language(qapp: QApplication) -> Iterator[Language]:
+    """The program's languages; English again afterwards, in the locale there was."""
+    before = QLocale()
+    language = Language(qapp, TRANSLATIONS)
+    yield language
+    language.use("en")
+    QLocale.setDefault(before)
+
+
+def _messages() -> list[tuple[str, str, ElementTree.Element]]:
+    """Context, English and the translation of every string of the window."""
+    return [
+        (
+            context.findtext("name", ""),
+            message.findtext("source", ""),
+            next(message.iter("translation")),
+        )
+        for context in ElementTree.parse(SPANISH).getroot().iter("context")
+        for message in context.iter("message")
+    ]
 
 
 def test_english_needs_no_file(qapp: QApplication, tmp_path: Path) -> None:
@@ -20,3 +58,69 @@ def test_a_language_without_words_changes_nothing(qapp: QApplication, tmp_path: 
     language = Language(qapp, tmp_path)
     assert not language.use("es")
     assert language.now == "en"
+
+
+def test_spanish_loads_and_is_left_again(language: Language) -> None:
+    assert language.use("es")
+    assert QCoreApplication.translate("Places", "Block") == "Mesa"
+    assert language.use("en")
+    assert QCoreApplication.translate("Places", "Block") == "Block"
+
+
+def test_no_string_is_left_unfinished() -> None:
+    messages = _messages()
+    assert len(messages) > 700
+    left = [(context, text) for context, text, said in messages if not said.text]
+    left += [(context, text) for context, text, said in messages if said.get("type")]
+    assert left == []
+
+
+def test_every_field_of_a_sentence_is_in_its_translation() -> None:
+    """A field that is lost or misspelled would stop the window with a KeyError."""
+    field = re.compile(r"{\w*}")
+    for context, text, said in _messages():
+        found = sorted(field.findall(said.text or ""))
+        assert found == sorted(field.findall(text)), (context, text)
+
+
+def test_every_alt_letter_is_kept() -> None:
+    letter = re.compile(r"&\w")
+    for context, text, said in _messages():
+        found = len(letter.findall(said.text or ""))
+        assert found == len(letter.findall(text)), (context, text)
+
+
+def test_the_compiled_words_are_those_of_the_file(qapp: QApplication) -> None:
+    compiled = QTranslator(qapp)
+    assert compiled.load(str(SPANISH.with_suffix(".qm")))
+    for context, text, said in _messages():
+        assert compiled.translate(context, text) == said.text, "run lrelease"
+
+
+def test_bar_and_block_change_their_words_without_a_restart(
+    qtbot: QtBot, bench: Bench, language: Language
+) -> None:
+    hanging(bench)
+    window = QWidget()
+    qtbot.addWidget(window)
+    bar, block = PlacesBar(window), BlockPlace(bench, window)
+    column(window).addWidget(bar)
+    block.show_carcass(1)
+    view = block.view
+    assert view.leave.text() == "List (Esc)"
+    assert language.use("es")
+    bench.words = Words("es", strict=True)
+    for widget in (bar, block):
+        QCoreApplication.sendEvent(widget, QEvent(QEvent.Type.LanguageChange))
+    assert [one.text() for one in bar.buttons.values()] == [
+        "Mostrador",
+        "Riel",
+        "Mesa",
+        "Empaque",
+        "Oficina",
+    ]
+    assert block.title() == "Mesa"
+    assert view.leave.text() == "Lista (Esc)"
+    assert view.heading.text().startswith("Arete ")
+    assert view.heading.text().endswith("antes del cuchillo")
+    assert view.main.text() in ("Ya &leí la hoja 1", "&Empezar a cortar")

@@ -162,299 +162,299 @@
     <name>AnswerPanel</name>
     <message>
         <source>Take-home {low} to {high}</source>
-        <translation type="unfinished"></translation>
+        <translation>Se lleva de {low} a {high}</translation>
     </message>
     <message>
         <source>Packages {count}</source>
-        <translation type="unfinished"></translation>
+        <translation>Paquetes {count}</translation>
     </message>
     <message>
         <source>What would work, by Alt and its number:</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que sí se puede, con Alt y su número:</translation>
     </message>
     <message>
         <source>Alt+{number}</source>
-        <translation type="unfinished"></translation>
+        <translation>Alt+{number}</translation>
     </message>
     <message>
         <source>{names} and {count} more</source>
-        <translation type="unfinished"></translation>
+        <translation>{names} y {count} más</translation>
     </message>
     <message>
         <source>Still open: {names}. F9 cuts them as usual.</source>
-        <translation type="unfinished"></translation>
+        <translation>Falta decidir: {names}. F9 lo corta como de costumbre.</translation>
     </message>
 </context>
 <context>
     <name>BalancesPage</name>
     <message>
         <source>Open balances: {total}</source>
-        <translation type="unfinished"></translation>
+        <translation>Saldos pendientes: {total}</translation>
     </message>
     <message>
         <source>No open balances</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay saldos pendientes</translation>
     </message>
     <message>
         <source>Bills and credits issued</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuentas y créditos emitidos</translation>
     </message>
     <message>
         <source>Orders with a balance</source>
-        <translation type="unfinished"></translation>
+        <translation>Órdenes con saldo</translation>
     </message>
     <message>
         <source>No.</source>
-        <translation type="unfinished">Núm.</translation>
+        <translation>Núm.</translation>
     </message>
     <message>
         <source>Paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Papel</translation>
     </message>
     <message>
         <source>bill</source>
-        <translation type="unfinished"></translation>
+        <translation>cuenta</translation>
     </message>
     <message>
         <source>credit</source>
-        <translation type="unfinished"></translation>
+        <translation>crédito</translation>
     </message>
     <message>
         <source>Owner</source>
-        <translation type="unfinished"></translation>
+        <translation>Dueño</translation>
     </message>
     <message>
         <source>Issued</source>
-        <translation type="unfinished"></translation>
+        <translation>Emitida</translation>
     </message>
     <message>
         <source>Total</source>
-        <translation type="unfinished"></translation>
+        <translation>Total</translation>
     </message>
     <message>
         <source>Balance</source>
-        <translation type="unfinished"></translation>
+        <translation>Saldo</translation>
     </message>
 </context>
 <context>
     <name>BillColumns</name>
     <message>
         <source>Order</source>
-        <translation type="unfinished"></translation>
+        <translation>Orden</translation>
     </message>
     <message>
         <source>Owner</source>
-        <translation type="unfinished"></translation>
+        <translation>Dueño</translation>
     </message>
     <message>
         <source>Animal</source>
-        <translation type="unfinished">Animal</translation>
+        <translation>Animal</translation>
     </message>
     <message>
         <source>State</source>
-        <translation type="unfinished">Estado</translation>
+        <translation>Estado</translation>
     </message>
     <message>
         <source>Billed</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuenta</translation>
     </message>
     <message>
         <source>Due</source>
-        <translation type="unfinished"></translation>
+        <translation>Se debe</translation>
     </message>
     <message>
         <source>For</source>
-        <translation type="unfinished"></translation>
+        <translation>Para</translation>
     </message>
     <message>
         <source>Charged</source>
-        <translation type="unfinished"></translation>
+        <translation>Cobrado por</translation>
     </message>
     <message>
         <source>Quantity</source>
-        <translation type="unfinished"></translation>
+        <translation>Cantidad</translation>
     </message>
     <message>
         <source>Rate</source>
-        <translation type="unfinished"></translation>
+        <translation>Precio</translation>
     </message>
     <message>
         <source>Amount</source>
-        <translation type="unfinished"></translation>
+        <translation>Importe</translation>
     </message>
     <message>
         <source>waits</source>
-        <translation type="unfinished"></translation>
+        <translation>espera</translation>
     </message>
     <message>
         <source>open</source>
-        <translation type="unfinished"></translation>
+        <translation>abierta</translation>
     </message>
     <message>
         <source>settled</source>
-        <translation type="unfinished"></translation>
+        <translation>completa</translation>
     </message>
     <message>
         <source>at the block</source>
-        <translation type="unfinished"></translation>
+        <translation>en la mesa</translation>
     </message>
     <message>
         <source>being wrapped</source>
-        <translation type="unfinished"></translation>
+        <translation>en empaque</translation>
     </message>
     <message>
         <source>ready</source>
-        <translation type="unfinished"></translation>
+        <translation>lista</translation>
     </message>
     <message>
         <source>handed over</source>
-        <translation type="unfinished"></translation>
+        <translation>entregada</translation>
     </message>
 </context>
 <context>
     <name>BillPanel</name>
     <message>
         <source>This bill</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta cuenta</translation>
     </message>
     <message>
         <source>Billed</source>
-        <translation type="unfinished"></translation>
+        <translation>Facturado</translation>
     </message>
     <message>
         <source>Credited</source>
-        <translation type="unfinished"></translation>
+        <translation>Acreditado</translation>
     </message>
     <message>
         <source>Deposits</source>
-        <translation type="unfinished"></translation>
+        <translation>Anticipos</translation>
     </message>
     <message>
         <source>Paid</source>
-        <translation type="unfinished"></translation>
+        <translation>Pagado</translation>
     </message>
     <message>
         <source>Balance</source>
-        <translation type="unfinished"></translation>
+        <translation>Saldo</translation>
     </message>
     <message>
         <source>&amp;Issue bill (Ctrl+Enter)</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Emitir cuenta (Ctrl+Enter)</translation>
     </message>
     <message>
         <source>Sho&amp;w bill (F9)</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ver cuenta (F9)</translation>
     </message>
     <message>
         <source>&amp;Money… (F8)</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Dinero… (F8)</translation>
     </message>
     <message>
         <source>R&amp;eceipt</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Recibo</translation>
     </message>
     <message>
         <source>&amp;Credit…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Crédito…</translation>
     </message>
     <message>
         <source>Producer&apos;s s&amp;tatement…</source>
-        <translation type="unfinished"></translation>
+        <translation>Es&amp;tado del productor…</translation>
     </message>
     <message>
         <source>C&amp;lose order</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerrar &amp;orden</translation>
     </message>
     <message>
         <source>&amp;Producer&apos;s bill</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuenta del &amp;productor</translation>
     </message>
     <message>
         <source>No order chosen</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna orden escogida</translation>
     </message>
     <message>
         <source>Lot {number}, {producer}</source>
-        <translation type="unfinished"></translation>
+        <translation>Lote {number}, {producer}</translation>
     </message>
     <message>
         <source>Order {number}, {owner}</source>
-        <translation type="unfinished"></translation>
+        <translation>Orden {number}, {owner}</translation>
     </message>
 </context>
 <context>
     <name>BillsPage</name>
     <message>
         <source>Orders to bill</source>
-        <translation type="unfinished"></translation>
+        <translation>Órdenes por cobrar</translation>
     </message>
     <message>
         <source>Lines of the bill</source>
-        <translation type="unfinished"></translation>
+        <translation>Líneas de la cuenta</translation>
     </message>
     <message>
         <source>Orders come here to be billed once they are wrapped and ready</source>
-        <translation type="unfinished"></translation>
+        <translation>Las órdenes llegan aquí para cobrarse cuando están empacadas y listas</translation>
     </message>
     <message>
         <source>Choose an order above</source>
-        <translation type="unfinished"></translation>
+        <translation>Escoja una orden arriba</translation>
     </message>
     <message>
         <source>Bill {number}, issued</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuenta {number}, emitida</translation>
     </message>
     <message>
         <source>Bill to issue</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuenta por emitir</translation>
     </message>
     <message>
         <source>No bill can be made yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Todavía no se puede hacer la cuenta</translation>
     </message>
     <message>
         <source>A weight or rate was changed after the first bill; mend it by a credit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un peso o un precio cambió después de la primera cuenta; corríjalo con un crédito.</translation>
     </message>
     <message>
         <source>Bill {number} is issued: {total}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se emitió la cuenta {number}: {total}.</translation>
     </message>
     <message>
         <source>Choose an order first.</source>
-        <translation type="unfinished">Escoja primero una orden.</translation>
+        <translation>Escoja primero una orden.</translation>
     </message>
     <message>
         <source>{amount} kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se guardó {amount}.</translation>
     </message>
     <message>
         <source>Change: {change}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambio: {change}.</translation>
     </message>
     <message>
         <source>Credit {number} is issued: {total}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se emitió el crédito {number}: {total}.</translation>
     </message>
     <message>
         <source>{who} has changed it meanwhile.</source>
-        <translation type="unfinished"></translation>
+        <translation>{who} lo cambió mientras tanto.</translation>
     </message>
     <message>
         <source>Order {number} is closed.</source>
-        <translation type="unfinished"></translation>
+        <translation>La orden {number} está cerrada.</translation>
     </message>
     <message>
         <source>The goods are not handed over yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>La carne todavía no se entrega.</translation>
     </message>
     <message>
         <source>The order is not billed yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>La orden todavía no tiene cuenta.</translation>
     </message>
     <message>
         <source>The balance is not nothing yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>El saldo todavía no es cero.</translation>
     </message>
 </context>
 <context>
@@ -645,111 +645,111 @@
     <name>BookDialog</name>
     <message>
         <source>Book animals</source>
-        <translation type="unfinished"></translation>
+        <translation>Apartar animales</translation>
     </message>
     <message>
         <source>A share left empty is to be named; until then it is the producer&apos;s.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una parte vacía se nombra después; hasta entonces es del productor.</translation>
     </message>
     <message>
         <source>&amp;Book</source>
-        <translation type="unfinished"></translation>
+        <translation>A&amp;partar</translation>
     </message>
     <message>
         <source>Leave</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejarlo</translation>
     </message>
     <message>
         <source>&amp;Animal</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Animal</translation>
     </message>
     <message>
         <source>&amp;Head</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Cabezas</translation>
     </message>
     <message>
         <source>&amp;Day of the kill</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Día de la matanza</translation>
     </message>
     <message>
         <source>&amp;Producer</source>
-        <translation type="unfinished"></translation>
+        <translation>Pr&amp;oductor</translation>
     </message>
     <message>
         <source>name, or a new name and phone</source>
-        <translation type="unfinished"></translation>
+        <translation>nombre, o nombre y teléfono nuevos</translation>
     </message>
     <message>
         <source>&amp;Kind</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Tipo</translation>
     </message>
     <message>
         <source>S&amp;kinned or scalded</source>
-        <translation type="unfinished"></translation>
+        <translation>Desollado o &amp;escaldado</translation>
     </message>
     <message>
         <source>Hanging &amp;weight, a guess</source>
-        <translation type="unfinished"></translation>
+        <translation>Peso &amp;colgado, un cálculo</translation>
     </message>
     <message>
         <source>&amp;Keeps hide, offal</source>
-        <translation type="unfinished"></translation>
+        <translation>Se &amp;queda cuero, vísceras</translation>
     </message>
     <message>
         <source>&amp;Shared as</source>
-        <translation type="unfinished"></translation>
+        <translation>Co&amp;mpartido como</translation>
     </message>
     <message>
         <source>Deposit asked of &amp;each</source>
-        <translation type="unfinished"></translation>
+        <translation>Anticipo de &amp;cada uno</translation>
     </message>
     <message>
         <source>Share {number}</source>
-        <translation type="unfinished"></translation>
+        <translation>Parte {number}</translation>
     </message>
     <message>
         <source>to be named</source>
-        <translation type="unfinished"></translation>
+        <translation>por nombrar</translation>
     </message>
     <message>
         <source>This can&apos;t be booked as it stands.</source>
-        <translation type="unfinished"></translation>
+        <translation>Así como está no se puede apartar.</translation>
     </message>
     <message>
         <source>The shares come to more than the animal.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las partes suman más que el animal.</translation>
     </message>
     <message>
         <source>The shares don&apos;t come to the whole animal.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las partes no completan el animal.</translation>
     </message>
     <message>
         <source>At most {most} owners in one booking: book the others apart.</source>
-        <translation type="unfinished"></translation>
+        <translation>A lo más {most} dueños en un apartado: aparte a los demás en otro.</translation>
     </message>
     <message>
         <source>whole, one owner</source>
-        <translation type="unfinished"></translation>
+        <translation>entero, un dueño</translation>
     </message>
     <message>
         <source>two halves</source>
-        <translation type="unfinished"></translation>
+        <translation>dos mitades</translation>
     </message>
     <message>
         <source>four quarters: fore and hind of each side</source>
-        <translation type="unfinished"></translation>
+        <translation>cuatro cuartos: delantero y trasero de cada lado</translation>
     </message>
     <message>
         <source>one half, a forequarter and a hindquarter</source>
-        <translation type="unfinished"></translation>
+        <translation>una mitad, un cuarto delantero y un cuarto trasero</translation>
     </message>
     <message>
         <source>four split quarters: each side shared by two</source>
-        <translation type="unfinished"></translation>
+        <translation>cuatro cuartos parejos: cada lado entre dos</translation>
     </message>
     <message>
         <source>each animal its own owner</source>
-        <translation type="unfinished"></translation>
+        <translation>cada animal con su dueño</translation>
     </message>
 </context>
 <context>
@@ -826,55 +826,55 @@
     <name>ChoiceWords</name>
     <message>
         <source>all</source>
-        <translation type="unfinished"></translation>
+        <translation>todo</translation>
     </message>
     <message>
         <source>the rest</source>
-        <translation type="unfinished"></translation>
+        <translation>el resto</translation>
     </message>
     <message>
         <source>so many pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>tantas piezas</translation>
     </message>
     <message>
         <source>so many slices</source>
-        <translation type="unfinished"></translation>
+        <translation>tantas rebanadas</translation>
     </message>
     <message>
         <source>so many pounds</source>
-        <translation type="unfinished"></translation>
+        <translation>tantas libras</translation>
     </message>
     <message>
         <source>a fraction</source>
-        <translation type="unfinished"></translation>
+        <translation>una fracción</translation>
     </message>
     <message>
         <source>up to so many</source>
-        <translation type="unfinished"></translation>
+        <translation>hasta tantos</translation>
     </message>
     <message>
         <source>at least so many</source>
-        <translation type="unfinished"></translation>
+        <translation>al menos tantos</translation>
     </message>
     <message>
         <source>{count} ribs</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} costillas</translation>
     </message>
     <message>
         <source>{weight} each</source>
-        <translation type="unfinished">{weight} cada pieza</translation>
+        <translation>{weight} cada pieza</translation>
     </message>
     <message>
         <source>{percent} % lean</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent} % magra</translation>
     </message>
     <message>
         <source>{weight} a package</source>
-        <translation type="unfinished"></translation>
+        <translation>{weight} por paquete</translation>
     </message>
     <message>
         <source>{count} to a package</source>
-        <translation type="unfinished">{count} por paquete</translation>
+        <translation>{count} por paquete</translation>
     </message>
 </context>
 <context>
@@ -951,59 +951,59 @@
     <name>CounterPlace</name>
     <message>
         <source>Counter</source>
-        <translation type="unfinished">Mostrador</translation>
+        <translation>Mostrador</translation>
     </message>
     <message>
         <source>Booked as lot {number}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Apartado como lote {number}.</translation>
     </message>
     <message>
         <source>The order changed meanwhile: look again and release it.</source>
-        <translation type="unfinished"></translation>
+        <translation>La orden cambió mientras tanto: mírela otra vez y entréguela a la mesa.</translation>
     </message>
     <message>
         <source>Sheet {number} is at the block.</source>
-        <translation type="unfinished"></translation>
+        <translation>La hoja {number} está en la mesa.</translation>
     </message>
     <message>
         <source>Block sheet {number}</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoja de mesa {number}</translation>
     </message>
     <message>
         <source>{amount} taken.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se recibió {amount}.</translation>
     </message>
     <message>
         <source>Give back {change}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Devuelva {change}.</translation>
     </message>
     <message>
         <source>The order is closed.</source>
-        <translation type="unfinished"></translation>
+        <translation>La orden está cerrada.</translation>
     </message>
     <message>
         <source>The counter has nothing to take back here.</source>
-        <translation type="unfinished"></translation>
+        <translation>El mostrador no tiene nada que regresar aquí.</translation>
     </message>
     <message>
         <source>Take the order back</source>
-        <translation type="unfinished"></translation>
+        <translation>Regresar la orden</translation>
     </message>
     <message>
         <source>Why does it go back to {state}?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Por qué vuelve a «{state}»?</translation>
     </message>
     <message>
         <source>It is handed over once Wrap has said it is ready.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se entrega cuando Empaque diga que está lista.</translation>
     </message>
     <message>
         <source>Handed over and closed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entregada y cerrada.</translation>
     </message>
     <message>
         <source>Handed over.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entregada.</translation>
     </message>
 </context>
 <context>
@@ -1037,97 +1037,97 @@
     <name>CreditDialog</name>
     <message>
         <source>Credit</source>
-        <translation type="unfinished"></translation>
+        <translation>Crédito</translation>
     </message>
     <message>
         <source>An issued bill is never changed; a mistake is mended by a credit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una cuenta emitida nunca se cambia; un error se corrige con un crédito.</translation>
     </message>
     <message>
         <source>&amp;Issue credit</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Emitir crédito</translation>
     </message>
     <message>
         <source>L&amp;eave it</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Dejarlo</translation>
     </message>
     <message>
         <source>&amp;Line</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Línea</translation>
     </message>
     <message>
         <source>the whole bill</source>
-        <translation type="unfinished"></translation>
+        <translation>toda la cuenta</translation>
     </message>
     <message>
         <source>&amp;Amount, if not all of the line</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Cantidad, si no es toda la línea</translation>
     </message>
     <message>
         <source>&amp;Reason</source>
-        <translation type="unfinished">&amp;Motivo</translation>
+        <translation>&amp;Motivo</translation>
     </message>
     <message>
         <source>Choose the line the amount is of.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escoja la línea de la cantidad.</translation>
     </message>
 </context>
 <context>
     <name>CuresDialog</name>
     <message>
         <source>Cures and seasonings</source>
-        <translation type="unfinished"></translation>
+        <translation>Curas y sazones</translation>
     </message>
     <message>
         <source>As the packet or recipe has them, commas between. Write - under allergens where there are none; left empty means not known, and no label is printed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Como lo dice el empaque o la receta, con comas. Escriba - en alérgenos si no hay; vacío es que no se sabe, y no se imprime etiqueta.</translation>
     </message>
     <message>
         <source>&amp;Keep</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Guardar</translation>
     </message>
     <message>
         <source>&amp;Leave it</source>
-        <translation type="unfinished">&amp;Dejarlo</translation>
+        <translation>&amp;Dejarlo</translation>
     </message>
     <message>
         <source>{name}: made of</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: hecho de</translation>
     </message>
     <message>
         <source>{name}: allergens</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: alérgenos</translation>
     </message>
 </context>
 <context>
     <name>CustomerField</name>
     <message>
         <source>Write the name before the phone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba el nombre antes del teléfono.</translation>
     </message>
     <message>
         <source>{known} is known already, with the same phone.</source>
-        <translation type="unfinished"></translation>
+        <translation>{known} ya está anotado, con el mismo teléfono.</translation>
     </message>
     <message>
         <source>{known} is known already, with the same name.</source>
-        <translation type="unfinished"></translation>
+        <translation>{known} ya está anotado, con el mismo nombre.</translation>
     </message>
     <message>
         <source>Add {name} as another</source>
-        <translation type="unfinished"></translation>
+        <translation>Agregar a {name} como otra persona</translation>
     </message>
     <message>
         <source>Known already?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Ya está anotado?</translation>
     </message>
     <message>
         <source>Go back and choose</source>
-        <translation type="unfinished"></translation>
+        <translation>Volver a escoger</translation>
     </message>
     <message>
         <source>Write a name here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba aquí un nombre.</translation>
     </message>
 </context>
 <context>
@@ -1237,59 +1237,59 @@
     <name>HandOverDialog</name>
     <message>
         <source>to be named</source>
-        <translation type="unfinished"></translation>
+        <translation>por nombrar</translation>
     </message>
     <message>
         <source>Hand over order {number}</source>
-        <translation type="unfinished"></translation>
+        <translation>Entregar la orden {number}</translation>
     </message>
     <message>
         <source>{owner}. Packages: {count}, {weight}. Count them off together.</source>
-        <translation type="unfinished"></translation>
+        <translation>{owner}: {count} paquetes, {weight}. Cuéntenlos juntos.</translation>
     </message>
     <message>
         <source>&amp;Hand over</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Entregar</translation>
     </message>
     <message>
         <source>Leave</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejarlo</translation>
     </message>
     <message>
         <source>&amp;Fetched by, if another</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Lo recoge, si es otro</translation>
     </message>
     <message>
         <source>&amp;Why it leaves unpaid</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Por qué sale sin pagar</translation>
     </message>
     <message>
         <source>Packages made</source>
-        <translation type="unfinished"></translation>
+        <translation>Paquetes hechos</translation>
     </message>
     <message>
         <source>It isn&apos;t ready, or another station has changed it: look again.</source>
-        <translation type="unfinished"></translation>
+        <translation>No está lista, u otra estación la cambió: mire otra vez.</translation>
     </message>
     <message>
         <source>No bill yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todavía no hay cuenta.</translation>
     </message>
     <message>
         <source>Billed {billed}, paid {paid}, due {due}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuenta {billed}, pagado {paid}, se debe {due}.</translation>
     </message>
     <message>
         <source>Package</source>
-        <translation type="unfinished"></translation>
+        <translation>Paquete</translation>
     </message>
     <message>
         <source>Packages</source>
-        <translation type="unfinished">Paquetes</translation>
+        <translation>Paquetes</translation>
     </message>
     <message>
         <source>Pounds</source>
-        <translation type="unfinished"></translation>
+        <translation>Libras</translation>
     </message>
 </context>
 <context>
@@ -1397,87 +1397,87 @@
     <name>LineDialog</name>
     <message>
         <source>Change the line</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar la línea</translation>
     </message>
     <message>
         <source>Add to the order</source>
-        <translation type="unfinished"></translation>
+        <translation>Agregar a la orden</translation>
     </message>
     <message>
         <source>Keep the &amp;line</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Guardar la línea</translation>
     </message>
     <message>
         <source>Put it on the &amp;order</source>
-        <translation type="unfinished"></translation>
+        <translation>Ponerlo en la &amp;orden</translation>
     </message>
     <message>
         <source>Leave</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejarlo</translation>
     </message>
     <message>
         <source>&amp;Cut</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Corte</translation>
     </message>
     <message>
         <source>&amp;How much</source>
-        <translation type="unfinished"></translation>
+        <translation>C&amp;uánto</translation>
     </message>
     <message>
         <source>How man&amp;y</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuán&amp;tos</translation>
     </message>
     <message>
         <source>Pou&amp;nds</source>
-        <translation type="unfinished"></translation>
+        <translation>Li&amp;bras</translation>
     </message>
     <message>
         <source>&amp;Fraction of each side</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Fracción de cada lado</translation>
     </message>
     <message>
         <source>&amp;Thickness</source>
-        <translation type="unfinished"></translation>
+        <translation>G&amp;rueso</translation>
     </message>
     <message>
         <source>&amp;Weight of a piece</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Peso de una pieza</translation>
     </message>
     <message>
         <source>&amp;Ribs</source>
-        <translation type="unfinished"></translation>
+        <translation>C&amp;ostillas</translation>
     </message>
     <message>
         <source>L&amp;ean, per cent</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Magra, por ciento</translation>
     </message>
     <message>
         <source>Cut &amp;from</source>
-        <translation type="unfinished"></translation>
+        <translation>C&amp;ortar de</translation>
     </message>
     <message>
         <source>&amp;Pieces to a package</source>
-        <translation type="unfinished"></translation>
+        <translation>Pie&amp;zas por paquete</translation>
     </message>
     <message>
         <source>or poun&amp;ds to a package</source>
-        <translation type="unfinished"></translation>
+        <translation>o &amp;libras por paquete</translation>
     </message>
     <message>
         <source>Note for the &amp;block</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota para la m&amp;esa</translation>
     </message>
     <message>
         <source>wherever it fits</source>
-        <translation type="unfinished"></translation>
+        <translation>donde quepa</translation>
     </message>
     <message>
         <source>The saw holds {least} and thicker here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aquí la sierra corta de {least} o más grueso.</translation>
     </message>
     <message>
         <source>Pack by pieces or by pounds: empty one of the two.</source>
-        <translation type="unfinished"></translation>
+        <translation>Empaque por piezas o por libras: vacíe uno de los dos.</translation>
     </message>
 </context>
 <context>
@@ -1555,11 +1555,11 @@
     <name>MainWindow</name>
     <message>
         <source>Shop menu</source>
-        <translation>Menú del taller</translation>
+        <translation>Menú de la planta</translation>
     </message>
     <message>
         <source>Shop menu (F10)</source>
-        <translation>Menú del taller (F10)</translation>
+        <translation>Menú de la planta (F10)</translation>
     </message>
     <message>
         <source>Who is working: {name}</source>
@@ -1578,75 +1578,75 @@
     <name>MoneyDialog</name>
     <message>
         <source>Money</source>
-        <translation type="unfinished"></translation>
+        <translation>Dinero</translation>
     </message>
     <message>
         <source>Cash above what is due comes back as change.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que pase de lo que se debe, en efectivo, regresa como cambio.</translation>
     </message>
     <message>
         <source>&amp;Keep it</source>
-        <translation type="unfinished">&amp;Guardar</translation>
+        <translation>&amp;Guardar</translation>
     </message>
     <message>
         <source>&amp;Leave it</source>
-        <translation type="unfinished">&amp;Dejarlo</translation>
+        <translation>&amp;Dejarlo</translation>
     </message>
     <message>
         <source>&amp;Amount</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Cantidad</translation>
     </message>
     <message>
         <source>&amp;Means</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Forma de pago</translation>
     </message>
     <message>
         <source>&amp;What it is</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Qué es</translation>
     </message>
     <message>
         <source>&amp;Note, check number or reason</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Nota, número de cheque o motivo</translation>
     </message>
     <message>
         <source>cash</source>
-        <translation type="unfinished"></translation>
+        <translation>efectivo</translation>
     </message>
     <message>
         <source>check</source>
-        <translation type="unfinished"></translation>
+        <translation>cheque</translation>
     </message>
     <message>
         <source>card</source>
-        <translation type="unfinished"></translation>
+        <translation>tarjeta</translation>
     </message>
     <message>
         <source>transfer</source>
-        <translation type="unfinished"></translation>
+        <translation>transferencia</translation>
     </message>
     <message>
         <source>other</source>
-        <translation type="unfinished"></translation>
+        <translation>otro</translation>
     </message>
     <message>
         <source>payment</source>
-        <translation type="unfinished"></translation>
+        <translation>pago</translation>
     </message>
     <message>
         <source>deposit</source>
-        <translation type="unfinished"></translation>
+        <translation>anticipo</translation>
     </message>
     <message>
         <source>given back</source>
-        <translation type="unfinished"></translation>
+        <translation>devuelto</translation>
     </message>
     <message>
         <source>written off</source>
-        <translation type="unfinished"></translation>
+        <translation>perdonado</translation>
     </message>
     <message>
         <source>Say the amount and how it was paid.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diga la cantidad y cómo se pagó.</translation>
     </message>
 </context>
 <context>
@@ -1672,35 +1672,35 @@
     <name>NameDialog</name>
     <message>
         <source>Name the owner</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombrar al dueño</translation>
     </message>
     <message>
         <source>Lot {number}, share {share}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lote {number}, parte {share}.</translation>
     </message>
     <message>
         <source>&amp;Name</source>
-        <translation type="unfinished">&amp;Nombre</translation>
+        <translation>&amp;Nombrar</translation>
     </message>
     <message>
         <source>Leave</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejarlo</translation>
     </message>
     <message>
         <source>&amp;Owner</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Dueño</translation>
     </message>
     <message>
         <source>name, or a new name and phone</source>
-        <translation type="unfinished"></translation>
+        <translation>nombre, o nombre y teléfono nuevos</translation>
     </message>
     <message>
         <source>{name} has just changed this lot: look again.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} acaba de cambiar este lote: mire otra vez.</translation>
     </message>
     <message>
         <source>Owners of a custom animal are fixed before the kill.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los dueños de un animal que no se vende se fijan antes de la matanza.</translation>
     </message>
 </context>
 <context>
@@ -1761,296 +1761,296 @@
     <name>OfficePapers</name>
     <message>
         <source>Bill, draft, order {number}</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuenta, borrador, orden {number}</translation>
     </message>
     <message>
         <source>Bill {number}</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuenta {number}</translation>
     </message>
     <message>
         <source>Credit {number}</source>
-        <translation type="unfinished"></translation>
+        <translation>Crédito {number}</translation>
     </message>
     <message>
         <source>Receipt {number}</source>
-        <translation type="unfinished"></translation>
+        <translation>Recibo {number}</translation>
     </message>
     <message>
         <source>Producer&apos;s statement, order {number}</source>
-        <translation type="unfinished"></translation>
+        <translation>Estado del productor, orden {number}</translation>
     </message>
 </context>
 <context>
     <name>OfficePlace</name>
     <message>
         <source>Office</source>
-        <translation type="unfinished">Oficina</translation>
+        <translation>Oficina</translation>
     </message>
     <message>
         <source>&amp;1 Bills</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;1 Cuentas</translation>
     </message>
     <message>
         <source>&amp;2 Balances</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;2 Saldos</translation>
     </message>
     <message>
         <source>&amp;3 Rates</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;3 Tarifas</translation>
     </message>
     <message>
         <source>&amp;4 Shop</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;4 Planta</translation>
     </message>
     <message>
         <source>Parts of the office</source>
-        <translation type="unfinished"></translation>
+        <translation>Partes de la oficina</translation>
     </message>
 </context>
 <context>
     <name>OrderList</name>
     <message>
         <source>&amp;Find an owner, tag or number</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Busque un dueño, arete o número</translation>
     </message>
     <message>
         <source>C&amp;losed orders too</source>
-        <translation type="unfinished"></translation>
+        <translation>Ta&amp;mbién las cerradas</translation>
     </message>
     <message>
         <source>&amp;Book animals  Ctrl+N</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Apartar animales  Ctrl+N</translation>
     </message>
     <message>
         <source>Orders by day</source>
-        <translation type="unfinished"></translation>
+        <translation>Órdenes por día</translation>
     </message>
     <message>
         <source>No order is open</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay órdenes abiertas</translation>
     </message>
     <message>
         <source>Book the animal with its day and its owners. Each owner gets an order; take it by phone, and see line by line what fits.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aparte el animal con su día y sus dueños. A cada dueño le toca una orden; tómela por teléfono y vea línea por línea lo que cabe.</translation>
     </message>
     <message>
         <source>Book animals  Ctrl+N</source>
-        <translation type="unfinished"></translation>
+        <translation>Apartar animales  Ctrl+N</translation>
     </message>
     <message>
         <source>Day</source>
-        <translation type="unfinished">Día</translation>
+        <translation>Día</translation>
     </message>
     <message>
         <source>Owner</source>
-        <translation type="unfinished"></translation>
+        <translation>Dueño</translation>
     </message>
     <message>
         <source>Animal</source>
-        <translation type="unfinished">Animal</translation>
+        <translation>Animal</translation>
     </message>
     <message>
         <source>Tag</source>
-        <translation type="unfinished">Arete</translation>
+        <translation>Arete</translation>
     </message>
     <message>
         <source>Order</source>
-        <translation type="unfinished"></translation>
+        <translation>Orden</translation>
     </message>
     <message>
         <source>State</source>
-        <translation type="unfinished">Estado</translation>
+        <translation>Estado</translation>
     </message>
     <message>
         <source>Phone</source>
-        <translation type="unfinished"></translation>
+        <translation>Teléfono</translation>
     </message>
     <message>
         <source>Lines</source>
-        <translation type="unfinished"></translation>
+        <translation>Líneas</translation>
     </message>
     <message>
         <source>Due</source>
-        <translation type="unfinished"></translation>
+        <translation>Se debe</translation>
     </message>
     <message>
         <source>to be named</source>
-        <translation type="unfinished"></translation>
+        <translation>por nombrar</translation>
     </message>
     <message>
         <source>closed</source>
-        <translation type="unfinished"></translation>
+        <translation>cerrada</translation>
     </message>
 </context>
 <context>
     <name>OrderNoteDialog</name>
     <message>
         <source>Note of order {number}</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota de la orden {number}</translation>
     </message>
     <message>
         <source>&amp;Keep</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Guardar</translation>
     </message>
     <message>
         <source>Leave</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejarlo</translation>
     </message>
     <message>
         <source>&amp;Note for the block</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Nota para la mesa</translation>
     </message>
     <message>
         <source>Cut sheet wanted &amp;by</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Hoja de cortes para el</translation>
     </message>
     <message>
         <source>{name} has just changed this order: look again.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} acaba de cambiar esta orden: mire otra vez.</translation>
     </message>
 </context>
 <context>
     <name>OrderPapers</name>
     <message>
         <source>Confirmation of order {number}</source>
-        <translation type="unfinished"></translation>
+        <translation>Confirmación de la orden {number}</translation>
     </message>
 </context>
 <context>
     <name>OrderRows</name>
     <message>
         <source>Cut</source>
-        <translation type="unfinished"></translation>
+        <translation>Corte</translation>
     </message>
     <message>
         <source>Amount</source>
-        <translation type="unfinished"></translation>
+        <translation>Cantidad</translation>
     </message>
     <message>
         <source>Finish</source>
-        <translation type="unfinished"></translation>
+        <translation>Acabado</translation>
     </message>
     <message>
         <source>Pounds</source>
-        <translation type="unfinished"></translation>
+        <translation>Libras</translation>
     </message>
     <message>
         <source>Packages</source>
-        <translation type="unfinished">Paquetes</translation>
+        <translation>Paquetes</translation>
     </message>
     <message>
         <source>contested</source>
-        <translation type="unfinished"></translation>
+        <translation>en disputa</translation>
     </message>
     <message>
         <source>open</source>
-        <translation type="unfinished"></translation>
+        <translation>sin decidir</translation>
     </message>
     <message>
         <source>tight</source>
-        <translation type="unfinished"></translation>
+        <translation>justo</translation>
     </message>
     <message>
         <source>settled</source>
-        <translation type="unfinished"></translation>
+        <translation>decidido</translation>
     </message>
 </context>
 <context>
     <name>OrderView</name>
     <message>
         <source>Orders  Esc</source>
-        <translation type="unfinished"></translation>
+        <translation>Órdenes  Esc</translation>
     </message>
     <message>
         <source>House&apos;s usual  F9</source>
-        <translation type="unfinished"></translation>
+        <translation>De costumbre  F9</translation>
     </message>
     <message>
         <source>Payment  F7</source>
-        <translation type="unfinished"></translation>
+        <translation>Pago  F7</translation>
     </message>
     <message>
         <source>Confirm  Ctrl+P</source>
-        <translation type="unfinished"></translation>
+        <translation>Confirmar  Ctrl+P</translation>
     </message>
     <message>
         <source>Note  F12</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota  F12</translation>
     </message>
     <message>
         <source>Owner  F11</source>
-        <translation type="unfinished"></translation>
+        <translation>Dueño  F11</translation>
     </message>
     <message>
         <source>Settle  Ctrl+Enter</source>
-        <translation type="unfinished"></translation>
+        <translation>Completar  Ctrl+Enter</translation>
     </message>
     <message>
         <source>The order by primal</source>
-        <translation type="unfinished"></translation>
+        <translation>La orden por primal</translation>
     </message>
     <message>
         <source>{count} lines as usual. Ctrl+Z takes them back.</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} líneas como de costumbre. Ctrl+Z las quita.</translation>
     </message>
     <message>
         <source>Nothing is open that the usual would fill.</source>
-        <translation type="unfinished"></translation>
+        <translation>No falta nada que la costumbre pueda llenar.</translation>
     </message>
     <message>
         <source>Order {number}</source>
-        <translation type="unfinished"></translation>
+        <translation>Orden {number}</translation>
     </message>
     <message>
         <source>changed since sheet {n}</source>
-        <translation type="unfinished"></translation>
+        <translation>cambiada desde la hoja {n}</translation>
     </message>
     <message>
         <source>tag {tags}</source>
-        <translation type="unfinished"></translation>
+        <translation>arete {tags}</translation>
     </message>
     <message>
         <source>Hanging {weight}, the whole lot, by {basis}</source>
-        <translation type="unfinished"></translation>
+        <translation>Colgado {weight}, todo el lote, por {basis}</translation>
     </message>
     <message>
         <source>No rates for this yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Todavía no hay precios para esto</translation>
     </message>
     <message>
         <source>About {amount} by the rates</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerca de {amount} según los precios</translation>
     </message>
     <message>
         <source>Release to the block  Ctrl+Enter</source>
-        <translation type="unfinished"></translation>
+        <translation>Entregar a la mesa  Ctrl+Enter</translation>
     </message>
     <message>
         <source>Release a new sheet  Ctrl+Enter</source>
-        <translation type="unfinished"></translation>
+        <translation>Entregar hoja nueva  Ctrl+Enter</translation>
     </message>
     <message>
         <source>Handed over</source>
-        <translation type="unfinished"></translation>
+        <translation>Entregada</translation>
     </message>
     <message>
         <source>At Wrap</source>
-        <translation type="unfinished"></translation>
+        <translation>En empaque</translation>
     </message>
     <message>
         <source>Hand over  F8</source>
-        <translation type="unfinished"></translation>
+        <translation>Entregar  F8</translation>
     </message>
 </context>
 <context>
     <name>OwnerChips</name>
     <message>
         <source>to be named</source>
-        <translation type="unfinished"></translation>
+        <translation>por nombrar</translation>
     </message>
     <message>
         <source>{owner}: {state}</source>
-        <translation type="unfinished"></translation>
+        <translation>{owner}: {state}</translation>
     </message>
 </context>
 <context>
@@ -2112,75 +2112,75 @@
     <name>PaymentDialog</name>
     <message>
         <source>to be named</source>
-        <translation type="unfinished"></translation>
+        <translation>por nombrar</translation>
     </message>
     <message>
         <source>Take a deposit</source>
-        <translation type="unfinished"></translation>
+        <translation>Tomar un anticipo</translation>
     </message>
     <message>
         <source>Take a payment</source>
-        <translation type="unfinished"></translation>
+        <translation>Tomar un pago</translation>
     </message>
     <message>
         <source>Order {number}, {owner}. {asked}</source>
-        <translation type="unfinished"></translation>
+        <translation>Orden {number}, {owner}. {asked}</translation>
     </message>
     <message>
         <source>&amp;Take it</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Tomarlo</translation>
     </message>
     <message>
         <source>Leave</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejarlo</translation>
     </message>
     <message>
         <source>&amp;Amount</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Cantidad</translation>
     </message>
     <message>
         <source>&amp;Given as</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Pagado con</translation>
     </message>
     <message>
         <source>&amp;Note, e.g. the number of the check</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Nota, por ejemplo el número del cheque</translation>
     </message>
     <message>
         <source>The amount has to be above nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>La cantidad debe ser más que nada.</translation>
     </message>
     <message>
         <source>Deposit asked {asked}, had {had}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anticipo pedido {asked}, recibido {had}.</translation>
     </message>
     <message>
         <source>Due {due}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se debe {due}.</translation>
     </message>
     <message>
         <source>Only {due} is due; change is given out of cash only.</source>
-        <translation type="unfinished"></translation>
+        <translation>Solo se debe {due}; el cambio se da solo del efectivo.</translation>
     </message>
     <message>
         <source>cash</source>
-        <translation type="unfinished"></translation>
+        <translation>efectivo</translation>
     </message>
     <message>
         <source>check</source>
-        <translation type="unfinished"></translation>
+        <translation>cheque</translation>
     </message>
     <message>
         <source>card</source>
-        <translation type="unfinished"></translation>
+        <translation>tarjeta</translation>
     </message>
     <message>
         <source>transfer</source>
-        <translation type="unfinished"></translation>
+        <translation>transferencia</translation>
     </message>
     <message>
         <source>other</source>
-        <translation type="unfinished"></translation>
+        <translation>otro</translation>
     </message>
 </context>
 <context>
@@ -2405,67 +2405,67 @@
     <name>RateCardDialog</name>
     <message>
         <source>New rate card</source>
-        <translation type="unfinished"></translation>
+        <translation>Tarifa nueva</translation>
     </message>
     <message>
         <source>Leave empty what the shop doesn&apos;t charge.</source>
-        <translation type="unfinished"></translation>
+        <translation>Deje vacío lo que la planta no cobra.</translation>
     </message>
     <message>
         <source>&amp;Keep card</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Guardar tarifa</translation>
     </message>
     <message>
         <source>&amp;Leave it</source>
-        <translation type="unfinished">&amp;Dejarlo</translation>
+        <translation>&amp;Dejarlo</translation>
     </message>
     <message>
         <source>&amp;Name</source>
-        <translation type="unfinished">&amp;Nombre</translation>
+        <translation>&amp;Nombre</translation>
     </message>
     <message>
         <source>&amp;Holds from</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Vale desde</translation>
     </message>
     <message>
         <source>&amp;For</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Para</translation>
     </message>
     <message>
         <source>all animals</source>
-        <translation type="unfinished"></translation>
+        <translation>todos los animales</translation>
     </message>
     <message>
         <source>Kill is &amp;paid by</source>
-        <translation type="unfinished"></translation>
+        <translation>La matanza la &amp;paga</translation>
     </message>
     <message>
         <source>the owner</source>
-        <translation type="unfinished"></translation>
+        <translation>el dueño</translation>
     </message>
     <message>
         <source>the producer</source>
-        <translation type="unfinished"></translation>
+        <translation>el productor</translation>
     </message>
     <message>
         <source>&amp;Cut and wrap goes by</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Corte y empaque va por</translation>
     </message>
     <message>
         <source>Cut and wrap, lea&amp;st an animal</source>
-        <translation type="unfinished"></translation>
+        <translation>Corte y empaque, lo &amp;menos por animal</translation>
     </message>
     <message>
         <source>per lb hanging</source>
-        <translation type="unfinished"></translation>
+        <translation>por lb colgado</translation>
     </message>
     <message>
         <source>Say the card&apos;s name and day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diga el nombre y el día de la tarifa.</translation>
     </message>
     <message>
         <source>Say at least one rate.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diga al menos un precio.</translation>
     </message>
 </context>
 <context>
@@ -2491,117 +2491,117 @@
     <name>RatesPage</name>
     <message>
         <source>A card never changes. New rates are a new card that holds from a later day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una tarifa nunca se cambia. Los precios nuevos son otra tarifa que vale desde un día posterior.</translation>
     </message>
     <message>
         <source>&amp;New card… (Ctrl+N)</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Tarifa nueva… (Ctrl+N)</translation>
     </message>
     <message>
         <source>Rate cards</source>
-        <translation type="unfinished"></translation>
+        <translation>Tarifas</translation>
     </message>
     <message>
         <source>Charges of the card</source>
-        <translation type="unfinished"></translation>
+        <translation>Cobros de la tarifa</translation>
     </message>
     <message>
         <source>{name} holds from {day}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} vale desde {day}.</translation>
     </message>
     <message>
         <source>Card</source>
-        <translation type="unfinished"></translation>
+        <translation>Tarifa</translation>
     </message>
     <message>
         <source>Holds from</source>
-        <translation type="unfinished"></translation>
+        <translation>Vale desde</translation>
     </message>
     <message>
         <source>For</source>
-        <translation type="unfinished"></translation>
+        <translation>Para</translation>
     </message>
     <message>
         <source>Charges</source>
-        <translation type="unfinished"></translation>
+        <translation>Cobros</translation>
     </message>
     <message>
         <source>all animals</source>
-        <translation type="unfinished"></translation>
+        <translation>todos los animales</translation>
     </message>
     <message>
         <source>Charge</source>
-        <translation type="unfinished"></translation>
+        <translation>Cobro</translation>
     </message>
     <message>
         <source>Charged</source>
-        <translation type="unfinished"></translation>
+        <translation>Cobrado por</translation>
     </message>
     <message>
         <source>Rate</source>
-        <translation type="unfinished"></translation>
+        <translation>Precio</translation>
     </message>
     <message>
         <source>Minimum</source>
-        <translation type="unfinished"></translation>
+        <translation>Mínimo</translation>
     </message>
     <message>
         <source>Paid by</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo paga</translation>
     </message>
     <message>
         <source>the producer</source>
-        <translation type="unfinished"></translation>
+        <translation>el productor</translation>
     </message>
     <message>
         <source>the owner</source>
-        <translation type="unfinished"></translation>
+        <translation>el dueño</translation>
     </message>
 </context>
 <context>
     <name>RefusalWords</name>
     <message>
         <source>{name} has changed that line since.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} cambió esa línea después.</translation>
     </message>
     <message>
         <source>The order is at the block: change the line instead.</source>
-        <translation type="unfinished"></translation>
+        <translation>La orden está en la mesa: mejor cambie la línea.</translation>
     </message>
     <message>
         <source>There is nothing of yours to take back here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aquí no hay nada suyo que regresar.</translation>
     </message>
     <message>
         <source>{name} has just changed this order: look again.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} acaba de cambiar esta orden: mire otra vez.</translation>
     </message>
     <message>
         <source>The block has cut it: ask them to take the order back first.</source>
-        <translation type="unfinished"></translation>
+        <translation>La mesa ya la cortó: pídales primero que regresen la orden.</translation>
     </message>
     <message>
         <source>The order can&apos;t take that step from where it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>La orden no puede dar ese paso desde donde está.</translation>
     </message>
 </context>
 <context>
     <name>Release</name>
     <message>
         <source>It can&apos;t all be had yet: take one of the ways out first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todavía no se puede dar todo: tome primero una de las salidas.</translation>
     </message>
     <message>
         <source>The owners have to agree first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Primero tienen que ponerse de acuerdo los dueños.</translation>
     </message>
     <message>
         <source>Still open: {names}. F9 cuts it as usual.</source>
-        <translation type="unfinished"></translation>
+        <translation>Falta decidir: {names}. F9 lo corta como de costumbre.</translation>
     </message>
     <message>
         <source>Nothing is asked for yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todavía no se pide nada.</translation>
     </message>
 </context>
 <context>
@@ -2702,34 +2702,34 @@
     <name>ShareWords</name>
     <message>
         <source>{share}, of {count} animals</source>
-        <translation type="unfinished"></translation>
+        <translation>{share}, de {count} animales</translation>
     </message>
     <message>
         <source>whole</source>
-        <translation type="unfinished"></translation>
+        <translation>entero</translation>
     </message>
     <message>
         <source>forequarter, side {side}</source>
-        <translation type="unfinished"></translation>
+        <translation>cuarto delantero, lado {side}</translation>
     </message>
     <message>
         <source>hindquarter, side {side}</source>
-        <translation type="unfinished"></translation>
+        <translation>cuarto trasero, lado {side}</translation>
     </message>
     <message>
         <source>half, side {side}</source>
-        <translation type="unfinished"></translation>
+        <translation>mitad, lado {side}</translation>
     </message>
     <message>
         <source>split quarter, of side {side}</source>
-        <translation type="unfinished"></translation>
+        <translation>cuarto parejo, del lado {side}</translation>
     </message>
 </context>
 <context>
     <name>ShopMenu</name>
     <message>
         <source>Shop</source>
-        <translation>Taller</translation>
+        <translation>Planta</translation>
     </message>
     <message>
         <source>&amp;Light or dark</source>
@@ -2776,118 +2776,118 @@
     <name>ShopPage</name>
     <message>
         <source>&amp;Name of the shop</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Nombre de la planta</translation>
     </message>
     <message>
         <source>&amp;Phone</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Teléfono</translation>
     </message>
     <message>
         <source>&amp;Address</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Dirección</translation>
     </message>
     <message>
         <source>&amp;Email</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Correo</translation>
     </message>
     <message>
         <source>Pape&amp;r</source>
-        <translation type="unfinished"></translation>
+        <translation>Pape&amp;l</translation>
     </message>
     <message>
         <source>letter</source>
-        <translation type="unfinished"></translation>
+        <translation>carta</translation>
     </message>
     <message>
         <source>A4</source>
-        <translation type="unfinished"></translation>
+        <translation>A4</translation>
     </message>
     <message>
         <source>&amp;Label stock, inches</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Etiquetas, pulgadas</translation>
     </message>
     <message>
         <source>Label printer, &amp;dots to the inch</source>
-        <translation type="unfinished"></translation>
+        <translation>Impresora de etiquetas, p&amp;untos por pulgada</translation>
     </message>
     <message>
         <source>&amp;Forequarter&apos;s part of a side, %</source>
-        <translation type="unfinished"></translation>
+        <translation>Parte del cuarto &amp;delantero en un lado, %</translation>
     </message>
     <message>
         <source>as the species&apos; table has it</source>
-        <translation type="unfinished"></translation>
+        <translation>según la tabla de la especie</translation>
     </message>
     <message>
         <source>&amp;Keep (Ctrl+S)</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Guardar (Ctrl+S)</translation>
     </message>
     <message>
         <source>&amp;Cures and seasonings…</source>
-        <translation type="unfinished"></translation>
+        <translation>C&amp;uras y sazones…</translation>
     </message>
     <message>
         <source>A part of a side lies between 0 and 100 %, as in 52.</source>
-        <translation type="unfinished"></translation>
+        <translation>La parte de un lado queda entre 0 y 100 %, por ejemplo 52.</translation>
     </message>
     <message>
         <source>{who} has changed this meanwhile; it is read again.</source>
-        <translation type="unfinished"></translation>
+        <translation>{who} cambió esto mientras tanto; se lee otra vez.</translation>
     </message>
     <message>
         <source>The shop&apos;s details are kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se guardaron los datos de la planta.</translation>
     </message>
 </context>
 <context>
     <name>StatementDialog</name>
     <message>
         <source>Producer&apos;s statement</source>
-        <translation type="unfinished"></translation>
+        <translation>Estado del productor</translation>
     </message>
     <message>
         <source>The producer&apos;s own paper to the buyer; it never stands on the plant&apos;s bill.</source>
-        <translation type="unfinished"></translation>
+        <translation>El papel del productor para el comprador; nunca va en la cuenta de la planta.</translation>
     </message>
     <message>
         <source>&amp;Show it</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Verlo</translation>
     </message>
     <message>
         <source>&amp;Leave it</source>
-        <translation type="unfinished">&amp;Dejarlo</translation>
+        <translation>&amp;Dejarlo</translation>
     </message>
     <message>
         <source>&amp;Price</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Precio</translation>
     </message>
     <message>
         <source>per lb hot</source>
-        <translation type="unfinished"></translation>
+        <translation>por lb caliente</translation>
     </message>
     <message>
         <source>per lb chilled</source>
-        <translation type="unfinished"></translation>
+        <translation>por lb frío</translation>
     </message>
     <message>
         <source>per head</source>
-        <translation type="unfinished"></translation>
+        <translation>por cabeza</translation>
     </message>
     <message>
         <source>for the share</source>
-        <translation type="unfinished"></translation>
+        <translation>por la parte</translation>
     </message>
     <message>
         <source>&amp;Rate</source>
-        <translation type="unfinished"></translation>
+        <translation>Pr&amp;ecio por unidad</translation>
     </message>
     <message>
         <source>&amp;Deposit paid to the producer</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Anticipo pagado al productor</translation>
     </message>
     <message>
         <source>Say the price.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diga el precio.</translation>
     </message>
 </context>
 <context>
