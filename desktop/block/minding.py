@@ -46,6 +46,12 @@ def cautions(cutting: "Cutting", words: "Words") -> list[str]:
         ).format(owner=owner, number=cutting.sheet.number if cutting.sheet else 0)
         for owner in cutting.changed
     ]
+    return said + _planned(cutting, words)
+
+
+def _planned(cutting: "Cutting", words: "Words") -> list[str]:
+    """What the plan refuses or minds by now."""
+    said: list[str] = []
     question, catalogue = cutting.question, cutting.catalogue
     for one in cutting.answer.conflicts:
         what = sentences.conflict(one, question, catalogue, words)

@@ -146,6 +146,11 @@ class OrderList(QWidget):
                 width=150,
             ),
             Column("phone", lambda: self.tr("Phone"), lambda row: row.phone, width=140),
+            *self._figures(),
+        ]
+
+    def _figures(self) -> list[Column[OrderRow]]:
+        return [
             Column(
                 "lines",
                 lambda: self.tr("Lines"),

@@ -12,12 +12,12 @@ if TYPE_CHECKING:
 
     from desktop.bench import Bench
     from desktop.counter.order_desk import OrderDesk
+    from printing.confirmation import Booking
+    from shared.shop.lots import LotShare
 
 
 def show_confirmation(bench: "Bench", desk: "OrderDesk", parent: "QWidget") -> None:
     """Make the confirmation on a worker and show it before it is printed."""
-    from printing.confirmation import Booking
-
     with bench.store.read() as work:
         shop = work.shop.details()
         customer_id = desk.order.customer_id
@@ -25,17 +25,7 @@ def show_confirmation(bench: "Bench", desk: "OrderDesk", parent: "QWidget") -> N
         bill = estimate(desk, work)
     share = next(one for one in desk.lot.shares if one.number == desk.share)
     lines = () if customer is None else (customer.name, *customer.address.splitlines())
-    booking = Booking(
-        order_number=desk.order.number,
-        lot_number=desk.lot.number,
-        species=desk.lot.species,
-        tags=tuple(one.tag for one in desk.lot.animals if one.tag),
-        day=desk.lot.day,
-        owner=desk.order.owner,
-        share_text=share_words(share.holdings),
-        note=desk.order.note,
-        deposit_cents=share.deposit_asked,
-    )
+    booking = _booking(desk, share)
     title = QCoreApplication.translate("OrderPapers", "Confirmation of order {number}").format(
         number=desk.order.number
     )
@@ -64,3 +54,20 @@ def show_confirmation(bench: "Bench", desk: "OrderDesk", parent: "QWidget") -> N
         show_paper(bench, pdf, title, parent=parent)
 
     bench.work.run(make, then=show, key="counter.confirmation")
+
+
+def _booking(desk: "OrderDesk", share: "LotShare") -> "Booking":
+    """What the confirmation says of the booking."""
+    from printing.confirmation import Booking
+
+    return Booking(
+        order_number=desk.order.number,
+        lot_number=desk.lot.number,
+        species=desk.lot.species,
+        tags=tuple(one.tag for one in desk.lot.animals if one.tag),
+        day=desk.lot.day,
+        owner=desk.order.owner,
+        share_text=share_words(share.holdings),
+        note=desk.order.note,
+        deposit_cents=share.deposit_asked,
+    )
