@@ -31,7 +31,7 @@ from tests.oracle.lot import Lot
 from tests.oracle.random_orders import cases
 
 SEED = os.environ.get("STEELYARD_ORACLE_SEED", "1")
-LOTS = int(os.environ.get("STEELYARD_ORACLE_LOTS", "10000"))
+LOTS = int(os.environ.get("STEELYARD_ORACLE_LOTS", "4000"))
 BLOCKS = [
     (name, number) for number in range(-(-LOTS // (BLOCK * len(SPECIES)))) for name in SPECIES
 ]
