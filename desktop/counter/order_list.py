@@ -143,7 +143,7 @@ class OrderList(QWidget):
                 self._state,
                 "state",
                 mark=lambda row: _MARKS.get(row.state, Mark.PLAIN),
-                width=150,
+                width=176,
             ),
             Column("phone", lambda: self.tr("Phone"), lambda row: row.phone, width=140),
             *self._figures(),

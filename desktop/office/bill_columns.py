@@ -78,7 +78,7 @@ class BillColumns(QObject):
                 "basis",
                 lambda: self.tr("Charged"),
                 lambda line: basis_words(line, words.words),
-                width=120,
+                width=152,
             ),
             Column("quantity", lambda: self.tr("Quantity"), _quantity, kind="figure", width=110),
             Column(

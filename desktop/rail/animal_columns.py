@@ -81,7 +81,7 @@ def _what(bench: "Bench") -> tuple[Column[AnimalRow], ...]:
             lambda: QCoreApplication.translate("AnimalList", "Day"),
             lambda row: date_text(row.day, bench.words.language).rsplit(" ", 1)[0].rstrip(","),
             sort=lambda row: row.day,
-            width=96,
+            width=108,
         ),
     )
 

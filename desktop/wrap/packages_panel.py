@@ -86,7 +86,7 @@ class PackagesPanel(SidePanel):
                 lambda one: self.tr("void") if one.void else self.tr("kept"),
                 kind="state",
                 mark=lambda one: Mark.CONTESTED if one.void else Mark.SETTLED,
-                width=72,
+                width=104,
                 tip=lambda one: one.void,
             ),
         ]

@@ -339,7 +339,7 @@
     </message>
     <message>
         <source>&amp;Issue bill (Ctrl+Enter)</source>
-        <translation>&amp;Emitir cuenta (Ctrl+Enter)</translation>
+        <translation>&amp;Emitir (Ctrl+Enter)</translation>
     </message>
     <message>
         <source>Sho&amp;w bill (F9)</source>
@@ -2330,7 +2330,7 @@
     </message>
     <message>
         <source>all not yet cut</source>
-        <translation>todos los que faltan de cortar</translation>
+        <translation>todos, sin cortar</translation>
     </message>
     <message>
         <source>due today</source>
@@ -2338,7 +2338,7 @@
     </message>
     <message>
         <source>cut, condemned, refused</source>
-        <translation>cortados, decomisados, rechazados</translation>
+        <translation>cortados o fuera</translation>
     </message>
     <message>
         <source>Animals</source>
