@@ -7,7 +7,6 @@ from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
     from db.store import Store
-
     from desktop.messages import Messages
     from desktop.paths import Paths
     from desktop.printers import Printers

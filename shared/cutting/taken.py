@@ -104,6 +104,7 @@ def covered(one: Segment, point: int) -> int:
 
 
 def side_of(option: Option, number: int) -> Side | None:
+    """The side of that number of the option's animal; None for 0, which is no one side."""
     return None if number == 0 else option.animal.sides[number - 1]
 
 
