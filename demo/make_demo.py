@@ -77,11 +77,15 @@ def _kept(work: "Work", today: date) -> tuple[int, ...]:
 
     from demo.names import PLANT, customers
     from demo.rates import cards
+    from demo.recipes import RECIPES
     from shared.shop.customers import Customer
 
     work.shop.save(replace(PLANT, version=work.shop.details().version))
     for card in cards(today):
         work.rates.save(card)
+    for language, texts in RECIPES.items():
+        for key, text in texts.items():
+            work.shop.name(language, key, text)
     kept = [work.customers.add(customer) for customer in customers()]
     return tuple(customer.id for customer in kept if isinstance(customer, Customer))
 

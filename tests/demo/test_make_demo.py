@@ -106,3 +106,24 @@ def test_the_same_day_gives_the_same_shop(shop: Store, store: Store) -> None:
     with shop.read() as one, store.read() as other:
         assert one.orders.list(limit=1000) == other.orders.list(limit=1000)
         assert one.bills.list(limit=1000) == other.bills.list(limit=1000)
+
+
+def test_every_package_of_an_owner_gets_its_label(shop: Store) -> None:
+    """Bacon and sausage too: the demo says what its cures and seasonings are made of."""
+    from desktop.wrap.label_of import label_of
+    from desktop.wrap.wrapping import read_wrapping
+    from printing.words import Words
+    from shared.marking.label import PackageLabel
+
+    labelled = 0
+    with shop.read() as work:
+        rows = work.orders.list(states=("ready",), limit=5)
+    for row in rows:
+        wrapping = read_wrapping(shop, row.id, Words("en"))
+        assert wrapping is not None
+        for package in wrapping.packages:
+            label = label_of(package, wrapping)
+            if wrapping.lot.regime == "custom":
+                assert isinstance(label, PackageLabel), label
+                labelled += 1
+    assert labelled > 20
