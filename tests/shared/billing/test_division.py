@@ -194,7 +194,7 @@ def test_a_share_that_came_after_the_first_bill_pays_for_itself() -> None:
     [("40", [2_330, 2_329]), ("100", [9_700, 9_700])],
 )
 def test_a_published_minimum_is_the_animals(hot: str, amounts: list[int]) -> None:
-    """A small-stock price list (trade reference's rate practice): $0.97 a lb, minimum $46.59.
+    """A published small-stock price list of a plant: $0.97 a lb, minimum $46.59.
 
     Two halves of 20 lb share the minimum: $23.30 and $23.29.
     """
