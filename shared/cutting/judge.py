@@ -32,6 +32,7 @@ class Judge:
         self.tired = False
         self.steps = 0
         self.failed: set[tuple[object, ...]] = set()
+        self._strips: dict[tuple[int, int], list[tuple[list[int], int]]] = {}
 
     def meet(self, state: State, rows: tuple[Left, ...]) -> Witness | None:
         """Units of each row by option that meet all rows beside a state, None if there are none.
@@ -68,12 +69,23 @@ class Judge:
         for place, (row, need, first) in enumerate(rows):
             parts = self.given.rows[row][1][first:]
             rooms = tuple([self.given.room(part, state, need) for part in parts])
-            if sum(rooms) < need:
+            if sum(rooms) < need or self._together(row, first, rooms) < need:
                 return None
             ways = _count(need, rooms)
             if best is None or ways < best[0]:
                 best = (ways, place, rooms)
         return None if best is None else best[1:]
+
+    def _together(self, row: int, first: int, rooms: tuple[int, ...]) -> int:
+        """No more units of a row than this can be made, seen strip by strip.
+
+        The small end, the middle and the large end of a 7-rib primal each have room for 7
+        one-rib roasts, but together for 7 and not for 21.
+        """
+        key = (row, first)
+        if key not in self._strips:
+            self._strips[key] = _strips(self.given, self.given.rows[row][1][first:])
+        return sum(min(most, sum(rooms[at] for at in ats)) for ats, most in self._strips[key])
 
     def _spreads(
         self, state: State, parts: tuple[Part, ...], need: int, rooms: tuple[int, ...]
@@ -106,3 +118,34 @@ def _count(need: int, rooms: tuple[int, ...]) -> int:
     for room in sorted(rooms)[:-1]:
         ways *= min(room, need, slack) + 1
     return ways
+
+
+def _strips(given: Problem, parts: tuple[Part, ...]) -> list[tuple[list[int], int]]:
+    """Options by the strip their first piece lies on, and the most units that strip holds.
+
+    Where the pieces share a lane they lie one after the other, so n of them need n times the
+    shortest with its kerf, less the last kerf. Elsewhere nothing is said: the most is endless.
+    """
+    by_strip: dict[int, list[int]] = {}
+    for at, part in enumerate(parts):
+        by_strip.setdefault(part.pieces[0][0] if part.pieces else -1 - at, []).append(at)
+    found: list[tuple[list[int], int]] = []
+    for strip, ats in by_strip.items():
+        found.append((ats, _most(given, strip, [parts[at] for at in ats])))
+    return found
+
+
+def _most(given: Problem, strip: int, parts: list[Part]) -> int:
+    endless = 1 << 62
+    if strip < 0:
+        return endless
+    kinds = [given.packings[strip].kinds[part.pieces[0][1]] for part in parts]
+    lanes = kinds[0].lanes
+    for kind in kinds:
+        lanes &= kind.lanes
+    ends = [end for kind in kinds for end in kind.allowed]
+    least = min(kind.size + kind.kerf for kind in kinds)
+    if not lanes or not ends or least <= 0:
+        return endless
+    length = max(hi for _, hi in ends) - min(lo for lo, _ in ends)
+    return (length + max(kind.kerf for kind in kinds)) // least
