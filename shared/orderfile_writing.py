@@ -12,13 +12,11 @@ from typing import TypeAlias
 from shared.carcass.carcass import Carcass, Gone, Holding, Share, SideWeights
 from shared.cutting.order import Amount, Choice, Package, Question, Settings
 from shared.orderfile_fields import VERSION
-from shared.units import Weight
+from shared.units import LENGTH_UNITS_PER_INCH, Weight
 
 Json: TypeAlias = "str | int | bool | Sequence[Json] | Mapping[str, Json] | None"
 Members: TypeAlias = dict[str, Json]
 Held: TypeAlias = "Json | Weight"
-
-UNITS_PER_INCH = 203_200
 
 
 def write(species: str, question: Question, catalogue_version: int = 1) -> str:
@@ -39,8 +37,8 @@ def write(species: str, question: Question, catalogue_version: int = 1) -> str:
 
 def length_words(length: int) -> str:
     """A length exactly: 152,400 is "3/4 in"."""
-    inches, rest = divmod(length, UNITS_PER_INCH)
-    part = Fraction(rest, UNITS_PER_INCH)
+    inches, rest = divmod(length, LENGTH_UNITS_PER_INCH)
+    part = Fraction(rest, LENGTH_UNITS_PER_INCH)
     if not rest:
         return f"{inches} in"
     return f"{inches} {part} in" if inches else f"{part} in"

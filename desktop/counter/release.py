@@ -8,7 +8,6 @@ from PySide6.QtCore import QCoreApplication
 from shared.shop.states import release_refusals
 
 if TYPE_CHECKING:
-    from collections.abc import Sequence
     from datetime import datetime
 
     from desktop.bench import Bench
@@ -154,8 +153,3 @@ def pins_of(asked: SheetAsked) -> Pins:
         line: tuple((carcass, side, count) for (carcass, side), count in sorted(sides.items()))
         for line, sides in found.items()
     }
-
-
-def ids_of(orders: "Sequence[Order]") -> list[int]:
-    """The ids of orders, in their order."""
-    return [order.id for order in orders]
