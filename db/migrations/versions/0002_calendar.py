@@ -1,0 +1,17 @@
+"""Kill days, closed days, places, and who waits for one.
+
+Revision 0002, after 0001.
+"""
+
+revision = "0002"
+down_revision = "0001"
+branch_labels = None
+depends_on = None
+
+
+def upgrade() -> None:
+    """Nothing yet."""
+
+
+def downgrade() -> None:
+    """Nothing yet."""

@@ -1,0 +1,17 @@
+"""An index over every part of a name, tag or number.
+
+Revision 0003, after 0002.
+"""
+
+revision = "0003"
+down_revision = "0002"
+branch_labels = None
+depends_on = None
+
+
+def upgrade() -> None:
+    """Nothing yet."""
+
+
+def downgrade() -> None:
+    """Nothing yet."""

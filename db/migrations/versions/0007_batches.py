@@ -1,0 +1,17 @@
+"""Recipes, and batches in cure, smoke and sausage.
+
+Revision 0007, after 0006.
+"""
+
+revision = "0007"
+down_revision = "0006"
+branch_labels = None
+depends_on = None
+
+
+def upgrade() -> None:
+    """Nothing yet."""
+
+
+def downgrade() -> None:
+    """Nothing yet."""

@@ -1,0 +1,17 @@
+"""What the block reports back, and the shop's own figures.
+
+Revision 0008, after 0007.
+"""
+
+revision = "0008"
+down_revision = "0007"
+branch_labels = None
+depends_on = None
+
+
+def upgrade() -> None:
+    """Nothing yet."""
+
+
+def downgrade() -> None:
+    """Nothing yet."""

@@ -1,0 +1,17 @@
+"""The shop's own usual lines and how split sides are cut.
+
+Revision 0010, after 0009.
+"""
+
+revision = "0010"
+down_revision = "0009"
+branch_labels = None
+depends_on = None
+
+
+def upgrade() -> None:
+    """Nothing yet."""
+
+
+def downgrade() -> None:
+    """Nothing yet."""
