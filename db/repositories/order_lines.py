@@ -1,9 +1,9 @@
 """The lines of an order: every change is kept, and the lines as they stand are written with it."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
-from sqlalchemy import delete, insert, select, update
+from sqlalchemy import delete, func, select, update
 
 from db.choice_text import choice_from, choice_text
 from db.desk import Desk
@@ -17,6 +17,7 @@ from shared.shop.problems import Refused, UndoRefused
 
 OPEN_TO_CHANGE = ("open", "settled", "released")
 Pins = Mapping[int, tuple[tuple[int, int, int], ...]]
+Step = tuple[Choice | None, Choice | None, int | None]  # before, after, the change it reverses
 
 
 class OrderLineBook:
@@ -39,6 +40,28 @@ class OrderLineBook:
         ).scalar_one()
         added = replace(choice, line=line, share=share, made=False)
         self._append(order_id, lot_id, "add", None, added)
+        return added
+
+    def add_lines(self, order_id: int, choices: Sequence[Choice]) -> tuple[Choice, ...] | Refused:
+        """New lines in one go, numbered in order; each is a change of its own."""
+        lot_id, share, state = self._order(order_id)
+        if state not in OPEN_TO_CHANGE:
+            return Refused("closed_to_change", {"state": state})
+        if not choices:
+            return ()
+        self._desk.must_write()
+        last = self._desk.connection.execute(
+            update(Lots)
+            .where(Lots.id == lot_id)
+            .values(last_line=Lots.last_line + len(choices))
+            .returning(Lots.last_line)
+        ).scalar_one()
+        first = last - len(choices) + 1
+        added = tuple(
+            replace(one, line=first + place, share=share, made=False)
+            for place, one in enumerate(choices)
+        )
+        self._append_all(order_id, lot_id, "add", [(None, one, None) for one in added])
         return added
 
     def change_line(self, order_id: int, choice: Choice) -> Choice | Refused:
@@ -83,15 +106,18 @@ class OrderLineBook:
             if after != before:
                 self._append(order_id, lot_id, "pin", before, after)
 
-    def undo(self, order_id: int, after: int) -> OrderChange | UndoRefused:
-        """Take back my last change since `after`; an undo is a change of its own."""
-        done, _ = self._mine(order_id, after)
-        return self._reverse(order_id, done[-1] if done else None, "undo")
+    def undo(self, order_id: int, after: int, count: int = 1) -> OrderChange | UndoRefused:
+        """Take back my last changes since `after`; an undo is a change of its own.
 
-    def redo(self, order_id: int, after: int) -> OrderChange | UndoRefused:
+        All of them or none; the last one written is handed back.
+        """
+        done, _ = self._mine(order_id, after)
+        return self._reverse(order_id, done[::-1][:count], "undo")
+
+    def redo(self, order_id: int, after: int, count: int = 1) -> OrderChange | UndoRefused:
         """Do again what I took back last; refused once I have changed something else."""
         _, undone = self._mine(order_id, after)
-        return self._reverse(order_id, undone[-1] if undone else None, "redo")
+        return self._reverse(order_id, undone[::-1][:count], "redo")
 
     def changes(self, order_id: int, after: int = 0) -> tuple[OrderChange, ...]:
         """Every change of an order since `after`, first to last."""
@@ -139,20 +165,28 @@ class OrderLineBook:
         return done, undone
 
     def _reverse(
-        self, order_id: int, change: OrderChange | None, kind: ChangeKind
+        self, order_id: int, changes: Sequence[OrderChange], kind: ChangeKind
     ) -> OrderChange | UndoRefused:
-        if change is None:
+        if not changes:
             return UndoRefused("nothing")
         lot_id, _, state = self._order(order_id)
         if state not in ("open", "settled"):
             return UndoRefused("released")
         me = (self._desk.person.name, self._desk.station.name)
-        for later in self.changes(order_id, change.id):
-            if later.line == change.line and (later.person, later.station) != me:
-                return UndoRefused("changed_by_another", later.person)
-        now = self._line(order_id, change.line)
-        then = change.before if kind == "undo" else change.after
-        return self._change(self._append(order_id, lot_id, kind, now, then, undoes=change.id))
+        later = self.changes(order_id, min(one.id for one in changes))
+        for change in changes:
+            for one in later:
+                after = one.id > change.id and one.line == change.line
+                if after and (one.person, one.station) != me:
+                    return UndoRefused("changed_by_another", one.person)
+        there = {one.line: one for one in self._lines(order_id)}
+        steps: list[Step] = []
+        for change in changes:
+            then = change.before if kind == "undo" else change.after
+            steps.append((there.pop(change.line, None), then, change.id))
+            if then is not None:
+                there[change.line] = then
+        return self._change(self._append_all(order_id, lot_id, kind, steps))
 
     def _append(
         self,
@@ -161,34 +195,40 @@ class OrderLineBook:
         kind: ChangeKind,
         before: Choice | None,
         after: Choice | None,
-        undoes: int | None = None,
     ) -> int:
         """One change and the line as it then stands, together."""
-        desk = self._desk
-        there = after or before
-        if there is None:
-            raise StoreBug("a change from nothing to nothing")
-        new = desk.insert(
-            OrderChanges,
-            {
-                "order_id": order_id,
-                "line": there.line,
-                "kind": kind,
-                "before": None if before is None else choice_text(before),
-                "after": None if after is None else choice_text(after),
-                "undoes": undoes,
-                "reason": "",
-                "at": desk.now,
-                **desk.stamp,
-            },
+        return self._append_all(order_id, lot_id, kind, [(before, after, None)])
+
+    def _append_all(
+        self, order_id: int, lot_id: int, kind: ChangeKind, steps: Sequence[Step]
+    ) -> int:
+        """Changes in their order and the lines as they then stand; the id of the last one."""
+        desk, run = self._desk, self._desk.connection.execute
+        told = {"order_id": order_id, "kind": kind, "reason": "", "at": desk.now, **desk.stamp}
+        rows: list[dict[str, object]] = []
+        stand: dict[int, Choice | None] = {}
+        for before, after, undoes in steps:
+            there = after or before
+            if there is None:
+                raise StoreBug("a change from nothing to nothing")
+            stand[there.line] = after
+            old, new = _written(before), _written(after)
+            rows.append({**told, "line": there.line, "before": old, "after": new, "undoes": undoes})
+        desk.add_rows(OrderChanges, rows)
+        run(delete(OrderLines).where(OrderLines.lot_id == lot_id, OrderLines.line.in_(stand)))
+        of = {"order_id": order_id, "lot_id": lot_id}
+        desk.add_rows(
+            OrderLines,
+            [
+                {**of, "line": line, "cut": one.cut, "choice": choice_text(one)}
+                for line, one in stand.items()
+                if one is not None
+            ],
         )
-        run = desk.connection.execute
-        run(delete(OrderLines).where(OrderLines.lot_id == lot_id, OrderLines.line == there.line))
-        if after is not None:
-            values = {"order_id": order_id, "cut": after.cut, "choice": choice_text(after)}
-            run(insert(OrderLines).values(lot_id=lot_id, line=after.line, **values))
-        run(update(Orders).where(Orders.id == order_id).values(last_change=new))
-        return new
+        newest = select(func.max(OrderChanges.id)).where(OrderChanges.order_id == order_id)
+        last = run(newest).scalar_one()
+        run(update(Orders).where(Orders.id == order_id).values(last_change=last))
+        return int(last)
 
     def _change(self, change_id: int) -> OrderChange:
         order_id = self._desk.connection.execute(
@@ -232,3 +272,7 @@ def kind_of(text: str) -> ChangeKind:
 
 def _read(text: str | None) -> Choice | None:
     return None if text is None else choice_from(text)
+
+
+def _written(choice: Choice | None) -> str | None:
+    return None if choice is None else choice_text(choice)

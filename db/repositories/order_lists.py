@@ -33,7 +33,10 @@ SORTS: dict[str, InstrumentedAttribute[Any] | ColumnElement[Any]] = {
 
 @dataclass(frozen=True, slots=True)
 class OrderFilter:
-    """Which orders: by state, text (owner, phone, tag, number), day, customer, closed or not."""
+    """Which orders: by state, text (owner, phone, tag, number), day, customer, closed or not.
+
+    `but` is one order that is left out.
+    """
 
     states: tuple[OrderState, ...] = ()
     text: str = ""
@@ -41,6 +44,8 @@ class OrderFilter:
     end: date | None = None
     customer_id: int | None = None
     closed: bool | None = None
+    species: str = ""
+    but: int | None = None
 
 
 def billed() -> ColumnElement[int]:
@@ -188,6 +193,10 @@ def _chosen(chosen: OrderFilter, *, by_owner: bool = False) -> Select[int]:
             or_(Customers.id == chosen.customer_id, Customers.joined_into == chosen.customer_id)
         )
         found = found.where(Shares.customer_id.in_(his))
+    if chosen.species:
+        found = found.where(Lots.species == chosen.species)
+    if chosen.but is not None:
+        found = found.where(Orders.id != chosen.but)
     if chosen.closed is not None:
         closed = Orders.closed_at.is_not(None)
         found = found.where(closed if chosen.closed else ~closed)

@@ -1,12 +1,13 @@
 """Orders: their states, notes, release to the block, closing, and their lists."""
 
-from collections.abc import Collection
+from collections.abc import Collection, Mapping
 from datetime import date
 from typing import TYPE_CHECKING, cast
 
 from sqlalchemy import ColumnElement, func, select
 
 from db.choice_text import choice_from
+from db.desk import Written
 from db.repositories.order_lines import OrderLineBook, Pins
 from db.repositories.order_lists import (
     JOINED,
@@ -20,7 +21,7 @@ from db.repositories.order_lists import (
 )
 from db.repositories.sheets import SheetBook
 from db.tables.bills import Bills
-from db.tables.lots import Shares
+from db.tables.lots import Lots, Shares
 from db.tables.orders import OrderLines, Orders
 from shared.shop.lists import OrderRow
 from shared.shop.orders import Order
@@ -62,6 +63,29 @@ class OrderBook(OrderLineBook):
     def of_lot(self, lot_id: int) -> tuple[Order, ...]:
         """The orders of a lot by share; two queries."""
         return self._orders(Orders.lot_id == lot_id)
+
+    def earlier(self, order_id: int, limit: int = 12) -> tuple[tuple[OrderRow, Order], ...]:
+        """Other orders of the same customer and species that have lines, the newest first.
+
+        Orders of those who were joined into the customer are among them. Three queries.
+        """
+        here = self._there(order_id)
+        if here.customer_id is None:
+            return ()
+        species = self._desk.connection.execute(
+            select(Lots.species).where(Lots.id == here.lot_id)
+        ).scalar_one()
+        chosen = OrderFilter(customer_id=here.customer_id, species=species, but=order_id)
+        rows = order_rows(
+            self._desk.connection,
+            chosen,
+            sort="day",
+            descending=True,
+            limit=limit,
+            offset=0,
+        )
+        orders = {one.id: one for one in self._orders(Orders.id.in_([row.id for row in rows]))}
+        return tuple((row, orders[row.id]) for row in rows if row.lines)
 
     def _there(self, order_id: int) -> Order:
         found = self.get(order_id)
@@ -112,7 +136,10 @@ class OrderBook(OrderLineBook):
         self, order_id: int, note: str, due: date | None, *, version: int
     ) -> Order | StaleEdit:
         """Write the note of the order and the day its cut sheet is wanted."""
-        return self._edited(order_id, {"note": note, "due": due}, version, "note")
+        before = self._there(order_id)
+        told: dict[str, Written] = {"was": before.note, "now": note}
+        told |= {"was_due": _day(before.due), "now_due": _day(due)}
+        return self._edited(order_id, {"note": note, "due": due}, version, "note", told=told)
 
     def move(
         self, order_id: int, to: OrderState, *, reason: str = "", version: int
@@ -179,11 +206,12 @@ class OrderBook(OrderLineBook):
         version: int,
         what: str,
         reason: str = "",
+        told: Mapping[str, Written] | None = None,
     ) -> Order | StaleEdit:
         stale = self._desk.edit(Orders, "order", order_id, version, values)
         if stale is not None:
             return stale
-        self._desk.record("order", order_id, what, reason)
+        self._desk.record("order", order_id, what, reason, **(told or {}))
         return self._there(order_id)
 
     def list(
@@ -223,3 +251,7 @@ class OrderBook(OrderLineBook):
         """How many there are in all."""
         chosen = OrderFilter(tuple(states), text, start, end, customer_id, closed)
         return order_count(self._desk.connection, chosen)
+
+
+def _day(day: date | None) -> str:
+    return "" if day is None else day.isoformat()

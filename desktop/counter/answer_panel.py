@@ -5,7 +5,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QScrollArea, QWidget
 
-from desktop.counter.choice_words import range_words
+from desktop.counter.order_figures import OrderFigures
 from desktop.look.patterns import Mark
 from desktop.look.space import TOGETHER, column, row
 from desktop.panels.buttons import button
@@ -13,7 +13,6 @@ from desktop.panels.heading import Role, Words, line
 from desktop.panels.side import SidePanel
 from desktop.panels.state_word import StateWord
 from printing.words import sentences
-from shared.units import whole_pounds_text
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -50,12 +49,8 @@ class AnswerPanel(SidePanel):
         scroll.setWidget(self._matters)
         self.add(scroll, stretch=1000)
         self.add(line(self))
-        self.hanging = Words("body", parent=self)
-        self.take_home = Words("body", parent=self)
-        self.packages = Words("body", parent=self)
-        self.price = Words("body", parent=self)
-        for words in (self.hanging, self.take_home, self.packages, self.price):
-            self.add(words)
+        self.figures = OrderFigures(self)
+        self.add(self.figures)
         self.remedies: tuple[Remedy, ...] = ()
 
     def show_answer(self, desk: "OrderDesk", words: "TradeWords") -> None:
@@ -74,22 +69,6 @@ class AnswerPanel(SidePanel):
         self._say_open(desk, words)
         for caution in desk.answer.cautions:
             self._say(sentences.caution(caution, *given), "quiet")
-        share = desk.share
-        home, packages = desk.forecast.finished(share), desk.forecast.packages(share)
-        self.take_home.setText(
-            self.tr("Take-home {low} to {high}").format(
-                low=whole_pounds_text(home.low), high=whole_pounds_text(home.high)
-            )
-        )
-        self.packages.setText(self.tr("Packages {count}").format(count=range_words(packages)))
-
-    def show_hanging(self, text: str) -> None:
-        """The weight the plan goes by, in words."""
-        self.hanging.setText(text)
-
-    def show_price(self, text: str) -> None:
-        """What it comes to so far, in words."""
-        self.price.setText(text)
 
     def offer(
         self,

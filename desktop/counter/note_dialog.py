@@ -4,21 +4,22 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QWidget
 
+from desktop.counter.refusal_words import problem_words
 from desktop.fields import DateField, FormDialog, NoteField
-from shared.shop.orders import Order
 
 if TYPE_CHECKING:
     from desktop.bench import Bench
+    from desktop.counter.order_desk import OrderDesk
 
 
 class OrderNoteDialog(FormDialog):
     """Asks for the note and the day; the note is printed on the block sheet."""
 
-    def __init__(self, bench: "Bench", order: Order, parent: QWidget | None = None) -> None:
+    def __init__(self, bench: "Bench", desk: "OrderDesk", parent: QWidget | None = None) -> None:
         super().__init__(parent, columns=1)
         self.setMinimumWidth(480)
-        self._bench = bench
-        self._order = order
+        self._desk = desk
+        self._order = order = desk.order
         self.note = NoteField(lines=4)
         self.due = DateField(bench.today)
         self.grid.add(self.note)
@@ -38,16 +39,5 @@ class OrderNoteDialog(FormDialog):
         self.due.set_label(self.tr("Cut sheet wanted &by"))
 
     def attempt(self) -> str:
-        with self._bench.store.work(self._bench.person, self._bench.station) as work:
-            found = work.orders.save_note(
-                self._order.id,
-                self.note.value() or "",
-                self.due.value(),
-                version=self._order.version,
-            )
-            if not isinstance(found, Order):
-                return self.tr("{name} has just changed this order: look again.").format(
-                    name=found.by
-                )
-            work.commit()
-        return ""
+        found = self._desk.save_note(self.note.value() or "", self.due.value())
+        return "" if found is None else problem_words(found)

@@ -1,6 +1,6 @@
 """An order as it lies on the counter: its lot, its lines, what the planner says of them."""
 
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from desktop.counter.usual_fill import usual_choices
@@ -11,7 +11,8 @@ from shared.shop.orders import Order
 from shared.shop.problems import MoveRefused, Refused, StaleEdit, UndoRefused
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Sequence
+    from collections.abc import Collection, Iterable, Sequence
+    from datetime import date
 
     from desktop.bench import Bench
     from shared.cutting.answer import OpenPart, Remedy
@@ -19,6 +20,19 @@ if TYPE_CHECKING:
     from shared.shop.states import OrderState
 
 Problem = Refused | UndoRefused | StaleEdit | MoveRefused
+
+
+@dataclass(frozen=True, slots=True)
+class NoteStroke:
+    """A change of the order's note and day: what stood there, and what stands there now."""
+
+    note: str
+    due: "date | None"
+    was_note: str
+    was_due: "date | None"
+
+
+Stroke = int | NoteStroke  # so many changes of lines, or one of the note
 
 
 class OrderDesk:
@@ -29,8 +43,9 @@ class OrderDesk:
         self._lot_id = lot_id
         self._order_id = order_id
         self._opened: dict[int, int] = {}
-        self._strokes: dict[int, list[int]] = {}
-        self._undone: dict[int, list[int]] = {}
+        self._strokes: dict[int, list[Stroke]] = {}
+        self._undone: dict[int, list[Stroke]] = {}
+        self.told: tuple[str, ...] = ()
         self.load()
 
     def load(self) -> None:
@@ -75,7 +90,16 @@ class OrderDesk:
 
     def add(self, choices: "Iterable[Choice]") -> Problem | None:
         """New lines of the shown order, taken back together by one undo."""
-        return self._write([(self.order.id, 0, one) for one in choices])
+        order_id, lines = self.order.id, tuple(choices)
+        with self._bench.store.work(self._bench.person, self._bench.station) as work:
+            found = work.orders.add_lines(order_id, lines)
+            if isinstance(found, Refused):
+                return found
+            work.commit()
+        if lines:
+            self._stroke(order_id, len(lines))
+        self.load()
+        return None
 
     def change(self, choice: "Choice") -> Problem | None:
         """Write a line over."""
@@ -95,9 +119,11 @@ class OrderDesk:
             steps.append((owner, line, edit.choice))
         return self._write(steps)
 
-    def fill_usual(self) -> int:
-        """Cut what is still open as the house usually does; how many lines that gave."""
-        found = usual_choices(self.question, self.answer, self.planner, self.catalogue, self.share)
+    def fill_usual(self, primals: "Collection[str]" = ()) -> int:
+        """Cut what is still open (of these primals) as usual; how many lines that gave."""
+        found = usual_choices(
+            self.question, self.answer, self.planner, self.catalogue, self.share, primals
+        )
         if found and self.add(found) is not None:
             return 0
         return len(found)
@@ -150,26 +176,73 @@ class OrderDesk:
                     return found
             work.commit()
         for order_id in {step[0] for step in steps}:
-            count = sum(1 for step in steps if step[0] == order_id)
-            self._strokes.setdefault(order_id, []).append(count)
-            self._undone.pop(order_id, None)
+            self._stroke(order_id, sum(1 for step in steps if step[0] == order_id))
         self.load()
         return None
 
+    def save_note(self, note: str, due: "date | None") -> Problem | None:
+        """Write the note for the block and the day the cut sheet is wanted."""
+        order = self.order
+        if (order.note, order.due) == (note, due):
+            return None
+        found = self._put_note(order, note, due)
+        if found is None:
+            self._stroke(order.id, NoteStroke(note, due, order.note, order.due))
+            self.load()
+        return found
+
+    def _put_note(self, order: Order, note: str, due: "date | None") -> Problem | None:
+        with self._bench.store.work(self._bench.person, self._bench.station) as work:
+            found = work.orders.save_note(order.id, note, due, version=order.version)
+            if isinstance(found, StaleEdit):
+                return found
+            work.commit()
+        return None
+
+    def _stroke(self, order_id: int, stroke: Stroke) -> None:
+        self._strokes.setdefault(order_id, []).append(stroke)
+        self._undone.pop(order_id, None)
+
     def _back(
-        self, taken: dict[int, list[int]], put: dict[int, list[int]], *, undo: bool
+        self, taken: dict[int, list[Stroke]], put: dict[int, list[Stroke]], *, undo: bool
     ) -> Problem | None:
         order_id = self.order.id
-        count = (taken.get(order_id) or [1])[-1]
-        after = self._opened[order_id]
+        if not taken.get(order_id):
+            return UndoRefused("nothing")
+        stroke = taken[order_id][-1]
+        if isinstance(stroke, NoteStroke):
+            found = self._back_to_note(stroke, undo=undo)
+        else:
+            found = self._back_lines(stroke, undo=undo)
+        if found is not None:
+            return found
+        put.setdefault(order_id, []).append(taken[order_id].pop())
+        self.load()
+        return None
+
+    def _back_to_note(self, stroke: NoteStroke, *, undo: bool) -> Problem | None:
+        """The note as it was before, or as it was written, unless another wrote it since."""
+        order = self.order
+        if order.state not in ("open", "settled"):
+            return UndoRefused("released")
+        new, old = (stroke.note, stroke.due), (stroke.was_note, stroke.was_due)
+        there, then = (new, old) if undo else (old, new)
+        if (order.note, order.due) != there:
+            return self._note_by_another(order)
+        return self._put_note(order, *then)
+
+    def _note_by_another(self, order: Order) -> UndoRefused:
+        with self._bench.store.read() as work:
+            told = work.changes.of("order", order.id)
+        by = next((one.person for one in told if one.what == "note"), "")
+        return UndoRefused("changed_by_another", by)
+
+    def _back_lines(self, count: int, *, undo: bool) -> Problem | None:
+        order_id = self.order.id
         with self._bench.store.work(self._bench.person, self._bench.station) as work:
             step = work.orders.undo if undo else work.orders.redo
-            for _ in range(count):
-                found = step(order_id, after)
-                if isinstance(found, UndoRefused):
-                    return found
+            found = step(order_id, self._opened[order_id], count)
+            if isinstance(found, UndoRefused):
+                return found
             work.commit()
-        if taken.get(order_id):
-            put.setdefault(order_id, []).append(taken[order_id].pop())
-        self.load()
         return None

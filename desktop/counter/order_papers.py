@@ -4,7 +4,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication
 
-from desktop.counter.price import estimate
+from desktop.counter.price import cards_of, estimate
 from desktop.counter.share_words import share_words
 
 if TYPE_CHECKING:
@@ -22,7 +22,8 @@ def show_confirmation(bench: "Bench", desk: "OrderDesk", parent: "QWidget") -> N
         shop = work.shop.details()
         customer_id = desk.order.customer_id
         customer = None if customer_id is None else work.customers.get(customer_id)
-        bill = estimate(desk, work)
+        cards = cards_of(desk.lot, work)
+    bill = None if cards is None else estimate(desk, cards)
     share = next(one for one in desk.lot.shares if one.number == desk.share)
     lines = () if customer is None else (customer.name, *customer.address.splitlines())
     booking = _booking(desk, share)

@@ -6,9 +6,11 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QCoreApplication
 
 from desktop.counter.choice_words import cut_words, finish_words, range_words
+from desktop.counter.ways_offered import Offer, offers, to_do
 from desktop.look.patterns import Mark
 from desktop.tables import Column, Figure, figure
 from printing.words.choice_words import amount_text
+from shared.cutting.forecast import Range
 from shared.units import pounds_text
 
 if TYPE_CHECKING:
@@ -22,7 +24,7 @@ _INDENT = "\u2003"
 
 @dataclass(frozen=True, slots=True)
 class OrderRowShown:
-    """A primal (line 0) or one line of it, ready for the table."""
+    """A primal (line 0), one line of it, or a way of cutting it that is offered by number."""
 
     primal: str
     line: int
@@ -32,6 +34,7 @@ class OrderRowShown:
     pounds: Figure
     packages: str
     mark: Mark
+    offer: Offer | None = None
 
 
 def columns() -> list[Column[OrderRowShown]]:
@@ -43,26 +46,28 @@ def columns() -> list[Column[OrderRowShown]]:
             lambda row: row.cut,
             kind="state",
             mark=lambda row: row.mark,
-            width=224,
+            width=250,
+            tip=lambda row: row.cut.strip(),
         ),
         Column(
             "amount",
             lambda: QCoreApplication.translate("OrderRows", "Amount"),
             lambda row: row.amount,
-            width=116,
+            width=92,
         ),
         Column(
             "finish",
             lambda: QCoreApplication.translate("OrderRows", "Finish"),
             lambda row: row.finish,
             stretch=True,
+            tip=lambda row: row.finish,
         ),
         Column(
             "pounds",
             lambda: QCoreApplication.translate("OrderRows", "Pounds"),
             lambda row: row.pounds,
             kind="figure",
-            width=84,
+            width=80,
         ),
         Column(
             "packages",
@@ -74,8 +79,13 @@ def columns() -> list[Column[OrderRowShown]]:
     ]
 
 
-def rows_of(desk: "OrderDesk", unfolded: str, words: "Words") -> list[OrderRowShown]:
-    """Every primal in the block's order; under the unfolded one its lines."""
+def rows_of(
+    desk: "OrderDesk", unfolded: str, words: "Words", *, ways: bool = False
+) -> list[OrderRowShown]:
+    """Every primal in the block's order; under the unfolded one its lines.
+
+    While something of it is to be asked, or with `ways`, also the ways it may be cut.
+    """
     verdicts = dict(desk.answer.group_verdicts)
     contested = {line for one in desk.answer.conflicts for line in one.lines}
     mine = desk.order.choices
@@ -90,6 +100,8 @@ def rows_of(desk: "OrderDesk", unfolded: str, words: "Words") -> list[OrderRowSh
                 _line_row(desk, primal, one, mark, words)
                 for one, mark in zip(lines, marks, strict=True)
             ]
+            if ways or not lines or to_do(desk, primal):
+                rows += [_offer_row(desk, primal, one, words) for one in offers(desk, primal)]
     return rows
 
 
@@ -121,7 +133,19 @@ def _primal_row(
     name = words.name(desk.catalogue.species, f"primal.{primal}")
     short = ", ".join(words.name(desk.catalogue.species, f"cut.{one.cut}") for one in lines)
     title = name[:1].upper() + name[1:]
-    return OrderRowShown(primal, 0, title, said, short, Figure(""), "", mark)
+    made = [found for one in lines if (found := desk.forecast.line(one.line)) is not None]
+    pounds = sum(one.finished.mid for one in made)
+    low, high = sum(one.packages.low for one in made), sum(one.packages.high for one in made)
+    return OrderRowShown(
+        primal,
+        0,
+        title,
+        said,
+        short,
+        figure(pounds_text(pounds)) if made else Figure(""),
+        range_words(Range(low, sum(one.packages.mid for one in made), high)) if made else "",
+        mark,
+    )
 
 
 def _line_row(
@@ -138,3 +162,18 @@ def _line_row(
         packages="" if made is None else range_words(made.packages),
         mark=mark,
     )
+
+
+def _offer_row(desk: "OrderDesk", primal: str, offer: Offer, words: "Words") -> OrderRowShown:
+    names = [cut_words(one, desk.catalogue, words) for one in offer.choices]
+    cut, amount, finish = names[0], "", ""
+    if len(names) == 1:
+        amount = amount_text(offer.choices[0], desk.catalogue, words)
+        finish = finish_words(offer.choices[0], desk.catalogue, words)
+    if offer.usual:
+        cut = QCoreApplication.translate("OrderRows", "usual: {cut}").format(cut=cut)
+        if len(names) > 1:
+            cut = QCoreApplication.translate("OrderRows", "the usual")
+            finish = "; ".join(names)
+    cut = f"{_INDENT}{offer.number}\u2002{cut}"
+    return OrderRowShown(primal, 0, cut, amount, finish, Figure(""), "", Mark.OPEN, offer)

@@ -12,7 +12,10 @@ from desktop.tables import RowsModel, Table
 
 if TYPE_CHECKING:
     from desktop.counter.order_desk import OrderDesk
+    from desktop.counter.ways_offered import Offer
     from printing.words import Words
+
+NUMBERS = tuple("123456789")
 
 
 class OrderTable(Table[OrderRowShown]):
@@ -21,16 +24,19 @@ class OrderTable(Table[OrderRowShown]):
     Signals:
         typed: letters were typed on the table; carries them, to find a cut by.
         removed: Del was pressed on a line; carries its number.
+        offered: a way of cutting was taken by its number; carries the offer.
     """
 
     typed = Signal(str)
     removed = Signal(int)
+    offered = Signal(object)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(RowsModel(columns()), parent, height=ROW_DENSE, sortable=False)
         self._desk: OrderDesk | None = None
         self._words: Words | None = None
         self.unfolded = ""
+        self.ways = False
         self.clicked.connect(self._clicked)
 
     def show_order(self, desk: "OrderDesk", words: "Words", line: int = 0) -> None:
@@ -41,10 +47,10 @@ class OrderTable(Table[OrderRowShown]):
         if line:
             choice = desk.choice(line)
             if choice is not None:
-                self.unfolded = desk.catalogue.cuts[choice.cut].primal
+                self._unfold(desk.catalogue.cuts[choice.cut].primal)
         if self.unfolded not in desk.catalogue.primals:
             self.unfolded = desk.catalogue.primals[0]
-        self.rows.show(rows_of(desk, self.unfolded, words))
+        self.rows.show(rows_of(desk, self.unfolded, words, ways=self.ways))
         wanted = line or (before.line if before is not None else 0)
         for place, row in enumerate(self.rows.rows()):
             if row.line and row.line == wanted:
@@ -56,12 +62,23 @@ class OrderTable(Table[OrderRowShown]):
         """Unfold a primal and stand on it."""
         if self._desk is None or self._words is None:
             return
-        self.unfolded = primal
-        self.rows.show(rows_of(self._desk, primal, self._words))
+        self._unfold(primal)
+        self.rows.show(rows_of(self._desk, primal, self._words, ways=self.ways))
         for place, row in enumerate(self.rows.rows()):
             if row.primal == primal:
                 self.choose(place)
                 return
+
+    def show_ways(self, *, shown: bool) -> None:
+        """Show every way the unfolded primal may be cut, or only while it is open."""
+        self.ways = shown
+        if self._desk is not None and self._words is not None:
+            self.show_order(self._desk, self._words)
+
+    def offer(self, number: int) -> "Offer | None":
+        """The way of cutting that has this number."""
+        rows = self.rows.rows()
+        return next((one.offer for one in rows if one.offer and one.offer.number == number), None)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         key = event.key()
@@ -75,10 +92,20 @@ class OrderTable(Table[OrderRowShown]):
             row = self.chosen()
             if row is not None and row.line:
                 self.removed.emit(row.line)
+        elif key == Qt.Key.Key_Space and plain:
+            self.show_ways(shown=not self.ways)
+        elif plain and event.text() in NUMBERS:
+            found = self.offer(int(event.text()))
+            if found is not None:
+                self.offered.emit(found)
         elif plain and event.text().strip() and event.text().isprintable():
             self.typed.emit(event.text())
         else:
             super().keyPressEvent(event)
+
+    def _unfold(self, primal: str) -> None:
+        if primal != self.unfolded:
+            self.unfolded, self.ways = primal, False
 
     def _choose_near(self, at: int) -> None:
         rows = self.rows.rows()

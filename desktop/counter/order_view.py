@@ -12,23 +12,24 @@ from desktop.counter.carcass_map import CarcassMap
 from desktop.counter.line_dialog import LineDialog, blank_choice, ways_of_cutting
 from desktop.counter.order_desk import OrderDesk, Problem
 from desktop.counter.order_rows import OrderRowShown
+from desktop.counter.order_steps import OrderSteps
 from desktop.counter.order_table import OrderTable
 from desktop.counter.owner_chips import OwnerChips
-from desktop.counter.price import estimate
+from desktop.counter.price import cards_of, price
 from desktop.counter.refusal_words import problem_words
 from desktop.counter.share_words import share_words
+from desktop.counter.ways_offered import next_to_do, offers, to_do
 from desktop.fields.dates import date_text
 from desktop.look.space import EDGE, GROUP, TOGETHER, column, row
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words
-from shared.carcass.weights import side_weights
-from shared.money import money_text
-from shared.units import whole_pounds_text
 
 if TYPE_CHECKING:
-    from collections.abc import Callable, Sequence
+    from collections.abc import Callable, Mapping, Sequence
 
     from desktop.bench import Bench
+    from desktop.counter.ways_offered import Offer
+    from shared.billing.rates import RateCard
     from shared.cutting.answer import Answer, Remedy
     from shared.cutting.order import Choice
 
@@ -64,12 +65,9 @@ class OrderView(QWidget):
         self.refusal = Words("body", "complaint", self).wrapped()
         self.refusal.hide()
         self.panel = AnswerPanel(self)
-        self.usual = button(self)
-        self.payment = button(self)
-        self.confirm = button(self)
-        self.name = button(self)
-        self.note = button(self)
-        self.main = button(self, main=True)
+        self.steps = OrderSteps(self)
+        self.main = self.steps.main
+        self._cards: Mapping[int, RateCard] | None = None
         self._lay_out()
         self._connect()
 
@@ -77,6 +75,7 @@ class OrderView(QWidget):
         """Open an order of a lot."""
         self.desk = OrderDesk(self.bench, lot_id, order_id)
         self.table.unfolded = ""
+        self._read_rates()
         self.show_again()
 
     def show_again(self, line: int = 0) -> None:
@@ -109,17 +108,13 @@ class OrderView(QWidget):
         """Read the records again."""
         if self.desk is not None:
             self.desk.load()
+            self._read_rates()
             self.show_again()
 
     def retranslate(self) -> None:
         """Set every word again."""
         self.back.setText(self.tr("Orders  Esc"))
-        self.usual.setText(self.tr("House's usual  F9"))
-        self.payment.setText(self.tr("Payment  F7"))
-        self.confirm.setText(self.tr("Confirm  Ctrl+P"))
-        self.note.setText(self.tr("Note  F12"))
-        self.name.setText(self.tr("Owner  F11"))
-        self.main.setText(self.tr("Settle  Ctrl+Enter"))
+        self.steps.retranslate()
         self.table.set_name(self.tr("The order by primal"))
         self.show_again()
 
@@ -166,14 +161,47 @@ class OrderView(QWidget):
             self._done(self.desk.remove(line))
 
     def edit(self, shown: OrderRowShown) -> None:
-        """Enter: on a primal its ways of being cut, on a line the line."""
+        """Enter: a way that is offered, the usual of what is open, or the line to be changed."""
         if self.desk is None:
             return
-        choice = self.desk.choice(shown.line) if shown.line else None
-        cuts = ways_of_cutting(self.desk.catalogue, shown.primal)
-        if choice is None:
-            choice = blank_choice(self.desk.catalogue, cuts[0], self.desk.share)
-        self._ask(choice, cuts)
+        if shown.offer is not None:
+            self.take_offer(shown.offer)
+        elif shown.line:
+            choice = self.desk.choice(shown.line)
+            if choice is not None:
+                self._ask(choice, ways_of_cutting(self.desk.catalogue, shown.primal))
+        elif not to_do(self.desk, shown.primal):
+            self._walk_on(shown.primal)
+        else:
+            first = next(iter(offers(self.desk, shown.primal)), None)
+            if first is None:
+                self._walk_on(shown.primal)
+            else:
+                self.take_offer(first)
+
+    def take_offer(self, offer: "Offer") -> None:
+        """Cut the primal this way; when nothing of it is open go on to the next."""
+        if self.desk is None:
+            return
+        primal = self.desk.catalogue.cuts[offer.choices[0].cut].primal
+        if not offer.usual:
+            found = self.desk.add(offer.choices)
+        else:
+            found = None if self.desk.fill_usual((primal,)) else self.desk.add(offer.choices)
+        self._done(found)
+        if found is None and not to_do(self.desk, primal):
+            self._walk_on(primal)
+
+    def _walk_on(self, primal: str) -> None:
+        """To the next primal in cutting order that is still to be asked."""
+        if self.desk is None:
+            return
+        onward = next_to_do(self.desk, primal)
+        if onward:
+            self.table.go_to(onward)
+        else:
+            self.table.show_ways(shown=not self.table.ways)
+            self.said.emit(self.tr("Nothing is open any more. Ctrl+Enter settles the order."))
 
     def find_cut(self, typed: str) -> None:
         """Letters on the table: a cut of any primal by part of its name."""
@@ -247,23 +275,14 @@ class OrderView(QWidget):
         if tags:
             parts.append(self.tr("tag {tags}").format(tags=tags))
         self.heading.setText(", ".join(parts))
-        total, basis = 0, ""
-        for carcass in desk.question.carcasses:
-            sides = side_weights(carcass, desk.catalogue)
-            total += sum(side.nanograms for side in sides)
-            basis = sides[0].basis
-        self.panel.show_hanging(
-            self.tr("Hanging {weight}, the whole lot, by {basis}").format(
-                weight=whole_pounds_text(total), basis=self.bench.words.say(f"basis.{basis}")
-            )
-        )
-        with self.bench.store.read() as work:
-            bill = estimate(desk, work)
-        self.panel.show_price(
-            self.tr("No rates for this yet")
-            if bill is None
-            else self.tr("About {amount} by the rates").format(amount=money_text(bill.total_cents))
-        )
+        found = None if self._cards is None else price(desk, self._cards)
+        self.panel.figures.show_figures(desk, found, self.bench.words)
+
+    def _read_rates(self) -> None:
+        """The rates of the lot's owners, once for as long as the order is open."""
+        if self.desk is not None:
+            with self.bench.store.read() as work:
+                self._cards = cards_of(self.desk.lot, work)
 
     def _name_steps(self) -> None:
         if self.desk is None:
@@ -276,9 +295,11 @@ class OrderView(QWidget):
             "handed_over": self.tr("Handed over"),
             "cut": self.tr("At Wrap"),
         }
-        self.main.setText(names.get(order.state, self.tr("Hand over  F8")))
         again = order.state == "released" and order.changed_since_sheet
-        self.main.setEnabled(order.state in ("open", "settled", "ready") or again)
+        self.steps.name_main(
+            names.get(order.state, self.tr("Hand over  F8")),
+            possible=order.state in ("open", "settled", "ready") or again,
+        )
 
     def _lay_out(self) -> None:
         main = column(gap=TOGETHER)
@@ -293,11 +314,7 @@ class OrderView(QWidget):
         middle.addWidget(self.table, 1)
         main.addLayout(middle, 1)
         main.addWidget(self.refusal)
-        feet = row(gap=TOGETHER)
-        for each in (self.main, self.usual, self.payment, self.confirm, self.name, self.note):
-            feet.addWidget(each)
-        feet.addStretch(1)
-        main.addLayout(feet)
+        main.addWidget(self.steps)
         across = row(self, gap=0)
         across.addLayout(main, 1)
         across.addWidget(self.panel)
@@ -312,23 +329,10 @@ class OrderView(QWidget):
         self.table.picked.connect(self.edit)
         self.table.typed.connect(self.find_cut)
         self.table.removed.connect(self.remove)
+        self.table.offered.connect(self.take_offer)
         self.panel.taken.connect(self.take)
-        self.usual.clicked.connect(self.fill_usual)
-        self.main.clicked.connect(lambda: self.wanted.emit("main"))
-        self.payment.clicked.connect(lambda: self.wanted.emit("payment"))
-        self.confirm.clicked.connect(lambda: self.wanted.emit("confirmation"))
-        self.note.clicked.connect(lambda: self.wanted.emit("note"))
-        self.name.clicked.connect(lambda: self.wanted.emit("name"))
-        self._key("F9", self.fill_usual)
-        self._key("F7", lambda: self.wanted.emit("payment"))
-        self._key("F8", lambda: self.wanted.emit("hand_over"))
-        self._key("F12", lambda: self.wanted.emit("note"))
-        self._key("F11", lambda: self.wanted.emit("name"))
-        self._key("Ctrl+Backspace", lambda: self.wanted.emit("take_back"))
-        self._key("Ctrl+P", lambda: self.wanted.emit("confirmation"))
-        self._key("Ctrl+Return", lambda: self.wanted.emit("main"))
-        self._key("Ctrl+Z", self.undo)
-        self._key("Ctrl+Shift+Z", self.redo)
+        self.steps.wanted.connect(self._step)
+        self.steps.add_keys(self)
         for number in range(1, 6):
             self._key(f"Alt+{number}", partial(self._take_number, number))
         self._key("Esc", self.left.emit)
@@ -339,6 +343,19 @@ class OrderView(QWidget):
         shortcut = QShortcut(QKeySequence(keys), self)
         shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
         shortcut.activated.connect(does)
+
+    def _step(self, code: str) -> None:
+        """What the order itself does is done here; the rest is the place's."""
+        here: dict[str, Callable[[], None]] = {
+            "usual": self.fill_usual,
+            "undo": self.undo,
+            "redo": self.redo,
+        }
+        does = here.get(code)
+        if does is None:
+            self.wanted.emit(code)
+        else:
+            does()
 
     def _turn(self, order_id: int) -> None:
         if self.desk is not None:

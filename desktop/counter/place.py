@@ -218,7 +218,7 @@ class CounterPlace(Place):
         desk = self.order.desk
         if desk is None:
             return
-        dialog = OrderNoteDialog(self.bench, desk.order, self)
+        dialog = OrderNoteDialog(self.bench, desk, self)
         self.dialog = dialog
         dialog.accepted.connect(self._show_changed)
         dialog.open()

@@ -1,11 +1,15 @@
-"""The house's usual way for what an order leaves open, each line planned before it is given."""
+"""The house's usual way for what an order leaves open, planned before it is given."""
 
 from dataclasses import replace
+from functools import lru_cache
 from typing import TYPE_CHECKING
 
+from shared.carcass.anatomy import catalogue as read_catalogue
 from shared.cutting.order import Amount, Choice, Package
 
 if TYPE_CHECKING:
+    from collections.abc import Collection, Sequence
+
     from shared.carcass.catalogue import Catalogue, UsualLine
     from shared.cutting.answer import Answer
     from shared.cutting.order import AmountKind, Question
@@ -31,46 +35,119 @@ def usual_choice(usual: "UsualLine", share: int) -> Choice:
     )
 
 
+@lru_cache(maxsize=2048)
+def parts_of(species: str, code: str) -> frozenset[str]:
+    """The parts that a cut may take, by any of its ways."""
+    catalogue = read_catalogue(species)
+    found: set[str] = set()
+    for way in catalogue.cuts[code].ways:
+        found |= {one.part for one in way.parts}
+        if way.run is not None:
+            run = catalogue.runs[way.run.run]
+            first, last = run.place(way.run.first), run.place(way.run.last)
+            inside = {one.code for one in run.stretches[first : last + 1]}
+            found |= {
+                code
+                for code, part in catalogue.parts.items()
+                if part.run == run.code and part.stretch in inside and part.lane in way.run.lanes
+            }
+    return frozenset(found)
+
+
 def usual_choices(
     question: "Question",
     answer: "Answer",
     planner: "Planner",
     catalogue: "Catalogue",
     share: int,
+    primals: "Collection[str]" = (),
 ) -> tuple[Choice, ...]:
     """Lines that close what is open of a share; each was planned and takes nothing from others.
 
     A usual line is given when it closes an open part without a new conflict; ground meat when
-    nothing draws on the trim yet. What stays open then goes to the trim.
+    nothing draws on the trim yet. What stays open then goes to the trim. With `primals` only
+    what lies in those. All lines are tried together; where that doesn't stand, primal by primal,
+    and only then one by one.
     """
-    found: list[Choice] = []
-    for candidate in _candidates(catalogue, question, share):
-        line = 1 + max((one.line for one in question.choices), default=0)
-        tried = replace(question, choices=(*question.choices, replace(candidate, line=line)))
-        then = planner.answer(tried)
-        pool = catalogue.cuts[candidate.cut].kind == "pool"
-        useful = pool or _open(then, share) < _open(answer, share)
-        if useful and len(then.conflicts) <= len(answer.conflicts):
-            question, answer = tried, then
-            found.append(candidate)
-    return tuple(found)
-
-
-def _candidates(catalogue: "Catalogue", question: "Question", share: int) -> list[Choice]:
-    pools = {"pool"}
-    has_pool = any(
-        one.share == share and catalogue.cuts[one.cut].kind in pools for one in question.choices
+    filling = _Filling(question, answer, planner, catalogue, share)
+    usual = [one for one in catalogue.usual if not primals or one.primal in primals]
+    cut_up = [one for one in usual if catalogue.cuts[one.cut].kind != "pool"]
+    by_primal: dict[str, list[Choice]] = {}
+    for one in cut_up:
+        by_primal.setdefault(one.primal, []).append(usual_choice(one, share))
+    filling.give_all(list(by_primal.values()))
+    filling.give_all(
+        [
+            [Choice(0, share, code, Amount("rest"))]
+            for code, cut in catalogue.cuts.items()
+            if cut.kind == "to_trim" and (not primals or cut.primal in primals)
+        ]
     )
-    usual = [usual_choice(one, share) for one in catalogue.usual]
-    cut_up = [one for one in usual if catalogue.cuts[one.cut].kind not in pools]
-    ground = [one for one in usual if catalogue.cuts[one.cut].kind in pools]
-    leavings = [
-        Choice(0, share, code, Amount("rest"))
-        for code, cut in catalogue.cuts.items()
-        if cut.kind == "to_trim"
-    ]
-    return cut_up + leavings + ([] if has_pool else ground)
+    if not filling.draws_on_trim():
+        for one in usual:
+            if catalogue.cuts[one.cut].kind == "pool":
+                filling.give([usual_choice(one, share)], closing=False)
+    return tuple(filling.found)
 
 
-def _open(answer: "Answer", share: int) -> int:
-    return sum(1 for part in answer.open_parts if part.share == share)
+class _Filling:
+    """An order being filled: what was given so far, and how it is planned with that."""
+
+    def __init__(
+        self,
+        question: "Question",
+        answer: "Answer",
+        planner: "Planner",
+        catalogue: "Catalogue",
+        share: int,
+    ) -> None:
+        self._question = question
+        self._answer = answer
+        self._planner = planner
+        self._catalogue = catalogue
+        self._share = share
+        self.found: list[Choice] = []
+
+    def give_all(self, groups: "Sequence[Sequence[Choice]]") -> None:
+        """Give every line that closes something, in as few plans as it takes."""
+        useful = [kept for one in groups if (kept := self._touching(one))]
+        if not useful or self.give([line for one in useful for line in one]):
+            return
+        for one in useful:
+            group = self._touching(one)
+            if group and not self.give(group):
+                for line in group:
+                    if self._touching([line]):
+                        self.give([line])
+
+    def give(self, lines: "Sequence[Choice]", *, closing: bool = True) -> bool:
+        """Give these lines if all of them are made and nothing is contested by it."""
+        first = 1 + max((one.line for one in self._question.choices), default=0)
+        numbered = [replace(one, line=first + place) for place, one in enumerate(lines)]
+        tried = replace(self._question, choices=(*self._question.choices, *numbered))
+        then = self._planner.answer(tried)
+        if len(then.conflicts) > len(self._answer.conflicts):
+            return False
+        if closing and self._count(then) >= self._count(self._answer):
+            return False
+        made = {one.line for one in then.lines}
+        if closing and len(lines) > 1 and not made.issuperset(one.line for one in numbered):
+            return False
+        self._question, self._answer = tried, then
+        self.found.extend(lines)
+        return True
+
+    def draws_on_trim(self) -> bool:
+        """Whether a line of the share draws on the trim already."""
+        return any(
+            one.share == self._share and self._catalogue.cuts[one.cut].kind == "pool"
+            for one in self._question.choices
+        )
+
+    def _touching(self, lines: "Sequence[Choice]") -> list[Choice]:
+        open_now = {one.part for one in self._answer.open_parts if one.share == self._share}
+        species = self._catalogue.species
+        return [one for one in lines if not open_now.isdisjoint(parts_of(species, one.cut))]
+
+    def _count(self, answer: "Answer") -> int:
+        return sum(1 for part in answer.open_parts if part.share == self._share)
