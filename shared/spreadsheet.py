@@ -19,9 +19,9 @@ def safe_cell(text: str) -> str:
 
 
 def csv_text(headings: Sequence[str], rows: Iterable[Sequence[str]]) -> str:
-    """The table as CSV by RFC 4180: commas, CRLF, quotes where needed; every cell made safe.
+    r"""The table as CSV by RFC 4180: commas, CRLF, quotes where needed; every cell made safe.
 
-    One heading "name" and one row "=A1" are "name\\r\\n'=A1\\r\\n".
+    One heading "name" and one row "=A1" are "name\r\n'=A1\r\n".
     """
     out = StringIO()
     write = csv.writer(out, lineterminator="\r\n").writerow
