@@ -5,6 +5,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QScrollArea, QWidget
 
+from desktop.counter.last_time_dialog import words_of
 from desktop.counter.order_figures import OrderFigures
 from desktop.look.patterns import Mark
 from desktop.look.space import TOGETHER, column, row
@@ -48,6 +49,8 @@ class AnswerPanel(SidePanel):
         scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         scroll.setWidget(self._matters)
         self.add(scroll, stretch=1000)
+        self.reading = Words("body", "quiet", self).wrapped()
+        self.add(self.reading)
         self.add(line(self))
         self.figures = OrderFigures(self)
         self.add(self.figures)
@@ -67,8 +70,16 @@ class AnswerPanel(SidePanel):
         for asked in desk.answer.questions:
             self._say(sentences.owners_question(asked, *given), "tight")
         self._say_open(desk, words)
+        for one in desk.left_out.get(desk.order.id, ()):
+            said = words_of(one.before, desk, words)
+            self._say(self.tr("Last time also {line}: not here.").format(line=said), "quiet")
         for caution in desk.answer.cautions:
             self._say(sentences.caution(caution, *given), "quiet")
+
+    def read_out(self, text: str) -> None:
+        """The chosen row in full, as it is read to the owner."""
+        self.reading.setText(text)
+        self.reading.setVisible(bool(text))
 
     def offer(
         self,
@@ -112,12 +123,22 @@ class AnswerPanel(SidePanel):
         primals = dict.fromkeys(parts[one.part].primal for one in desk.open_parts())
         if not primals:
             return
+        if not desk.order.choices:
+            self._say(self._how_to_begin(), "")
+            return
         names = [words.name(desk.catalogue.species, f"primal.{one}") for one in primals]
         more = len(names) - MOST_OPEN
         shown = ", ".join(names[:MOST_OPEN])
         if more > 0:
             shown = self.tr("{names} and {count} more").format(names=shown, count=more)
         self._say(self.tr("Still open: {names}. F9 cuts them as usual.").format(names=shown), "")
+
+    def _how_to_begin(self) -> str:
+        return self.tr(
+            "Nothing is asked yet. Enter cuts a primal as the house usually does and goes on to "
+            "the next, 1 to 9 take another way, letters find a cut by its name. F9 cuts all of "
+            "it as usual, Ctrl+L as last time."
+        )
 
     def _say(self, text: str, role: "Role", at: int | None = None) -> None:
         words = Words("body", role, self._matters).wrapped()

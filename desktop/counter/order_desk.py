@@ -15,6 +15,7 @@ if TYPE_CHECKING:
     from datetime import date
 
     from desktop.bench import Bench
+    from desktop.counter.last_time import Again
     from shared.cutting.answer import OpenPart, Remedy
     from shared.cutting.order import Choice
     from shared.shop.states import OrderState
@@ -45,7 +46,8 @@ class OrderDesk:
         self._opened: dict[int, int] = {}
         self._strokes: dict[int, list[Stroke]] = {}
         self._undone: dict[int, list[Stroke]] = {}
-        self.told: tuple[str, ...] = ()
+        self.last_time: dict[int, Choice] = {}
+        self.left_out: dict[int, tuple[Again, ...]] = {}
         self.load()
 
     def load(self) -> None:
@@ -127,6 +129,19 @@ class OrderDesk:
         if found and self.add(found) is not None:
             return 0
         return len(found)
+
+    def take_again(self, lines: "Sequence[Again]") -> Problem | None:
+        """Put lines of an earlier order on this one, and keep in mind what they were."""
+        before = {one.line for one in self.question.choices}
+        wanted = [(one, one.now) for one in lines if one.now is not None]
+        found = self.add([now for _, now in wanted])
+        if found is None:
+            new = sorted({one.line for one in self.order.choices} - before)
+            for line, (one, _) in zip(new, wanted, strict=True):
+                if one.how != "same":
+                    self.last_time[line] = one.before
+            self.left_out[self.order.id] = tuple(one for one in lines if one.now is None)
+        return found
 
     def undo(self) -> Problem | None:
         """Take back my last change of the shown order since it was opened."""

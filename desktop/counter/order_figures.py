@@ -42,16 +42,19 @@ class OrderFigures(QWidget):
         home = desk.forecast.finished(desk.share)
         packages = desk.forecast.packages(desk.share)
         least, most = freezer_space(home.low, home.high)
+        none = self.tr("nothing yet")
         rows = [
             self._hanging(desk, words),
             (
                 self.tr("Take-home"),
-                _span(whole_pounds_text(home.low), whole_pounds_text(home.high)),
+                _span(whole_pounds_text(home.low), whole_pounds_text(home.high))
+                if home.high
+                else none,
             ),
-            (self.tr("Packages"), range_words(packages)),
+            (self.tr("Packages"), range_words(packages) if packages.high else none),
             (
                 self.tr("Freezer, at 25 to 40 lb a cubic foot"),
-                self.tr("{span} ft³").format(span=_feet(least, most)),
+                self.tr("{span} ft³").format(span=_feet(least, most)) if most else none,
             ),
         ]
         self._show(rows, *self._priced(found, words))

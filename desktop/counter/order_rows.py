@@ -105,6 +105,14 @@ def rows_of(
     return rows
 
 
+def in_full(row: OrderRowShown | None) -> str:
+    """A row's words without a cell cutting them off: cut, amount, finish."""
+    if row is None:
+        return ""
+    parts = [row.cut.strip().replace("\u2002", "  "), row.amount, row.finish]
+    return ": ".join(part for part in parts if part)
+
+
 def _mark(choice: "Choice", verdicts: "dict[int, Verdict]", contested: set[int]) -> Mark:
     if choice.line in contested or verdicts.get(choice.line) == "cant":
         return Mark.CONTESTED
@@ -152,12 +160,18 @@ def _line_row(
     desk: "OrderDesk", primal: str, choice: "Choice", mark: Mark, words: "Words"
 ) -> OrderRowShown:
     made = desk.forecast.line(choice.line)
+    finish = finish_words(choice, desk.catalogue, words)
+    was = desk.last_time.get(choice.line)
+    if was is not None:
+        changed = QCoreApplication.translate("OrderRows", "last time {amount}")
+        amount = amount_text(was, desk.catalogue, words)
+        finish = ", ".join(one for one in (changed.format(amount=amount), finish) if one)
     return OrderRowShown(
         primal=primal,
         line=choice.line,
         cut=_INDENT + cut_words(choice, desk.catalogue, words),
         amount=amount_text(choice, desk.catalogue, words),
-        finish=finish_words(choice, desk.catalogue, words),
+        finish=finish,
         pounds=Figure("") if made is None else figure(pounds_text(made.finished.mid)),
         packages="" if made is None else range_words(made.packages),
         mark=mark,

@@ -11,15 +11,15 @@ from desktop.counter.answer_panel import AnswerPanel
 from desktop.counter.carcass_map import CarcassMap
 from desktop.counter.line_dialog import LineDialog, blank_choice, ways_of_cutting
 from desktop.counter.order_desk import OrderDesk, Problem
-from desktop.counter.order_rows import OrderRowShown
+from desktop.counter.order_dialogs import OrderDialogs
+from desktop.counter.order_heading import heading_words
+from desktop.counter.order_rows import OrderRowShown, in_full
 from desktop.counter.order_steps import OrderSteps
 from desktop.counter.order_table import OrderTable
 from desktop.counter.owner_chips import OwnerChips
 from desktop.counter.price import cards_of, price
 from desktop.counter.refusal_words import problem_words
-from desktop.counter.share_words import share_words
 from desktop.counter.ways_offered import next_to_do, offers, to_do
-from desktop.fields.dates import date_text
 from desktop.look.space import EDGE, GROUP, TOGETHER, column, row
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words
@@ -56,7 +56,7 @@ class OrderView(QWidget):
         super().__init__(parent)
         self.bench = bench
         self.desk: OrderDesk | None = None
-        self.dialog: LineDialog | None = None
+        self.dialogs = OrderDialogs(bench, self)
         self.back = button(self, quiet=True)
         self.heading = Words("group", parent=self)
         self.chips = OwnerChips(self)
@@ -70,6 +70,11 @@ class OrderView(QWidget):
         self._cards: Mapping[int, RateCard] | None = None
         self._lay_out()
         self._connect()
+
+    @property
+    def dialog(self) -> LineDialog | None:
+        """The dialog of a line that was opened last."""
+        return self.dialogs.line
 
     def show_order(self, lot_id: int, order_id: int) -> None:
         """Open an order of a lot."""
@@ -214,36 +219,22 @@ class OrderView(QWidget):
         self._ask(blank_choice(self.desk.catalogue, cuts[0], self.desk.share), cuts, typed)
 
     def _ask(self, choice: "Choice", cuts: "Sequence[str]", typed: str = "") -> None:
-        if self.desk is None:
-            return
-        self.dialog = LineDialog(self.desk.catalogue, self.bench.words, choice, cuts, self, typed)
-        self.dialog.accepted.connect(self._answered)
-        self.dialog.finished.connect(self.dialog.deleteLater)
-        self.dialog.open()
+        if self.desk is not None:
+            self.dialogs.ask_line(self.desk, choice, cuts, typed)
 
-    def _answered(self) -> None:
-        if self.desk is None or self.dialog is None:
-            return
-        choice = self.dialog.result_choice
-        if choice is None:
-            return
-        if choice.line:
-            self._done(self.desk.change(choice), choice.line)
-        else:
-            before = {one.line for one in self.desk.question.choices}
-            found = self.desk.add([choice])
-            new = {one.line for one in self.desk.question.choices} - before
-            self._done(found, max(new, default=0))
+    def _dialog_done(self, problem: "Problem | None", line: int) -> None:
+        self._done(problem, line)
         self.table.setFocus()
 
     def _show_map(self) -> None:
         """The map says what the table says: the primals' states, and which is unfolded."""
         if self.desk is None:
             return
-        heads = [one for one in self.table.rows.rows() if not one.line]
+        heads = [one for one in self.table.rows.rows() if not one.line and one.offer is None]
         marks = {one.primal: one.mark for one in heads}
         names = {one.primal: one.cut for one in heads}
         self.map.show_primals(self.desk.catalogue.species, marks, names, self.table.unfolded)
+        self.panel.read_out(in_full(self.table.chosen()))
 
     def _go_to(self, primal: str) -> None:
         self.table.go_to(primal)
@@ -261,20 +252,7 @@ class OrderView(QWidget):
             self.panel.offer(remedies, self.desk, self.bench.words)
 
     def _show_figures(self, desk: OrderDesk) -> None:
-        lot = desk.lot
-        tags = ", ".join(one.tag for one in lot.animals if one.tag)
-        species = self.bench.words.name(lot.species, f"species.{lot.species}", lot.head)
-        parts = [
-            self.tr("Order {number}").format(number=desk.order.number),
-            f"{lot.head} {species}",
-            date_text(lot.day, self.bench.words.language),
-            share_words(next(one.holdings for one in lot.shares if one.number == desk.share)),
-        ]
-        if desk.order.changed_since_sheet:
-            parts.append(self.tr("changed since sheet {n}").format(n=desk.order.sheet))
-        if tags:
-            parts.append(self.tr("tag {tags}").format(tags=tags))
-        self.heading.setText(", ".join(parts))
+        self.heading.setText(heading_words(desk, self.bench.words))
         found = None if self._cards is None else price(desk, self._cards)
         self.panel.figures.show_figures(desk, found, self.bench.words)
 
@@ -330,6 +308,8 @@ class OrderView(QWidget):
         self.table.typed.connect(self.find_cut)
         self.table.removed.connect(self.remove)
         self.table.offered.connect(self.take_offer)
+        self.dialogs.done.connect(self._dialog_done)
+        self.dialogs.refused.connect(self.refuse)
         self.panel.taken.connect(self.take)
         self.steps.wanted.connect(self._step)
         self.steps.add_keys(self)
@@ -346,8 +326,13 @@ class OrderView(QWidget):
 
     def _step(self, code: str) -> None:
         """What the order itself does is done here; the rest is the place's."""
+        desk = self.desk
+        if desk is None:
+            return
         here: dict[str, Callable[[], None]] = {
             "usual": self.fill_usual,
+            "last_time": lambda: self.dialogs.as_last_time(desk),
+            "history": lambda: self.dialogs.show_history(desk),
             "undo": self.undo,
             "redo": self.redo,
         }

@@ -147,6 +147,7 @@ def test_lines_are_closed_once_the_order_is_cut(work: Work, state: str) -> None:
         if to == state:
             break
     refused = Refused("closed_to_change", {"state": state})
+    assert work.orders.add_lines(order.id, [HAM]) == refused
     assert work.orders.add_line(order.id, HAM) == refused
     assert work.orders.change_line(order.id, replace(ham, note="x")) == refused
 
@@ -169,3 +170,24 @@ def test_the_lines_as_they_stand_are_what_the_changes_say(work: Work) -> None:
         else:
             standing[change.line] = change.after
     assert tuple(standing[at] for at in sorted(standing)) == choices(work, order.id)
+
+
+def test_many_lines_are_put_on_and_taken_back_together(work: Work) -> None:
+    order = order_of(work, lot_of_halves(work))
+    first = line(work, order)
+    added = work.orders.add_lines(order.id, [HAM, GROUND])
+    assert isinstance(added, tuple)
+    assert [one.line for one in added] == [first.line + 1, first.line + 2]
+    assert {one.share for one in added} == {order.share}
+    assert choices(work, order.id) == (first, *added)
+    kinds = [(one.kind, one.line) for one in work.orders.changes(order.id)]
+    assert kinds == [("add", first.line), ("add", first.line + 1), ("add", first.line + 2)]
+    newest = work.orders.get(order.id)
+    assert newest is not None
+    assert newest.last_change == work.orders.changes(order.id)[-1].id
+    assert isinstance(work.orders.undo(order.id, 0, 2), OrderChange)
+    assert choices(work, order.id) == (first,)
+    assert isinstance(work.orders.redo(order.id, 0, 2), OrderChange)
+    assert choices(work, order.id) == (first, *added)
+    assert isinstance(work.orders.undo(order.id, 0, 3), OrderChange)
+    assert choices(work, order.id) == ()

@@ -185,3 +185,25 @@ def test_orders_are_found_and_sorted(work: Work) -> None:
     assert [one.owner for one in work.orders.list(start=date(2026, 3, 11), limit=1)] == ["Ada"]
     assert [one.owner for one in work.orders.list(end=date(2026, 3, 10))] == ["Ben"]
     assert work.orders.get(99) is None
+
+
+def test_earlier_orders_of_the_customer_and_of_whom_was_joined_into_them(work: Work) -> None:
+    old = lot_of_one(work, "A. Berg", date(2025, 3, 10))
+    lamb = lot_of_halves(work, "lamb", date(2025, 9, 1))
+    now = lot_of_halves(work)
+    owner, other = now.shares[0].customer_id, old.shares[0].customer_id
+    assert owner is not None
+    assert other is not None
+    for lot in (old, lamb, now):
+        line(work, order_of(work, lot))
+    here = order_of(work, now)
+    assert work.orders.earlier(here.id) == ()
+    work.customers.join(other, owner)
+    ((row, order),) = work.orders.earlier(here.id)
+    assert (row.day, row.species, order.id) == (date(2025, 3, 10), "pork", order_of(work, old).id)
+    assert [one.cut for one in order.choices] == ["whole_ham"]
+
+
+def test_who_orders_for_the_first_time_has_none_earlier(work: Work) -> None:
+    lot = lot_of_halves(work)
+    assert work.orders.earlier(order_of(work, lot, 2).id) == ()

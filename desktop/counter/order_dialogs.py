@@ -1,0 +1,79 @@
+"""The dialogs over an open order: a line, an earlier order, and who changed what."""
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject, Signal
+from PySide6.QtWidgets import QWidget
+
+from desktop.counter.history_dialog import HistoryDialog
+from desktop.counter.last_time_dialog import LastTimeDialog, earlier_orders
+from desktop.counter.line_dialog import LineDialog
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from desktop.bench import Bench
+    from desktop.counter.order_desk import OrderDesk, Problem
+    from desktop.fields import FormDialog
+    from shared.cutting.order import Choice
+
+
+class OrderDialogs(QObject):
+    """Opens one dialog at a time and writes what it was taken with.
+
+    Signals:
+        done: something was written or refused; carries the problem or None, and the line or 0.
+        refused: a sentence why nothing was opened.
+    """
+
+    done = Signal(object, int)
+    refused = Signal(str)
+
+    def __init__(self, bench: "Bench", over: QWidget) -> None:
+        super().__init__(over)
+        self._bench = bench
+        self._over = over
+        self.shown: FormDialog | None = None
+        self.line: LineDialog | None = None
+
+    def ask_line(
+        self, desk: "OrderDesk", choice: "Choice", cuts: "Sequence[str]", typed: str = ""
+    ) -> None:
+        """Ask for one line; a line with number 0 is a new one."""
+        dialog = LineDialog(desk.catalogue, self._bench.words, choice, cuts, self._over, typed)
+        self.line = dialog
+        dialog.accepted.connect(lambda: self._line_taken(desk, dialog))
+        self._open(dialog)
+
+    def as_last_time(self, desk: "OrderDesk") -> None:
+        """Bring an earlier order of this customer, planned again on this carcass."""
+        earlier = earlier_orders(self._bench, desk)
+        if not earlier:
+            self.refused.emit(
+                self.tr("This owner has no earlier order of this kind of animal here.")
+            )
+            return
+        dialog = LastTimeDialog(self._bench, desk, earlier, self._over)
+        dialog.accepted.connect(lambda: self.done.emit(desk.take_again(dialog.lines or ()), 0))
+        self._open(dialog)
+
+    def show_history(self, desk: "OrderDesk") -> None:
+        """Who changed what of this order."""
+        self._open(HistoryDialog(self._bench, desk, self._over))
+
+    def _open(self, dialog: "FormDialog") -> None:
+        self.shown = dialog
+        dialog.finished.connect(dialog.deleteLater)
+        dialog.open()
+
+    def _line_taken(self, desk: "OrderDesk", dialog: LineDialog) -> None:
+        choice = dialog.result_choice
+        if choice is None:
+            return
+        if choice.line:
+            self.done.emit(desk.change(choice), choice.line)
+            return
+        before = {one.line for one in desk.question.choices}
+        found: Problem | None = desk.add([choice])
+        new = {one.line for one in desk.question.choices} - before
+        self.done.emit(found, max(new, default=0))
