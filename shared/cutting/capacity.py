@@ -54,7 +54,10 @@ class Side:
 
 @dataclass(slots=True)
 class Animal:
-    """One carcass: its two sides, and its parts that come one to an animal."""
+    """One carcass: its two sides, and its parts that come one to an animal.
+
+    `rooms` are the fractions its owners may have of parts they share, by share and part.
+    """
 
     number: int
     carcass: Carcass
@@ -62,6 +65,7 @@ class Animal:
     weight_ng: int
     lost: dict[str, str]
     trimmed: dict[str, int]
+    rooms: dict[tuple[int, str], Fraction] = field(default_factory=dict[tuple[int, str], Fraction])
 
     def part_ng(self, part: Part) -> int:
         """Expected weight of a part that comes one to an animal."""

@@ -14,6 +14,7 @@ from shared.cutting.capacity import ALL, SURE, Animal, Held
 from shared.cutting.order import Choice, Settings
 from shared.cutting.piece_length import Wanted, wanted
 from shared.cutting.piece_weight import count_of_pounds, piece_ng
+from shared.cutting.singles import Rooms
 from shared.cutting.take import Cell, Lane, Missing, Option, Take
 from shared.cutting.ways import WayPlan, Ways
 
@@ -68,7 +69,10 @@ class Demand:
 
 @dataclass(frozen=True, slots=True)
 class Shop:
-    """What every choice of a question needs to be compiled."""
+    """What every choice of a question needs to be compiled.
+
+    `split`: something is held in part only; `rooms` are the parts of divided singles.
+    """
 
     ways: Ways
     herd: tuple[Animal, ...]
@@ -77,6 +81,7 @@ class Shop:
     by_carcass: dict[int, list[tuple[int, list[Held]]]]
     denominator: int
     split: bool
+    rooms: Rooms
 
 
 _COUNTED = ("pieces", "slices", "up_to", "at_least")

@@ -1,6 +1,7 @@
 """What is left when every counted line lies: the lines that take the rest, and the open parts."""
 
 from collections.abc import Iterable, Iterator, Sequence
+from fractions import Fraction
 
 from shared.carcass.carcass import Share
 from shared.cutting.answer import Caution, OpenPart, PlanLine
@@ -35,7 +36,7 @@ def take_rest(demand: Demand, occupied: Occupied, ways: Ways) -> list[PlanLine]:
                 occupied.add_part((option.carcass, number, off.part.code), left)
                 whole = option.wanted.denominator
                 parts.add(off.part, left, whole, None if held is None else held.side)
-                one = off.share
+                one = min(off.share, _room(option, off))
                 count = max(count, left * one.denominator // (whole * one.numerator))
             lines.append(line(demand, option, plan, count, parts, None, None, None))
     for made in lines:
@@ -68,12 +69,22 @@ def _rest_part(
     place = (option.carcass, number, off.part.code)
     whole = option.wanted.denominator
     left = whole - occupied.parts.get(place, 0)
+    mine = ALL
     if held is not None and held.split:
-        mine = held.fraction(off.part.quarter) - occupied.used_of(option.wanted.share, place)
+        mine = held.fraction(off.part.quarter)
+    elif held is None:
+        mine = _room(option, off)
+    if mine < 1:
+        mine -= occupied.used_of(option.wanted.share, place)
         left = min(left, mine.numerator * whole // mine.denominator)
     if off.run >= 0 or left <= 0:
         return None
     return off, held, left
+
+
+def _room(option: Option, off: OffRun) -> Fraction:
+    """What a share may have of a part of the animal that owners share; all of any other."""
+    return option.animal.rooms.get((option.wanted.share, off.part.code), ALL)
 
 
 def _free(

@@ -2,7 +2,7 @@
 
 from fractions import Fraction
 
-from shared.cutting.capacity import EXPECTED, Held
+from shared.cutting.capacity import ALL, EXPECTED, Held
 from shared.cutting.piece_length import window_ng
 from shared.cutting.take import Missing, Option, Take
 from shared.cutting.ways import OnRun, Ways
@@ -22,7 +22,8 @@ def piece_ng(option: Option, ways: Ways) -> Fraction:
             if off.part.per == "side" and held is not None:
                 total += held.side.part_ng(off.part) * off.share
             elif off.part.per == "animal" and (held is None or held is option.held[0]):
-                total += option.animal.part_ng(off.part) * off.share
+                room = option.animal.rooms.get((option.wanted.share, off.part.code), ALL)
+                total += option.animal.part_ng(off.part) * min(off.share, room)
     return total
 
 

@@ -20,6 +20,7 @@ from shared.cutting.leftovers import open_parts, rest_cautions, take_rest
 from shared.cutting.occupied import Occupied
 from shared.cutting.order import Choice, Question
 from shared.cutting.settled import Settled, settle, worst
+from shared.cutting.singles import give_rooms, rooms_of
 from shared.cutting.told_beside import age_unknown, of_lines
 from shared.cutting.trim import Pools, pools
 from shared.cutting.ways import Ways, compile_ways
@@ -127,7 +128,9 @@ class Planner:
             same = last.carcasses == question.carcasses and last.shares == question.shares
             divides = self._shop.denominator % _fractions(question.choices) == 0
             if same and divides and last.settings == question.settings:
-                return self._shop
+                rooms = rooms_of(question.choices, self._shop.by_carcass, self.ways)
+                if rooms == self._shop.rooms:
+                    return self._shop
         self._shop = shop_of(question, self.ways)
         self._demands, self._settled, self._rests, self._pools = {}, {}, {}, {}
         return self._shop
@@ -259,9 +262,13 @@ def shop_of(question: Question, ways: Ways) -> Shop:
     """Compile the carcasses and who holds what."""
     herd = animals(question, ways)
     held = {share.number: holdings(share, question, herd) for share in question.shares}
-    split = any(one.split for mine in held.values() for one in mine)
+    carcasses = by_carcass(held)
+    rooms = rooms_of(question.choices, carcasses, ways)
+    give_rooms(herd, rooms)
+    split = bool(rooms) or any(one.split for mine in held.values() for one in mine)
     denominator = ways.denominator * _fractions(question.choices) * _parts_of_sides(held)
-    return Shop(ways, herd, held, question.settings, by_carcass(held), denominator, split)
+    denominator *= lcm(1, *[room.denominator for room in rooms.values()])
+    return Shop(ways, herd, held, question.settings, carcasses, denominator, split, rooms)
 
 
 def _fractions(choices: Iterable[Choice]) -> int:

@@ -137,7 +137,7 @@ def _take_part(
         if part.code in option.animal.lost:
             return Missing(option.animal.lost[part.code], part.code)
         if first:
-            cells.append(((option.carcass, 0, part.code, 0, 0), amount, want.denominator))
+            _take_single(option, off, share, cells)
         return False
     if held is None:
         return Missing("not_owned", part.code)
@@ -157,6 +157,24 @@ def _take_part(
         return True
     cells.append(((option.carcass, side.number, part.code, want.share, 0), amount, there))
     return False
+
+
+def _take_single(
+    option: Option, off: OffRun, share: Fraction, cells: list[tuple[Cell, int, int]]
+) -> None:
+    """Add what is taken of a part of the animal: where owners share it, of one's own part.
+
+    Worked numbers: of a liver in 12 packages a half has 6; of the tail, one piece, half.
+    """
+    want, place = option.wanted, (option.carcass, 0, off.part.code)
+    room = option.animal.rooms.get((want.share, off.part.code))
+    if room is not None:
+        share = min(share, room) if want.fraction is None else share * room
+    amount = share.numerator * (want.denominator // share.denominator)
+    cells.append(((*place, 0, 0), amount, want.denominator))
+    if room is not None:
+        there = room.numerator * (want.denominator // room.denominator)
+        cells.append(((*place, want.share, 0), amount, there))
 
 
 def _take_lane(

@@ -10,6 +10,7 @@ from shared.cutting.conflict_place import Place, places
 from shared.cutting.demand import Demand, Row, Shop, demand
 from shared.cutting.laying import Laid
 from shared.cutting.order import Question
+from shared.cutting.singles import give_rooms
 from shared.cutting.standing import Standing, stands
 from shared.cutting.take import Option, Take
 from shared.cutting.ways import Ways
@@ -134,5 +135,6 @@ def _older(question: Question, shop: Shop) -> Shop:
     )
     aged = replace(question, carcasses=carcasses)
     herd = animals(aged, shop.ways)
+    give_rooms(herd, shop.rooms)
     held = {share.number: holdings(share, aged, herd) for share in question.shares}
     return replace(shop, herd=herd, held=held, by_carcass=by_carcass(held))

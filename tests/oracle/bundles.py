@@ -175,7 +175,8 @@ def off_run(
             sticks.append(fixed([lane], borders[place], borders[place + 1]))
         else:
             cell = (side[0], 0 if animal else side[1], one["part"])
-            cells.append((cell, share_of(one.get("share", "1"))))
+            mine = lot.part_of_single(share, side[0], one["part"]) if animal else 1
+            cells.append((cell, min(mine, share_of(one.get("share", "1")))))
     return Made(tuple(sticks), tuple(cells))
 
 
@@ -250,8 +251,9 @@ def charged(
                 charges += mine
     for cell, taken in made.cells:
         if cell[1] == 0:
-            continue
-        room = lot.holds_part(share, cell[:2], cell[2])
+            room = lot.part_of_single(share, cell[0], cell[2])
+        else:
+            room = lot.holds_part(share, cell[:2], cell[2])
         if room < 1:
             if taken > room:
                 undivided = True

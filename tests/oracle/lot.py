@@ -64,11 +64,14 @@ class Lot:
             for side in (1, 2)
         }
         self._known: dict[tuple[object, ...], Any] = {}
+        self._animal_trimmed: list[dict[str, Fraction]] = []
         self.animal_lost = [self._animal_lost(one) for one in order["carcasses"]]
+        self._sharing = self._shared_singles()
 
     def refresh(self) -> "Lot":
         """Look at the order's choices again after they were changed."""
         self.choices = sorted(self.order["choices"], key=lambda one: one["line"])
+        self._sharing = self._shared_singles()
         return self
 
     # -- the carcass -------------------------------------------------------------------------
@@ -123,6 +126,7 @@ class Lot:
             part = self.species.parts[gone["part"]]
             if part.get("per", "side") == "animal":
                 _take_away(lost, trimmed, gone, part, whole)
+        self._animal_trimmed.append(trimmed)
         return lost
 
     # -- who holds what ----------------------------------------------------------------------
@@ -168,6 +172,37 @@ class Lot:
             quarter = runs[self.species.place(part["run"], part["stretch"])].quarter
         return self.fraction(share, side, quarter)
 
+    def _shared_singles(self) -> dict[tuple[int, str], dict[int, Fraction]]:
+        """Who wants each part of an animal that is divided by the package, and his animal."""
+        found: dict[tuple[int, str], dict[int, Fraction]] = {}
+        for choice in self.choices:
+            for code in {
+                it for way in self.species.ways(choice) for it in self.species.parts_of(way)
+            }:
+                part = self.species.parts[code]
+                if part.get("per", "side") == "side" or not part.get("divisible", True):
+                    continue
+                for carcass in {c for c, _ in self.sides_of(choice["share"])}:
+                    owned = self.of_animal(choice["share"], carcass)
+                    found.setdefault((carcass, code), {})[choice["share"]] = owned
+        return found
+
+    def of_animal(self, share: int, carcass: int) -> Fraction:
+        """The fraction of a carcass a share holds: a side is a half, a quarter a fourth."""
+        total = Fraction(0)
+        for side in (1, 2):
+            held = self.held(share, (carcass, side))
+            quarters = sum((part for name, part in held.items() if name), Fraction(0))
+            total += min(Fraction(1, 2), held.get("", Fraction(0)) / 2 + quarters / 4)
+        return total
+
+    def part_of_single(self, share: int, carcass: int, code: str) -> Fraction:
+        """What a share may have of a part of the animal: its part among those who want it."""
+        owners = self._sharing.get((carcass, code), {})
+        if len(owners) < 2 or share not in owners:
+            return Fraction(1)
+        return owners[share] / sum(owners.values(), Fraction(0))
+
     def lost(self, side: tuple[int, int], code: str) -> str:
         """Why a part is not there, or ""."""
         if self.species.parts[code].get("per", "side") == "animal":
@@ -187,7 +222,8 @@ class Lot:
             return Fraction(0)
         if part.get("per", "side") == "animal":
             whole = self.sides[side[0], 1].weight + self.sides[side[0], 2].weight
-            return whole * share_of(part["share"])
+            gone = self._animal_trimmed[side[0] - 1].get(code, Fraction(0))
+            return max(Fraction(0), whole * share_of(part["share"]) - gone)
         here = self.sides[side]
         whole = here.weight * share_of(part["share"])
         return max(Fraction(0), whole - here.trimmed.get(code, Fraction(0)))

@@ -19,6 +19,7 @@ from tests.oracle.species_file import LEVELS
 
 SECONDS = 60  # a busy machine is no reason to call a question undecided
 VERDICTS = {"sure": "sure", "expected": "likely", "most": "tight"}
+NOBODY: frozenset[str] = frozenset()
 WORST = ("sure", "likely", "tight", "asks", "cant")
 
 
@@ -29,10 +30,10 @@ class OutOfTimeError(Exception):
 class _Model:
     """One question to the solver: can these demands be met together?
 
-    `owners_settle`: what comes one to an animal may be promised to each owner once.
+    `owners_settle`: these parts, undivided and one to an animal, may be promised to each owner.
     """
 
-    def __init__(self, demands: Iterable[Demand], owners_settle: bool = False) -> None:
+    def __init__(self, demands: Iterable[Demand], owners_settle: frozenset[str] = NOBODY) -> None:
         self.owners_settle = owners_settle
         self.cp = cp_model.CpModel()
         self.lanes: dict[Lane, list[cp_model.IntervalVar]] = {}
@@ -103,7 +104,7 @@ class _Model:
         for stick in bundle.sticks:
             self._stick(stick, there)
         for cell, share in bundle.cells:
-            settled = self.owners_settle and cell[1] == 0
+            settled = cell[1] == 0 and cell[2] in self.owners_settle
             self.cells.setdefault((owner if settled else 0, cell), []).append((share, count))
         for charge in bundle.charges:
             self.accounts.setdefault(charge.account, []).append((charge, count))
@@ -156,7 +157,7 @@ class _Model:
         self.cp.add(total <= int(room * whole))
 
 
-def can_stand(lot: Lot, lines: Iterable[int], owners_settle: bool = False) -> str | None:
+def can_stand(lot: Lot, lines: Iterable[int], owners_settle: frozenset[str] = NOBODY) -> str | None:
     """The verdict of some lines of a lot alone: the worst of its groups, None where one can't."""
     chosen = set(lines)
     choices = [one for one in lot.choices if one["line"] in chosen]
@@ -181,7 +182,7 @@ def fits(lot: Lot) -> bool:
 
 
 def _group_verdict(
-    by_level: Mapping[str, list[Demand]], group: set[int], owners_settle: bool
+    by_level: Mapping[str, list[Demand]], group: set[int], owners_settle: frozenset[str]
 ) -> str | None:
     for level in LEVELS:
         mine = [one for one in by_level[level] if one.line in group]
@@ -213,10 +214,19 @@ def groups(by_level: Mapping[str, list[Demand]]) -> list[set[int]]:
     return [lines for lines, _ in found]
 
 
+def undivided_singles(lot: Lot) -> frozenset[str]:
+    """Tongue and hanger: parts that come one to an animal and aren't shared by the package."""
+    return frozenset(
+        code
+        for code, part in lot.species.parts.items()
+        if part.get("per", "side") == "animal" and not part.get("divisible", True)
+    )
+
+
 def verdict(lot: Lot) -> str:
     """The verdict of the whole lot before pools; "asks" where owners want the same single part."""
     lines = [one["line"] for one in lot.choices]
     found = can_stand(lot, lines)
-    if found is None and can_stand(lot, lines, owners_settle=True) is not None:
+    if found is None and can_stand(lot, lines, undivided_singles(lot)) is not None:
         return "asks"
     return found or "cant"

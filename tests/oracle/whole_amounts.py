@@ -81,7 +81,9 @@ def together(lot: Lot, share: int, made: list[Made], part: Fraction, level: str)
     by_lane: dict[Lane, list[Stick]] = {}
     for one in made:
         for cell, _ in one.cells:
-            mine = lot.holds_part(share, cell[:2], cell[2]) if cell[1] else Fraction(1)
+            mine = lot.part_of_single(share, cell[0], cell[2])
+            if cell[1]:
+                mine = lot.holds_part(share, cell[:2], cell[2])
             cells[cell] = part * mine
         for each in one.sticks:
             for lane in each.lanes:

@@ -1,0 +1,60 @@
+"""What comes one to an animal and is shared by the package: each owner's part of liver or tail.
+
+Owners who want it share it by their fractions of the animal; one who alone wants it has all of
+it. A tongue or a hanger isn't divided: wanted twice, it is the owners' to settle.
+"""
+
+from collections.abc import Iterable, Mapping
+from fractions import Fraction
+
+from shared.cutting.capacity import NOTHING, Animal, Held
+from shared.cutting.order import Choice
+from shared.cutting.ways import Ways
+
+Rooms = dict[tuple[int, int, str], Fraction]
+
+
+def rooms_of(
+    choices: Iterable[Choice],
+    by_carcass: Mapping[int, list[tuple[int, list[Held]]]],
+    ways: Ways,
+) -> Rooms:
+    """What each share may have of a divided single: by share, carcass and part; all if not told.
+
+    Worked number: a half and two quarters that all want the liver have 1/2, 1/4 and 1/4 of it;
+    if only the half and one of the quarters want it, they have 2/3 and 1/3.
+    """
+    wanted: dict[tuple[int, str], dict[int, Fraction]] = {}
+    for choice in choices:
+        for part in _divided(choice, ways):
+            for carcass, mine in by_carcass.get(choice.share, ()):
+                held = sum([one.of_animal for one in mine], NOTHING)
+                wanted.setdefault((carcass, part), {})[choice.share] = held
+    rooms: Rooms = {}
+    for (carcass, part), owners in wanted.items():
+        if len(owners) > 1:
+            total = sum(owners.values(), NOTHING)
+            for share, held in owners.items():
+                rooms[share, carcass, part] = held / total
+    return rooms
+
+
+def give_rooms(herd: Iterable[Animal], rooms: Rooms) -> None:
+    """Write on each animal what its owners may have of its divided singles."""
+    for animal in herd:
+        animal.rooms = {
+            (share, part): room
+            for (share, carcass, part), room in rooms.items()
+            if carcass == animal.number
+        }
+
+
+def _divided(choice: Choice, ways: Ways) -> set[str]:
+    """The divided singles a choice may take."""
+    return {
+        part.code
+        for plan in ways.by_cut.get(choice.cut, ())
+        if not choice.way or plan.way.code == choice.way
+        for part in plan.parts
+        if part.per == "animal" and part.divisible
+    }
