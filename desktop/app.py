@@ -121,6 +121,7 @@ class Program(QObject):
     def close(self) -> None:
         """Let the workers end and the records go."""
         self.bench.work.finish()
+        self.bench.journal.close()
         self.bench.store.close()
 
 

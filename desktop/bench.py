@@ -1,9 +1,11 @@
 """What one station has at hand; handed to each place when it is made, so nothing is global."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import UTC, date, datetime
 from typing import TYPE_CHECKING
+
+from desktop.journal import Journal
 
 if TYPE_CHECKING:
     from db.store import Store
@@ -39,7 +41,8 @@ class Bench:
     """The tools of one station. `app.py` makes it; a place gets it in its constructor.
 
     `person` and `station` go with every unit of work: `store.work(bench.person, bench.station)`.
-    `words` is the trade's catalogue in the language of the window.
+    `words` is the trade's catalogue in the language of the window. `journal` keeps what is half
+    typed at this station.
     """
 
     store: "Store"
@@ -52,6 +55,10 @@ class Bench:
     person: "Person"
     station: "Station"
     now: Callable[[], datetime] = utc_now
+    journal: Journal = field(init=False)
+
+    def __post_init__(self) -> None:
+        self.journal = Journal(self.paths.journal / f"station-{self.station.id}.json")
 
     def today(self) -> date:
         """The day it is at this station, by its own clock."""

@@ -266,6 +266,7 @@ class LineDialog(FormDialog):
         for code in cut.finishes:
             box = QCheckBox(self._words.name(self._catalogue.species, f"finish.{code}"))
             box.setChecked(code in chosen)
+            box.toggled.connect(lambda _on: self.note.changed.emit())
             self._box_row.insertWidget(len(self.finishes), box)
             self.finishes[code] = box
         if self._box_row.count() == len(self.finishes):

@@ -7,7 +7,9 @@ from PySide6.QtWidgets import QWidget
 
 from desktop.counter.history_dialog import HistoryDialog
 from desktop.counter.last_time_dialog import LastTimeDialog, earlier_orders
-from desktop.counter.line_dialog import LineDialog
+from desktop.counter.line_dialog import LineDialog, blank_choice, ways_of_cutting
+from desktop.counter.note_dialog import OrderNoteDialog
+from desktop.drafts import keep_draft, restore
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -16,6 +18,8 @@ if TYPE_CHECKING:
     from desktop.counter.order_desk import OrderDesk, Problem
     from desktop.fields import FormDialog
     from shared.cutting.order import Choice
+
+LINE, NOTE = "line", "note"
 
 
 class OrderDialogs(QObject):
@@ -43,7 +47,38 @@ class OrderDialogs(QObject):
         dialog = LineDialog(desk.catalogue, self._bench.words, choice, cuts, self._over, typed)
         self.line = dialog
         dialog.accepted.connect(lambda: self._line_taken(desk, dialog))
+        number = {"number": str(choice.line)}
+        draft = _draft(desk, LINE)
+        keep_draft(self._bench.journal, draft, dialog, number, begun=bool(typed))
         self._open(dialog)
+
+    def ask_note(self, desk: "OrderDesk") -> OrderNoteDialog:
+        """Ask for the order's note and the day its cut sheet is wanted."""
+        dialog = OrderNoteDialog(self._bench, desk, self._over)
+        dialog.accepted.connect(lambda: self.done.emit(None, 0))
+        keep_draft(self._bench.journal, _draft(desk, NOTE), dialog)
+        self._open(dialog)
+        return dialog
+
+    def restore(self, desk: "OrderDesk") -> bool:
+        """Open again what was half typed for this order when the program was killed."""
+        journal = self._bench.journal
+        line, note = journal.found(_draft(desk, LINE)), journal.found(_draft(desk, NOTE))
+        if line is not None:
+            cuts = ways_of_cutting(desk.catalogue, "")
+            choice = desk.choice(int(line.get("number") or 0))
+            self.ask_line(desk, choice or blank_choice(desk.catalogue, cuts[0], desk.share), cuts)
+        elif note is not None:
+            self.ask_note(desk)
+        texts = line or note
+        if texts is None or self.shown is None:
+            return False
+        restore(self.shown, texts)
+        self.shown.lead.setText(
+            self.tr("The program ended while this was being typed. It is all here again.")
+        )
+        self.shown.lead.show()
+        return True
 
     def as_last_time(self, desk: "OrderDesk") -> None:
         """Bring an earlier order of this customer, planned again on this carcass."""
@@ -61,6 +96,15 @@ class OrderDialogs(QObject):
         """Who changed what of this order."""
         self._open(HistoryDialog(self._bench, desk, self._over))
 
+    @staticmethod
+    def waiting(bench: "Bench") -> int:
+        """The order that was being typed in when the program was killed; 0 for none."""
+        for name in reversed(bench.journal.names()):
+            kind, _, order_id = name.partition(":")
+            if kind in (LINE, NOTE) and order_id.isdigit():
+                return int(order_id)
+        return 0
+
     def _open(self, dialog: "FormDialog") -> None:
         self.shown = dialog
         dialog.finished.connect(dialog.deleteLater)
@@ -77,3 +121,7 @@ class OrderDialogs(QObject):
         found: Problem | None = desk.add([choice])
         new = {one.line for one in desk.question.choices} - before
         self.done.emit(found, max(new, default=0))
+
+
+def _draft(desk: "OrderDesk", kind: str) -> str:
+    return f"{kind}:{desk.order.id}"

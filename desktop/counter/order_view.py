@@ -109,6 +109,11 @@ class OrderView(QWidget):
         super().resizeEvent(event)
         self.map.set_room(self.width() >= ROOM_FOR_MAP)
 
+    def restore_draft(self) -> None:
+        """Open again what was half typed for this order when the program was killed."""
+        if self.desk is not None:
+            self.dialogs.restore(self.desk)
+
     def reload(self) -> None:
         """Read the records again."""
         if self.desk is not None:

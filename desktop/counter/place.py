@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QStackedWidget, QWidget
 from desktop.counter.book_dialog import BookDialog
 from desktop.counter.hand_over_dialog import HandOverDialog
 from desktop.counter.name_dialog import NameDialog
-from desktop.counter.note_dialog import OrderNoteDialog
+from desktop.counter.order_dialogs import OrderDialogs
 from desktop.counter.order_list import OrderList
 from desktop.counter.order_papers import show_confirmation
 from desktop.counter.order_view import OrderView
@@ -43,6 +43,7 @@ class CounterPlace(Place):
         self._pages.addWidget(self.order)
         column(self).addWidget(self._pages)
         self.dialog: FormDialog | None = None
+        self._fresh = True
         self._connect()
         self.retranslate()
 
@@ -55,6 +56,18 @@ class CounterPlace(Place):
     def refresh(self) -> None:
         self.list.refresh()
         self.order.reload()
+        if self._fresh:
+            self._fresh = False
+            self._go_on_typing()
+
+    def _go_on_typing(self) -> None:
+        """After a kill: the order that was being typed in, with what was typed."""
+        order_id = OrderDialogs.waiting(self.bench)
+        if order_id:
+            with self.bench.store.read() as work:
+                order = work.orders.get(order_id)
+            if order is not None:
+                self.show_order(order.lot_id, order.id)
 
     def open(self, what: "Target") -> None:
         """Show an order, the first order of a lot, or the orders of a customer."""
@@ -82,6 +95,7 @@ class CounterPlace(Place):
         self.order.refuse("")
         self._pages.setCurrentWidget(self.order)
         self.order.table.setFocus()
+        self.order.restore_draft()
 
     def retranslate(self) -> None:
         self.list.retranslate()
@@ -133,7 +147,7 @@ class CounterPlace(Place):
         elif what == "name":
             self._name_owner()
         elif what == "note":
-            self._note()
+            self.dialog = self.order.dialogs.ask_note(desk)
         elif what == "take_back":
             self._take_back()
         elif what == "confirmation":
@@ -210,15 +224,6 @@ class CounterPlace(Place):
         if desk is None:
             return
         dialog = NameDialog(self.bench, desk.lot, desk.share, self)
-        self.dialog = dialog
-        dialog.accepted.connect(self._show_changed)
-        dialog.open()
-
-    def _note(self) -> None:
-        desk = self.order.desk
-        if desk is None:
-            return
-        dialog = OrderNoteDialog(self.bench, desk, self)
         self.dialog = dialog
         dialog.accepted.connect(self._show_changed)
         dialog.open()

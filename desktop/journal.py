@@ -1,0 +1,129 @@
+"""What is half typed at a station, kept in a file of its own in case the program is killed.
+
+One thread writes it, at most 300 ms after the key; the window's thread never waits for the disk.
+"""
+
+import contextlib
+import json
+import logging
+import os
+import threading
+from collections.abc import Mapping
+from pathlib import Path
+from time import monotonic
+
+log = logging.getLogger(__name__)
+GATHER_S = 0.15  # keys that follow one another are written together, well within 300 ms
+
+Texts = Mapping[str, str]
+
+
+class Journal:
+    """Drafts by name, e.g. "line": texts of fields by name. Safe from any thread.
+
+    The whole file is written anew beside the old one and put in its place, so that a kill in
+    the middle leaves the one or the other.
+    """
+
+    def __init__(self, path: Path) -> None:
+        self._path = path
+        self._drafts: dict[str, dict[str, str]] | None = None
+        self._changed = threading.Condition()
+        self._dirty_since: float | None = None
+        self._ending = False
+        self._writer: threading.Thread | None = None
+
+    def note(self, name: str, texts: Texts) -> None:
+        """Keep what now stands in a form; it is on the disk within 300 ms."""
+        with self._changed:
+            drafts = self._read()
+            if drafts.get(name) != dict(texts):
+                drafts.pop(name, None)
+                drafts[name] = dict(texts)
+                self._wake()
+
+    def forget(self, name: str) -> None:
+        """The form was taken or left: nothing of it is half typed any more."""
+        with self._changed:
+            if self._read().pop(name, None) is not None:
+                self._wake()
+
+    def found(self, name: str) -> dict[str, str] | None:
+        """What was half typed under this name, or None."""
+        with self._changed:
+            texts = self._read().get(name)
+            return None if texts is None else dict(texts)
+
+    def names(self) -> tuple[str, ...]:
+        """Every draft, the one typed last at the end."""
+        with self._changed:
+            return tuple(self._read())
+
+    def close(self) -> None:
+        """Write what is still to be written, and end the thread."""
+        with self._changed:
+            self._ending = True
+            self._changed.notify_all()
+            writer, self._writer = self._writer, None
+        if writer is not None:
+            writer.join()
+        with self._changed:
+            self._ending = False
+
+    def _read(self) -> dict[str, dict[str, str]]:
+        if self._drafts is None:
+            self._drafts = _drafts_in(self._path)
+        return self._drafts
+
+    def _wake(self) -> None:
+        if self._dirty_since is None:
+            self._dirty_since = monotonic()
+        if self._writer is None:
+            self._writer = threading.Thread(target=self._run, name="journal", daemon=True)
+            self._writer.start()
+        self._changed.notify_all()
+
+    def _run(self) -> None:
+        while True:
+            with self._changed:
+                while self._dirty_since is None and not self._ending:
+                    self._changed.wait()
+                if self._dirty_since is None:
+                    return
+                left = self._dirty_since + GATHER_S - monotonic()
+                if left > 0 and not self._ending:
+                    self._changed.wait(left)
+                    continue
+                text = json.dumps(self._drafts, ensure_ascii=False)
+                self._dirty_since = None
+            self._write(text)
+
+    def _write(self, text: str) -> None:
+        new = self._path.with_suffix(".new")
+        try:
+            with new.open("w", encoding="utf-8") as file:
+                file.write(text)
+                file.flush()
+                os.fsync(file.fileno())
+            new.replace(self._path)
+        except OSError:
+            log.exception("drafts not written to %s", self._path)
+
+
+def _drafts_in(path: Path) -> dict[str, dict[str, str]]:
+    """The drafts of a file; none of a file that is missing. One that can't be read is set aside."""
+    try:
+        found: object = json.loads(path.read_text(encoding="utf-8"))
+    except FileNotFoundError:
+        return {}
+    except (OSError, ValueError):
+        log.exception("drafts not read from %s", path)
+        with contextlib.suppress(OSError):
+            path.replace(path.with_suffix(".damaged"))
+        return {}
+    drafts: dict[str, dict[str, str]] = {}
+    if isinstance(found, dict):
+        for name, texts in found.items():
+            if isinstance(texts, dict):
+                drafts[str(name)] = {str(key): str(text) for key, text in texts.items()}
+    return drafts
