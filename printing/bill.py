@@ -90,7 +90,7 @@ def _head(
 ) -> Letterhead:
     key = "bills.estimate_title" if bill.estimate else "bills.draft_title"
     title = words.say("bills.title", number=number) if number else words.say(key)
-    facts = [(words.say("bills.date"), day_text(made.date(), words))]
+    facts = [(words.say("bills.date"), day_text(made.astimezone().date(), words))]
     if order_number:
         facts.append((words.say("bills.order"), str(order_number)))
     if lot_number:

@@ -132,7 +132,7 @@ def _foot(sheet: LotSheet, shop: ShopDetails, made: datetime) -> Foot:
     def page_of(page: int, pages: int) -> str:
         return words.say("papers.page", page=page, pages=pages)
 
-    day, time = day_text(made.date(), words), time_text(made)
+    day, time = day_text(made.astimezone().date(), words), time_text(made)
     lot = words.say("papers.lot", lot=sheet.lot) if sheet.lot else ""
     key = "papers.from_sheet" if sheet.number else "papers.not_released"
     printed = words.say("papers.printed", day=day, time=time)

@@ -23,7 +23,7 @@ def credit(
 ) -> bytes:
     """The credit note as PDF; its sums are what the customer gets back, above nothing."""
     facts = [
-        (words.say("bills.date"), day_text(made.date(), words)),
+        (words.say("bills.date"), day_text(made.astimezone().date(), words)),
         (words.say("bills.of_bill"), str(note.bill_number)),
     ]
     if order_number:

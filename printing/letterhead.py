@@ -87,7 +87,8 @@ def open_paper(
     def page_of(page: int, pages: int) -> str:
         return words.say("bills.page", page=page, pages=pages)
 
-    printed = words.say("bills.printed", day=day_text(made.date(), words), time=time_text(made))
+    day = day_text(made.astimezone().date(), words)
+    printed = words.say("bills.printed", day=day, time=time_text(made))
     foot = f"{printed} · {source}" if source else printed
     paper = Paper(name, head.title, Foot(page_of, foot), made)
     paper.set_head(head.draw)
@@ -122,8 +123,8 @@ def day_text(day: date, words: Words) -> str:
 
 
 def time_text(moment: datetime) -> str:
-    """The hour and minute: "14:05"."""
-    return moment.strftime("%H:%M")
+    """The hour and minute by the shop's own clock: "14:05"."""
+    return moment.astimezone().strftime("%H:%M")
 
 
 def number_text(exact: Fraction, least: int = 0, most: int = 4) -> str:

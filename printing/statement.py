@@ -71,7 +71,7 @@ def _head(
         corner.append(words.say("bills.tag", len(statement.animals), tags=tags))
     count = len(statement.animals)
     facts = [
-        (words.say("bills.date"), day_text(made.date(), words)),
+        (words.say("bills.date"), day_text(made.astimezone().date(), words)),
         (
             words.say("bills.animals"),
             f"{count} {words.name(statement.species, f'species.{statement.species}', count)}",
