@@ -9,16 +9,21 @@ from db.desk import Desk
 from db.problems import StoreBug
 from db.repositories.animals import AnimalBook
 from db.repositories.bills import BillBook
+from db.repositories.books import Books
 from db.repositories.customers import CustomerBook
+from db.repositories.ledger import LedgerBook
 from db.repositories.lots import LotBook
 from db.repositories.orders import OrderBook
 from db.repositories.packages import PackageBook
 from db.repositories.papers import ChangeBook, PaperBook
 from db.repositories.payments import PaymentBook
 from db.repositories.people import People
+from db.repositories.periods import PeriodBook
 from db.repositories.rates import RateBook
+from db.repositories.records import RecordBook
 from db.repositories.search import SearchBook
 from db.repositories.shop import ShopBook
+from db.repositories.trace import TraceBook
 from db.repositories.weighings import WeighingBook
 from shared.shop.people import Person, Station
 
@@ -107,6 +112,21 @@ class Work:
         return PaymentBook(self._desk)
 
     @cached_property
+    def ledger(self) -> LedgerBook:
+        """The journal, opening balances and the drawer."""
+        return LedgerBook(self._desk)
+
+    @cached_property
+    def books(self) -> Books:
+        """What the journal says: owed, held, taken, tax, income."""
+        return Books(self._desk)
+
+    @cached_property
+    def periods(self) -> PeriodBook:
+        """Closed periods."""
+        return PeriodBook(self._desk)
+
+    @cached_property
     def papers(self) -> PaperBook:
         """Kept papers."""
         return PaperBook(self._desk)
@@ -120,3 +140,13 @@ class Work:
     def search(self) -> SearchBook:
         """One search over everything people ask for."""
         return SearchBook(self._desk)
+
+    @cached_property
+    def trace(self) -> TraceBook:
+        """From a tag or a number to everything that is kept of it."""
+        return TraceBook(self._desk)
+
+    @cached_property
+    def records(self) -> RecordBook:
+        """The records the rules ask to be kept, to write out."""
+        return RecordBook(self._desk)

@@ -15,12 +15,13 @@ from desktop.shell import (
     check_store,
     plan,
     print_paper,
+    records,
     restore,
     self_test,
 )
 from desktop.shell.context import LANGUAGES
 
-COMMANDS = (plan, print_paper, bill, backup, restore, check_store, self_test)
+COMMANDS = (plan, print_paper, bill, records, backup, restore, check_store, self_test)
 
 
 def parser() -> argparse.ArgumentParser:

@@ -48,6 +48,12 @@ def add_to(commands: Commands, everywhere: argparse.ArgumentParser) -> None:
     statement.add_argument(
         "--per", choices=BASES, default="per_lb_hot", help="what the price is for"
     )
+    for name, what in (
+        ("trace", "everything that happened to a lot"),
+        ("producer-report", "what became of a producer's animals"),
+    ):
+        of_lot = _paper(papers, everywhere, name, what)
+        of_lot.add_argument("of", type=int, metavar="LOT", help="the lot's number")
     tag = _paper(papers, everywhere, "tag", "the rail tags of an animal")
     tag.add_argument("of", type=int, metavar="LOT", help="the lot's number")
     tag.add_argument("--animal", type=int, default=1, metavar="N", help="which one, from 1")
@@ -93,6 +99,8 @@ def _stored(given: argparse.Namespace, words: "Words") -> bytes:
             return papers.labels_paper(store, given.of, words)
         if given.document == "counts":
             return papers.counts_paper(store, given.of, words)
+        if given.document in ("trace", "producer-report"):
+            return papers.traced_paper(store, given.of, given.document, words)
         if given.document == "tag":
             return papers.tag_paper(store, given.of, given.animal, words)
         billing = papers.billing_of(store, given.of, words)

@@ -232,3 +232,16 @@ def tag_paper(store: "Store", number: int, animal: int, words: "Words") -> bytes
         words=words,
         dpi=shop.dpi,
     )
+
+
+def traced_paper(store: "Store", number: int, document: str, words: "Words") -> bytes:
+    """The trace of a lot, or the producer's report of it."""
+    from printing.producer_report import producer_report
+    from printing.trace_page import trace_page
+
+    with store.read() as work:
+        trace = work.trace.of_lot(lot_of(work, number, words).id)
+        shop = work.shop.details()
+    assert trace is not None
+    paper = producer_report if document == "producer-report" else trace_page
+    return paper(trace, shop=shop, made=now(), words=words)

@@ -1,0 +1,56 @@
+"""The kept records, as tables of text."""
+
+from datetime import date, timedelta
+
+from db.unit_of_work import Work
+from shared.shop.records import TABLES, RecordTable
+from tests.db.examples import KILL_DAY, arrived, line, lot_of_halves, order_of, package, weighed
+from tests.store_fixture import MORNING
+
+TODAY = MORNING.date()
+
+
+def read(work: Work, name: str, start: date = TODAY, end: date = TODAY) -> list[dict[str, str]]:
+    table = next(one for one in TABLES if one.name == name)
+    return [
+        dict(zip(table.columns, row, strict=True))
+        for piece in work.records.rows(table, start, end)
+        for row in piece
+    ]
+
+
+def made(work: Work) -> None:
+    lot = lot_of_halves(work)
+    animal = arrived(work, lot)
+    weighed(work, animal, "92.5", 1)
+    order = order_of(work, lot)
+    package(work, order, line(work, order))
+    work.payments.take(order.id, "deposit", "cash", 5005)
+
+
+def test_a_weight_is_written_as_weighed_and_money_in_dollars(work: Work) -> None:
+    made(work)
+    [weighing] = read(work, "weighings")
+    assert (weighing["tag"], weighing["kind"], weighing["weight"]) == ("114", "hot", "92.5 lb")
+    [payment] = read(work, "payments")
+    assert payment["dollars"] == "50.05"
+    assert payment["at"] == "2026-03-02 08:00:00"
+    [packed] = read(work, "packages")
+    assert (packed["label"], packed["weight"]) == ("1", "16.25 lb")
+
+
+def test_owners_and_animals_are_those_of_the_kill_days(work: Work) -> None:
+    made(work)
+    assert [one["owner"] for one in read(work, "owners", KILL_DAY, KILL_DAY)] == [
+        "Anna Berg",
+        "Bert Iversen",
+    ]
+    after = KILL_DAY + timedelta(days=1)
+    assert read(work, "animals", after, after) == []
+
+
+def test_every_table_has_a_text_for_each_column(work: Work) -> None:
+    made(work)
+    tables: dict[str, RecordTable] = {one.name: one for one in TABLES}
+    filled = [name for name in tables if read(work, name, date(2020, 1, 1), date(2030, 1, 1))]
+    assert filled == [name for name in tables if name not in ("losses", "bills")]
