@@ -9,12 +9,24 @@ from sqlalchemy import ColumnElement, func, select
 from db.columns import Cents
 from db.desk import Desk
 from db.repositories.bill_lists import BillSort, bill_rows
+from db.repositories.ledger_posting import (
+    About,
+    must_be_open,
+    party_of,
+    post,
+    shop_day,
+    species_of,
+    standing,
+    tax_rates,
+)
 from db.repositories.papers import PaperBook
 from db.repositories.payments import payer
 from db.tables.bills import BillLines, Bills, Divisions
 from db.tables.people import Persons
 from shared.billing.bill import BillLine
+from shared.billing.credit_note import CreditLine
 from shared.billing.lot import Division
+from shared.billing.posting import bill_postings, credit_postings
 from shared.shop.lists import BillRow
 from shared.shop.money import IssuedBill
 from shared.shop.problems import Refused
@@ -41,8 +53,12 @@ class BillBook:
 
         The producer's own bill has no order: order_id is None and the lot is named. A line whose
         key was billed before and not credited is refused: "already_billed". Lines that wait for
-        a weight are on the paper only.
+        a weight are on the paper only. Its entry in the books is written with it; "period_closed"
+        where today is closed.
         """
+        closed = must_be_open(self._desk, shop_day(self._desk))
+        if closed is not None:
+            return closed
         lot, customer = payer(self._desk, order_id, lot_id)
         lines = [line for line in lines if line.kind != "waiting"]
         twice = self.billed_keys(order_id, lot) & {line.key for line in lines}
@@ -54,6 +70,10 @@ class BillBook:
         )
         self._keep_lines(bill.id, lines)
         self._keep_divisions(lot, divisions)
+        party = party_of(self._desk, lot, order_id, customer)
+        before, species = standing(self._desk, party), species_of(self._desk, lot)
+        moved = bill_postings(total_cents, lines, species, before)
+        post(self._desk, "bill", moved, party, About(number, bill_id=bill.id))
         return bill
 
     def _keep_lines(self, bill_id: int, lines: Sequence[BillLine]) -> None:
@@ -101,8 +121,16 @@ class BillBook:
         reason: str,
         snapshot: str,
         pdf: Callable[[int], bytes],
+        lines: Sequence[CreditLine] = (),
     ) -> IssuedBill | Refused:
-        """Issue a credit note on a bill; `total_cents` is positive, at most what is left of it."""
+        """Issue a credit note on a bill; `total_cents` is positive, at most what is left of it.
+
+        `lines` say which income and tax the books take it from; what they don't account for is
+        taken from income without a service.
+        """
+        closed = must_be_open(self._desk, shop_day(self._desk))
+        if closed is not None:
+            return closed
         bill = self.get(bill_id)
         if bill is None or bill.credits is not None:
             return Refused("no_such_bill")
@@ -115,9 +143,18 @@ class BillBook:
             return Refused("more_than_billed", {"left": str(left)})
         number = self._desk.next_number("credit")
         whose = (bill.lot_id, bill.order_id, bill.customer_id)
-        return self._keep(
+        note = self._keep(
             "credit", number, whose, total_cents, snapshot, pdf(number), bill_id, reason.strip()
         )
+        species, rates = species_of(self._desk, bill.lot_id), tax_rates(self._desk, bill_id)
+        post(
+            self._desk,
+            "credit",
+            credit_postings(total_cents, lines, species, rates),
+            party_of(self._desk, *whose),
+            About(number, bill_id=note.id, memo=reason.strip()),
+        )
+        return note
 
     def _credited(self, bill_id: int) -> int:
         return self._desk.connection.execute(

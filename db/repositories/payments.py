@@ -8,10 +8,19 @@ from sqlalchemy.orm import InstrumentedAttribute
 from db.columns import Cents
 from db.desk import Desk
 from db.problems import StoreBug
+from db.repositories.ledger_posting import (
+    About,
+    must_be_open,
+    party_of,
+    post,
+    shop_day,
+    standing,
+)
 from db.tables.bills import Bills, Payments
 from db.tables.lots import Lots, Shares
 from db.tables.orders import Orders
 from db.tables.people import Persons, Stations
+from shared.billing.posting import payment_postings
 from shared.shop.money import Balance, Payment, PaymentKind, PaymentMeans
 from shared.shop.problems import Refused
 
@@ -31,21 +40,30 @@ class PaymentBook:
         note: str = "",
         *,
         lot_id: int | None = None,
+        from_before: bool = False,
     ) -> Payment | Refused:
         """Keep a payment with the next receipt number; a refund is kept as what was given back.
 
-        For what the producer pays for a lot, order_id is None and the lot is named.
+        For what the producer pays for a lot, order_id is None and the lot is named. Its entry is
+        written with it; what was taken `from_before` these books is an opening balance there.
+        Refused: "not_positive", "reason_missing", "period_closed".
         """
         if cents <= 0:
             return Refused("not_positive")
         if kind in ("refund", "write_off") and not note.strip():
             return Refused("reason_missing")
         desk = self._desk
+        closed = must_be_open(desk, shop_day(desk))
+        if closed is not None:
+            return closed
         lot, customer = payer(desk, order_id, lot_id)
+        party = party_of(desk, lot, order_id, customer)
+        before = standing(desk, party)
+        number = desk.next_number("receipt")
         new = desk.insert(
             Payments,
             {
-                "number": desk.next_number("receipt"),
+                "number": number,
                 "lot_id": lot,
                 "order_id": order_id,
                 "customer_id": customer,
@@ -57,6 +75,9 @@ class PaymentBook:
                 **desk.stamp,
             },
         )
+        moved = payment_postings(kind, means, cents, before, from_before=from_before)
+        about = About(number, payment_id=new, memo=note.strip())
+        post(desk, "opening" if from_before else kind, moved, party, about)
         return self._payments(Payments.id == new)[0]
 
     def of_order(self, order_id: int) -> tuple[Payment, ...]:

@@ -3,6 +3,7 @@
 from db.tables import (
     bills,
     customers,
+    ledger,
     lots,
     orders,
     packages,
@@ -16,6 +17,7 @@ from db.tables import (
 __all__ = [
     "bills",
     "customers",
+    "ledger",
     "lots",
     "orders",
     "packages",

@@ -145,6 +145,7 @@ def credit(
             reason=note.reason,
             snapshot=credit_text(note),
             pdf=_credit_pdf(note, billing, bench.now(), bench.words),
+            lines=note.lines,
         )
         if isinstance(found, IssuedBill):
             work.commit()

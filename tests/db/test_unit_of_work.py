@@ -2,6 +2,7 @@
 
 import sqlite3
 import threading
+from datetime import date
 from pathlib import Path
 
 import pytest
@@ -115,6 +116,7 @@ def test_every_row_of_work_names_a_person_and_a_station(store_path: Path) -> Non
         "shares", "holdings",  # with their lot
         "order_lines",  # a projection of order_changes
         "sheet_orders", "charges", "bill_lines", "divisions",  # with their sheet, card or bill
+            "ledger_postings",  # with their entry
     }  # fmt: skip
 
 
@@ -169,6 +171,8 @@ def full_shop(work: Work) -> None:
     work.orders.acknowledge(sheet.id)
     package(work, order, ham)
     work.payments.take(order.id, "deposit", "cash", 5000)
+    work.ledger.count_drawer(5000)
+    work.periods.close(date(2026, 2, 28))
     work.bills.issue(order.id, total_cents=100, snapshot="{}", pdf=issued_pdf)
 
 
@@ -183,6 +187,10 @@ LOCKED = (
     ("sheet_acknowledgements", "at = ''"),
     ("bills", "total_cents = 1"),
     ("payments", "cents = 1"),
+    ("ledger_entries", "day = '2020-01-01'"),
+    ("ledger_postings", "cents = 1"),
+    ("closed_periods", "through = '2020-01-01'"),
+    ("drawer_counts", "counted_cents = expected_cents"),
     ("changes", "what = ''"),
     ("packages", "net_count = 1"),
     ("packages", "label_number = 77"),
