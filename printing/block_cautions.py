@@ -5,17 +5,17 @@ from collections.abc import Iterator
 from printing.block_lot import LotSheet
 from printing.words.place_words import capital
 from printing.words.sentences import caution, conflict, owners_question
+from shared.carcass import thirty_months
 from shared.cutting.answer import Caution
 from shared.units import weight_text
 
 WITH_ALLERGENS = ("seasoned", "marinated", "stuffed")
-CATTLE = ("beef", "bison")
 
 
 def cautions(sheet: LotSheet) -> Iterator[str]:
     """Everything to be told before this side is cut, the gravest first; notes in full."""
     words, carcass = sheet.words, sheet.here
-    if carcass.species in CATTLE and carcass.age != "under_30":
+    if thirty_months.backbone_kept_back(carcass.species, carcass.age):
         yield words.say(f"papers.age_{carcass.age}")
     if (sheet.carcass, sheet.side) == (0, 1):
         yield from _unsettled(sheet)

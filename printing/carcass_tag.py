@@ -12,6 +12,7 @@ from printing.stock_canvas import EDGE, MARK_HEIGHT, Roll, fitted
 from printing.typefaces import fit, width
 from printing.words import Words
 from printing.words.place_words import capital
+from shared.carcass import thirty_months
 from shared.carcass.carcass import Carcass
 from shared.marking.stock import STOCKS
 from shared.shop.details import ShopDetails
@@ -85,7 +86,7 @@ def _foot(
     facts = [words.say("papers.lot", lot=lot), words.say(f"papers.regime_{carcass.regime}")]
     if killed_on is not None:
         facts.append(words.say("label.killed_on", day=day_text(killed_on, words)))
-    if carcass.species in ("beef", "bison") and carcass.age == "30_and_over":
+    if thirty_months.holds_for(carcass.species) and carcass.age == "30_and_over":
         facts.insert(0, words.say("label.over_30"))
     roll.lines(base - len(facts) * 11.5, facts, 10, "semibold")
     if not carcass.tag.isascii():

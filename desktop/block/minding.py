@@ -5,19 +5,18 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QCoreApplication
 
 from printing.words import sentences
+from shared.carcass import thirty_months
 from shared.units import weight_text
 
 if TYPE_CHECKING:
     from desktop.block.cutting import Cutting
     from printing.words import Words
 
-CATTLE = ("beef", "veal", "bison")
-
 
 def cautions(cutting: "Cutting", words: "Words") -> list[str]:
     """Cautions in the order they matter, each a sentence or two."""
     animal, said = cutting.animal, list[str]()
-    if animal.species in CATTLE and animal.age != "under_30":
+    if thirty_months.backbone_kept_back(animal.species, animal.age):
         over = animal.age == "30_and_over"
         said.append(
             (

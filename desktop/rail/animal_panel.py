@@ -15,6 +15,7 @@ from desktop.rail.check_in import sex_words
 from desktop.rail.seen import SeenAnimal
 from desktop.rail.state_words import move_words, state_mark, state_words
 from desktop.rail.weights import Weights
+from shared.carcass import thirty_months
 from shared.shop.states import Move, animal_moves
 from shared.units import weight_text
 
@@ -180,7 +181,7 @@ class AnimalPanel(SidePanel):
             words.name(animal.species, f"species.{animal.species}"),
             sex_words(animal.sex),
             words.name("", f"skin.{animal.skin}") if animal.species == "pork" else "",
-            words.name("", f"age.{animal.age}") if animal.species == "beef" else "",
+            words.name("", f"age.{animal.age}") if thirty_months.holds_for(animal.species) else "",
             self.tr("lot {number}").format(number=seen.lot_number),
             self.tr("inspected")
             if animal.regime == "inspected"

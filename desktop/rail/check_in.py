@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QWidget
 
 from desktop.fields import ChoiceField, FormDialog, TextField
 from desktop.panels.heading import Words
+from shared.carcass import thirty_months
 from shared.carcass.carcass import Age, Skin
 from shared.shop.animals import Animal
 from shared.shop.problems import Refused
@@ -16,7 +17,6 @@ if TYPE_CHECKING:
     from db.unit_of_work import Work
     from desktop.bench import Bench
 
-CATTLE = ("beef", "veal", "bison")
 SEXES: dict[str, tuple[str, ...]] = {
     "pork": ("barrow", "gilt", "sow", "boar"),
     "beef": ("steer", "heifer", "cow", "bull", "dairy", "grass_fed"),
@@ -64,7 +64,7 @@ class CheckInDialog(FormDialog):
         self.grid.add(self.tag)
         if SEXES.get(animal.species):
             self.grid.add(self.sex)
-        cattle, hog = animal.species in CATTLE, animal.species == "pork"
+        cattle, hog = thirty_months.holds_for(animal.species), animal.species == "pork"
         if cattle:
             self.grid.add(self.age)
             self.add_below(self.caution)

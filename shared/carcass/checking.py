@@ -9,14 +9,13 @@ from collections.abc import Iterator
 from fractions import Fraction
 from itertools import combinations
 
+from shared.carcass import thirty_months
 from shared.carcass.catalogue import Catalogue, Cut, Part, PartTake, Run, RunTake, Stretch, Way
 from shared.carcass.fault import Fault, information, wrong
 from shared.carcass.usual_check import usual_faults
 
 __all__ = ["Fault", "check", "parts_of_way"]
 
-# Vertebrae are specified risk material in cattle only: 9 CFR 310.22.
-CATTLE = frozenset({"beef", "veal"})
 _FIGURES = ("lean", "fat", "bone", "skin")
 
 
@@ -254,7 +253,7 @@ def _names(catalogue: Catalogue) -> Iterator[Fault]:
 
 def _vertebrae(catalogue: Catalogue) -> Iterator[Fault]:
     for part in catalogue.parts.values():
-        if part.srm_from_30_months and catalogue.species not in CATTLE:
+        if part.srm_from_30_months and not thirty_months.holds_for(catalogue.species):
             yield wrong("srm_not_cattle", f"part {part.code}", "cattle", catalogue.species)
         if part.srm_from_30_months and not part.bone:
             yield wrong("srm_without_bone", f"part {part.code}", "bone", part.bone)
