@@ -5,7 +5,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QByteArray, QEvent, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QCloseEvent, QKeySequence, QPainter, QPaintEvent, QShortcut
-from PySide6.QtWidgets import QMainWindow, QPushButton, QStackedWidget, QWidget
+from PySide6.QtWidgets import QDialog, QMainWindow, QPushButton, QStackedWidget, QWidget
 
 from desktop.bench import Bench, Target
 from desktop.find_box import FindBox
@@ -62,6 +62,7 @@ class MainWindow(QMainWindow):
         self.resize(1366, 720)
         self.places: dict[str, Place] = {}
         self._stale: set[str] = set()
+        self.dialog: QDialog | None = None
         self._build()
         self._connect()
         self.retranslate()
@@ -129,7 +130,14 @@ class MainWindow(QMainWindow):
         self.menu.keys_wanted.connect(self.keys_wanted)
         self.menu.about_wanted.connect(self.about_wanted)
         self.menu.help_wanted.connect(self._help)
-        for action in (self.menu.help_action, self.menu.keys_action, self.menu.leave_action):
+        self.menu.trace_wanted.connect(self.open_trace)
+        self.menu.records_wanted.connect(self.open_records)
+        for action in (
+            self.menu.help_action,
+            self.menu.keys_action,
+            self.menu.leave_action,
+            self.menu.trace_action,
+        ):
             self.addAction(action)
         find = QShortcut(QKeySequence("Ctrl+F"), self)
         find.activated.connect(self.focus_finder)
@@ -188,6 +196,25 @@ class MainWindow(QMainWindow):
         """Give the keyboard to the search box."""
         self.finder.setFocus(Qt.FocusReason.ShortcutFocusReason)
         self.finder.selectAll()
+
+    def open_trace(self) -> None:
+        """Trace a tag or number to all that is kept of it."""
+        from desktop.trace.trace_dialog import TraceDialog
+
+        dialog = TraceDialog(self.bench, parent=self)
+        dialog.go.connect(self.go)
+        self._show(dialog)
+
+    def open_records(self) -> None:
+        """Write the kept records out."""
+        from desktop.trace.records_dialog import RecordsDialog
+
+        self._show(RecordsDialog(self.bench, self))
+
+    def _show(self, dialog: QDialog) -> None:
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        self.dialog = dialog
+        dialog.open()
 
     def refresh_all(self) -> None:
         """Read again what is shown; the other places when they are next entered."""

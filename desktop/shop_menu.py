@@ -14,13 +14,16 @@ class ShopMenu(QMenu):
     """What belongs to the station rather than to one place.
 
     Signals:
-        keys_wanted, help_wanted, about_wanted, copy_wanted, leave_wanted: that entry was picked.
+        keys_wanted, help_wanted, about_wanted, copy_wanted, trace_wanted, records_wanted,
+        leave_wanted: that entry was picked.
     """
 
     keys_wanted = Signal()
     help_wanted = Signal()
     about_wanted = Signal()
     copy_wanted = Signal()
+    trace_wanted = Signal()
+    records_wanted = Signal()
     leave_wanted = Signal()
 
     def __init__(self, settings: SettingsFile, parent: QWidget) -> None:
@@ -40,6 +43,8 @@ class ShopMenu(QMenu):
         for menu in (self._theme_menu, self._size_menu, self._language_menu):
             self._make_exclusive(menu)
         self.addSeparator()
+        self.trace_action = self._entry(self.trace_wanted, "Ctrl+T")
+        self.records_action = self._entry(self.records_wanted)
         self.copy_action = self._entry(self.copy_wanted)
         self.addSeparator()
         self.help_action = self._entry(self.help_wanted, "F1")
@@ -60,6 +65,8 @@ class ShopMenu(QMenu):
         self._themes["dark"].setText(self.tr("&Dark"))
         self._size_menu.setTitle(self.tr("&Size of type"))
         self._language_menu.setTitle(self.tr("L&anguage"))
+        self.trace_action.setText(self.tr("&Trace a tag or number…"))
+        self.records_action.setText(self.tr("&Write out the records…"))
         self.copy_action.setText(self.tr("Make a &copy of the records now…"))
         self.help_action.setText(self.tr("&Help for this place"))
         self.keys_action.setText(self.tr("All &keys"))
