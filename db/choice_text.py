@@ -4,7 +4,7 @@ import json
 from fractions import Fraction
 from typing import Any
 
-from shared.cutting.order import Amount, Choice, Package
+from shared.cutting.order import Added, Amount, Choice, Package
 from shared.shop.papers import Json, canonical_json
 from shared.units import Weight, WeightUnit
 
@@ -35,6 +35,10 @@ def choice_text(choice: Choice) -> str:
             note=choice.note or None,
             pinned=[list(one) for one in choice.pinned] or None,
             made=choice.made or None,
+            seasoning=choice.seasoning or None,
+            added=None
+            if choice.added is None
+            else _filled(of=choice.added.of, share=_fraction(choice.added.share)),
         ),
     }
     return canonical_json(fields)
@@ -66,6 +70,8 @@ def choice_from(text: str) -> Choice:
         note=read.get("note", ""),
         pinned=tuple((one[0], one[1], one[2]) for one in read.get("pinned", ())),
         made=read.get("made", False),
+        seasoning=read.get("seasoning", ""),
+        added=_read_added(read.get("added")),
     )
 
 
@@ -79,6 +85,10 @@ def _weight(weight: Weight | None) -> Json:
 
 def _read_weight(found: tuple[int, WeightUnit, int] | None) -> Weight | None:
     return None if found is None else Weight(found[0], found[1], found[2])
+
+
+def _read_added(found: dict[str, Any] | None) -> Added | None:
+    return None if found is None else Added(found["of"], _read_fraction(found.get("share")))
 
 
 def _fraction(fraction: Fraction | None) -> Json:

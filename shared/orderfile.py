@@ -14,7 +14,16 @@ from importlib.resources import files
 from shared import orderfile_codes
 from shared.carcass import anatomy
 from shared.carcass.carcass import Carcass, Gone, Holding, Measured, Share, SideWeights
-from shared.cutting.order import Amount, AmountKind, Choice, Package, Question, Settings
+from shared.cutting.order import (
+    Added,
+    Amount,
+    AmountKind,
+    Choice,
+    Package,
+    Question,
+    Settings,
+    Stock,
+)
 from shared.orderfile_fields import VERSION, Fields, FileFault, shown
 from shared.orderfile_places import BadJsonError, Node, child, children, parse
 from shared.orderfile_writing import write
@@ -29,8 +38,9 @@ _CARCASS_KEYS = (
 )
 _CHOICE_KEYS = (
     *("way", "thickness", "piece_weight", "ribs", "lean", "package", "finishes", "note"),
-    *("pinned", "made"),
+    *("pinned", "made", "seasoning", "added"),
 )
+_STOCK: tuple[Stock, ...] = ("pork_fat", "pork_trim", "beef_fat")
 _COUNTED: tuple[AmountKind, ...] = ("pieces", "slices", "up_to", "at_least")
 
 
@@ -113,7 +123,9 @@ def _file(fields: Fields, root: Node) -> OrderFile:
 def _settings(fields: Fields, node: Node | None) -> Settings:
     if node is None:
         return Settings()
-    got = fields.members(node, (), ("kerf_saw", "kerf_slicer", "at_block", "own_lengths"))
+    keys = ("kerf_saw", "kerf_slicer", "at_block", "own_lengths", "cut_alike")
+    got = fields.members(node, (), keys)
+    alike = got.get("cut_alike")
     own: list[tuple[str, int]] = []
     lengths = got.get("own_lengths")
     if lengths is not None and not isinstance(lengths.value, dict):
@@ -126,6 +138,7 @@ def _settings(fields: Fields, node: Node | None) -> Settings:
         kerf_slicer=fields.length(got.get("kerf_slicer"), 0),
         at_block=fields.flag(got.get("at_block")),
         own_lengths=tuple(own),
+        cut_alike=True if alike is None else fields.flag(alike),
     )
 
 
@@ -223,7 +236,16 @@ def _choice(fields: Fields, node: Node) -> Choice:
         note=fields.text(got.get("note")),
         pinned=fields.items(got.get("pinned"), lambda one: _pin(fields, one)),
         made=fields.flag(got.get("made")),
+        seasoning=fields.code(got.get("seasoning")),
+        added=_added(fields, got.get("added")),
     )
+
+
+def _added(fields: Fields, node: Node | None) -> Added | None:
+    if node is None:
+        return None
+    got = fields.members(node, ("of",), ("share",))
+    return Added(fields.one_of(got.get("of"), _STOCK, "pork_fat"), fields.share(got.get("share")))
 
 
 def _amount(fields: Fields, node: Node | None) -> Amount:

@@ -83,6 +83,8 @@ def _settings(settings: Settings) -> Members:
     )
     if settings.own_lengths:
         out["own_lengths"] = {code: length_words(length) for code, length in settings.own_lengths}
+    if not settings.cut_alike:
+        out["cut_alike"] = False
     return out
 
 
@@ -162,7 +164,12 @@ def _choice(choice: Choice) -> Members:
             for carcass, side, count in choice.pinned
         ),
         "made": choice.made,
+        "seasoning": choice.seasoning,
     }
+    if choice.added is not None:
+        share = choice.added.share
+        part = None if share is None else percent_words(share)
+        more["added"] = _kept({"of": choice.added.of, "share": part})
     package = _package(choice.package)
     if package:
         more["package"] = package

@@ -8,6 +8,7 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 from typing import NamedTuple
 
+from shared.carcass import thirty_months
 from shared.carcass.carcass import Carcass, Gone, Share
 from shared.carcass.catalogue import Part, Quarter, Run
 from shared.carcass.weights import side_weights
@@ -81,7 +82,8 @@ class Held:
 
     `fractions` by quarter, "" being what lies in neither. `whole`: all of the side. `split`:
     something is held in part only. `of_animal` is what of the animal this is: a side is half of
-    it, a quarter half of a side. `uniform`: the same fraction of everything. The rest is memory.
+    it, a quarter half of a side. `uniform`: the same fraction of everything. `turn`: the fractions
+    of a divided side by share number, and this share's place among them. The rest is memory.
     """
 
     side: Side
@@ -90,6 +92,7 @@ class Held:
     split: bool
     of_animal: Fraction
     uniform: bool
+    turn: tuple[tuple[Fraction, ...], int] = ((), 0)
     reaches: dict[int, Reach | None] = field(default_factory=dict[int, Reach | None])
     windows: dict[tuple[int, int], "Window | None"] = field(
         default_factory=dict[tuple[int, int], "Window | None"]
@@ -143,6 +146,32 @@ def holdings(share: Share, question: Question, herd: tuple[Animal, ...]) -> tupl
     )
 
 
+def owners(question: Question, herd: tuple[Animal, ...]) -> dict[int, tuple[Held, ...]]:
+    """What every share holds, and whose turn it is where a side is divided evenly."""
+    held = {share.number: holdings(share, question, herd) for share in question.shares}
+    sides: dict[tuple[int, int], list[Held]] = {}
+    for share in sorted(question.shares, key=lambda one: one.number):
+        for one in held[share.number] if share.leader is None else ():
+            sides.setdefault((one.side.carcass, one.side.number), []).append(one)
+    for mine in sides.values():
+        if len(mine) > 1 and all(one.split and one.uniform for one in mine):
+            fractions = tuple([one.fractions[""] for one in mine])
+            for place, one in enumerate(mine):
+                one.turn = (fractions, place)
+    return held
+
+
+def dealt(count: int, fractions: tuple[Fraction, ...], place: int) -> int:
+    """How many of so many pieces an owner gets: whole ones, then the odd ones in turn.
+
+    Worked numbers: 15 slices of two halves are 8 and 7; 17 of three thirds are 6, 6 and 5.
+    """
+    each = [count * part.numerator // part.denominator for part in fractions]
+    total = count * sum(fractions, NOTHING)
+    odd = total.numerator // total.denominator - sum(each)
+    return each[place] + (place < odd)
+
+
 def by_carcass(
     held: dict[int, tuple[Held, ...]],
 ) -> dict[int, list[tuple[int, list[Held]]]]:
@@ -178,7 +207,7 @@ def _animal(number: int, carcass: Carcass, settings: Settings, ways: Ways) -> An
 
 def _bound(carcass: Carcass, settings: Settings, ways: Ways) -> dict[str, str]:
     """Parts nobody may have: vertebrae from 30 months on, and skin where it was pulled."""
-    old = carcass.age == "30_and_over" or (carcass.age == "unknown" and settings.at_block)
+    old = thirty_months.backbone_kept_back(carcass.species, carcass.age, settings.at_block)
     bound: dict[str, str] = {}
     for part in ways.bound_parts:
         if part.srm_from_30_months and old:

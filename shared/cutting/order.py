@@ -8,6 +8,7 @@ from shared.carcass.carcass import Carcass, Share
 from shared.units import Weight
 
 AmountKind = Literal["all", "rest", "pieces", "slices", "pounds", "fraction", "up_to", "at_least"]
+Stock = Literal["pork_fat", "pork_trim", "beef_fat"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,12 +35,24 @@ class Package:
 
 
 @dataclass(frozen=True, slots=True)
+class Added:
+    """Fat or pork of inspected stock ground in: what, and what part of the product it is.
+
+    `share` None adds what brings the product to the lean asked (Pearson's square).
+    """
+
+    of: Stock
+    share: Fraction | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class Choice:
     """One line of an owner's order. Line numbers are unique in the question and never return.
 
     `way` names a way of the cut, "" leaves it open. `piece_weight` is the roast weight asked,
     `ribs` the ribs of a rib roast or rack, `lean` the per cent lean asked of ground. `pinned`
-    fixes sides: pairs of (carcass, side, count); `made` says the block has cut it.
+    fixes sides: pairs of (carcass, side, count); `made` says the block has cut it. `seasoning`
+    names the seasoning of a batch: lines seasoned alike go into one. `added` is what is ground in.
     """
 
     line: int
@@ -56,16 +69,22 @@ class Choice:
     note: str = ""
     pinned: tuple[tuple[int, int, int], ...] = ()
     made: bool = False
+    seasoning: str = ""
+    added: Added | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class Settings:
-    """The shop's own settings the planner needs; None keeps the species file's figure."""
+    """The shop's own settings the planner needs; None keeps the species file's figure.
+
+    `cut_alike`: owners of one side have it cut one way; else each as he likes where length allows.
+    """
 
     kerf_saw: int | None = None
     kerf_slicer: int | None = None
     at_block: bool = False
     own_lengths: tuple[tuple[str, int], ...] = ()
+    cut_alike: bool = True
 
 
 @dataclass(frozen=True, slots=True)

@@ -12,8 +12,9 @@ from typing import NamedTuple
 from shared.carcass.carcass import Share
 from shared.carcass.catalogue import Catalogue
 from shared.cutting.answer import Answer, Caution, PlanLine, Verdict
-from shared.cutting.capacity import Held, animals, by_carcass, holdings
+from shared.cutting.capacity import Held, animals, by_carcass, owners
 from shared.cutting.conflict import refused
+from shared.cutting.cut_alike import alike_questions
 from shared.cutting.demand import Demand, Shop, demand
 from shared.cutting.groups import groups, keys_of
 from shared.cutting.leftovers import open_parts, rest_cautions, take_rest
@@ -90,6 +91,8 @@ class Planner:
             return "cant"
         settled = self._settle_all(demands, shop)
         found = worst(one.verdict for one in settled)
+        if alike_questions(demands, shop):
+            found = worst((found, "asks"))
         if found == "cant" or not any(one.pool for one in demands):
             return found
         lines, _, _ = self._lines(demands, settled, shop)
@@ -160,8 +163,14 @@ class Planner:
         conflicts += [conflict for one in drawn for conflict in one.conflicts]
         cautions += of_lines(demands, question)
         cautions += age_unknown(question, demands, shop)
+        questions = [asked for one in settled for asked in one.questions]
+        questions += alike_questions(demands, shop)
         verdict = worst(
-            (worst(one.verdict for one in settled), worst(one.verdict for one in drawn))
+            (
+                worst(one.verdict for one in settled),
+                worst(one.verdict for one in drawn),
+                "asks" if questions else "sure",
+            )
         )
         if conflicts:
             verdict = "cant"
@@ -171,7 +180,7 @@ class Planner:
             tuple([one.trim for one in drawn]),
             open_parts(question.shares, shop.held, shop.herd, occupied, self.ways),
             tuple(sorted(conflicts, key=lambda one: (max(one.lines), one.lines))),
-            tuple([asked for one in settled for asked in one.questions]),
+            tuple(questions),
             tuple(sorted(set(cautions), key=lambda one: (one.line, one.code, repr(one.where)))),
             tuple(sorted(_by_line(demands, settled, drawn).items())),
             tuple(sorted([it for one in drawn for it in one.draws], key=lambda one: one.line)),
@@ -261,7 +270,7 @@ def _by_line(
 def shop_of(question: Question, ways: Ways) -> Shop:
     """Compile the carcasses and who holds what."""
     herd = animals(question, ways)
-    held = {share.number: holdings(share, question, herd) for share in question.shares}
+    held = owners(question, herd)
     carcasses = by_carcass(held)
     rooms = rooms_of(question.choices, carcasses, ways)
     give_rooms(herd, rooms)

@@ -5,7 +5,7 @@ from dataclasses import replace
 from fractions import Fraction
 
 from shared.cutting.answer import Caution, OwnersQuestion, Where
-from shared.cutting.capacity import MOST, animals, by_carcass, holdings
+from shared.cutting.capacity import MOST, animals, by_carcass, owners
 from shared.cutting.conflict_place import Place, places
 from shared.cutting.demand import Demand, Row, Shop, demand
 from shared.cutting.laying import Laid
@@ -136,5 +136,5 @@ def _older(question: Question, shop: Shop) -> Shop:
     aged = replace(question, carcasses=carcasses)
     herd = animals(aged, shop.ways)
     give_rooms(herd, shop.rooms)
-    held = {share.number: holdings(share, aged, herd) for share in question.shares}
+    held = owners(aged, herd)
     return replace(shop, herd=herd, held=held, by_carcass=by_carcass(held))

@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from db.choice_text import choice_from, choice_text
-from shared.cutting.order import Amount, Choice, Package
+from shared.cutting.order import Added, Amount, Choice, Package
 from shared.units import Weight
 
 WEIGHTS = st.builds(
@@ -36,6 +36,11 @@ CHOICES = st.builds(
     package=st.builds(Package, st.none() | st.integers(1, 12), st.none() | WEIGHTS),
     finishes=st.lists(st.sampled_from(("smoked", "sliced")), max_size=2).map(tuple),
     note=st.text(max_size=20),
+    seasoning=st.sampled_from(("", "sage", "hot_italian")),
+    added=st.none()
+    | st.builds(
+        Added, st.sampled_from(("pork_fat", "pork_trim", "beef_fat")), st.none() | FRACTIONS
+    ),
     pinned=st.lists(
         st.tuples(st.integers(0, 3), st.integers(1, 2), st.integers(0, 20)), max_size=3
     ).map(tuple),
@@ -65,7 +70,7 @@ def test_no_field_of_a_choice_is_forgotten() -> None:
     """A new field must be added to the text, and to the choices made above."""
     assert {field.name for field in fields(Choice)} == {
         "line", "share", "cut", "amount", "way", "thickness", "piece_weight", "ribs", "lean",
-        "package", "finishes", "note", "pinned", "made",
+        "package", "finishes", "note", "pinned", "made", "seasoning", "added",
     }  # fmt: skip
     assert {field.name for field in fields(Amount)} == {
         "kind",

@@ -16,6 +16,7 @@ from shared.cutting.order import Question
 from shared.cutting.plan import Planner
 from shared.orderfile import OrderFile, read
 from tests.oracle import checker, pools
+from tests.oracle.alike import unlike
 from tests.oracle.lot import Lot
 from tests.oracle.model import WORST, can_stand, verdict
 from tests.oracle.random_orders import Case, cases
@@ -97,7 +98,7 @@ def patience() -> Iterator[None]:
 
 def expected_verdict(lot: Lot, answer: Answer) -> str:
     """The judge's verdict: the solver's, the pools', and whether the owners must settle."""
-    asks = any(one.kind == "undivided_piece" for one in answer.questions)
+    asks = any(one.kind == "undivided_piece" for one in answer.questions) or unlike(lot)
     found = [verdict(lot), pools.verdict(lot, answer.lines), "asks" if asks else "sure"]
     return max(found, key=WORST.index)
 

@@ -26,6 +26,7 @@ class Stick:
     size: int
     kerf: int
     anchor: str = ""
+    sliced: bool = False
 
     def at_most(self) -> int:
         """No more than so many fit with nothing else there."""
@@ -175,7 +176,7 @@ def off_run(
             sticks.append(fixed([lane], borders[place], borders[place + 1]))
         else:
             cell = (side[0], 0 if animal else side[1], one["part"])
-            mine = lot.part_of_single(share, side[0], one["part"]) if animal else 1
+            mine = lot.part_of_single(share, side[0], one["part"]) if animal else Fraction(1)
             cells.append((cell, min(mine, share_of(one.get("share", "1")))))
     return Made(tuple(sticks), tuple(cells))
 
@@ -189,7 +190,9 @@ def stick(
         return Stick(lanes, window.open, window.lo, window.hi, window.hi - window.lo, 0)
     size = length_of_piece(lot, choice, take, side, window, level)
     kerf = lot.kerf_of(choice)
-    return Stick(lanes, window.open, window.lo, window.hi, size, kerf, take.get("anchor", ""))
+    sliced = take["size"] == "slice"
+    anchor = take.get("anchor", "")
+    return Stick(lanes, window.open, window.lo, window.hi, size, kerf, anchor, sliced)
 
 
 def length_of_piece(
@@ -247,6 +250,9 @@ def charged(
             mine = [lane_charge(lot, share, one, lane, level) for lane in one.lanes]
             if any(one.size > charge.room for charge in mine):
                 undivided = True
+            elif one.sliced:
+                both = zip(mine, one.lanes, strict=True)
+                charges += [odd_slice(lot, share, one, lane, it, level) for it, lane in both]
             else:
                 charges += mine
     for cell, taken in made.cells:
@@ -277,3 +283,29 @@ def lane_charge(lot: Lot, share: int, one: Stick, lane: Lane, level: str) -> Cha
             length = lot.sides[carcass, side].lengths[level][stretch.code]
             room += length * lot.fraction(share, (carcass, side), stretch.quarter)
     return Charge((share, lane), Fraction(one.size + one.kerf), one.kerf, Fraction(int(room)))
+
+
+def odd_slice(lot: Lot, share: int, one: Stick, lane: Lane, charge: Charge, level: str) -> Charge:
+    """The account of a lane where it is sliced: whole slices, those left over in turn by share.
+
+    Only where every owner of the side holds one fraction of all of it.
+    """
+    carcass, side, run, name = lane
+    holders = [number for number in sorted(lot.shares) if lot.held(number, (carcass, side))]
+    holders = [number for number in holders if not lot.shares[number].get("leader")]
+    held = [lot.held(number, (carcass, side)) for number in holders]
+    if len(held) < 2 or any(set(it) != {""} or it[""] >= 1 for it in held):
+        return charge
+    length = sum(
+        lot.sides[carcass, side].lengths[level][stretch.code]
+        for stretch in lot.species.runs[run]
+        if (run, stretch.code, name) in lot.species.part_at
+    )
+    step = one.size + one.kerf
+    slices = (length + one.kerf) // step
+    mine = {number: int(slices * it[""]) for number, it in zip(holders, held, strict=True)}
+    left = int(slices * sum((it[""] for it in held), Fraction(0))) - sum(mine.values())
+    for number in holders[:left]:
+        mine[number] += 1
+    room = max(charge.room, Fraction(mine[share] * step - one.kerf))
+    return Charge(charge.account, charge.amount, charge.kerf, room)

@@ -11,6 +11,7 @@ from itertools import pairwise
 
 from shared.cutting.answer import Answer, PlanLine
 from tests.oracle import pools
+from tests.oracle.alike import unlike
 from tests.oracle.bundles import Bundle, Lane, Stick, of_animal, unit_bundles
 from tests.oracle.demands import Need, demand
 from tests.oracle.lot import Lot
@@ -54,6 +55,7 @@ class _Checker:
         yield from self._parts()
         yield from self._lanes()
         yield from self._accounts()
+        yield from self._alike()
         yield from pools.faults(self.lot, self.answer)
 
     # -- each line alone ---------------------------------------------------------------------
@@ -255,7 +257,10 @@ class _Checker:
         )
 
     def _lying(self, one: PlanLine) -> Iterator[Lying]:
-        """The lanes a line occupies, told by the parts it takes."""
+        """The lanes a line occupies, told by the parts it takes.
+
+        Where a fraction of a part taken beside the run's own lanes lies is not told.
+        """
         choice = self.choices[one.line]
         way = next(it for it in self.lot.species.ways(choice) if it["code"] == one.way)
         if one.side == 0 or one.start is None or one.end is None:
@@ -266,12 +271,16 @@ class _Checker:
         sawn = counted and not whole and "at_least" not in choice["amount"]
         kerf = self.lot.kerf_of(choice) if sawn else 0
         lanes = {
-            (*side, way["run"]["run"], self.lot.species.parts[taken.part]["lane"])
+            (*side, way["run"]["run"], self._lane(taken.part))
             for taken in one.taken
             if self._on(side, way["run"]["run"], taken.part, (one.start, one.end))
+            and (taken.fraction == 1 or self._lane(taken.part) in way["run"]["lanes"])
         }
         for lane in lanes:
             yield Lying(one, lane, one.start, one.end, kerf)
+
+    def _lane(self, code: str) -> str:
+        return self.lot.species.parts[code].get("lane", "")
 
     def _on(self, side: Side, run: str, code: str, reach: Interval) -> bool:
         """Whether a part lies on a run within a reach, at some level of lengths."""
@@ -299,6 +308,13 @@ class _Checker:
         ]
         if not set.intersection(*by_level) <= asked <= set.union(*by_level):
             yield f"undivided pieces: asked about {sorted(asked)}, there are {by_level}"
+
+    def _alike(self) -> Iterator[str]:
+        """The owners of a divided side are asked about what they want cut in different ways."""
+        told = {frozenset(it.lines) for it in self.answer.questions if it.kind == "cut_alike"}
+        asked = unlike(self.lot)
+        if told != asked:
+            yield f"not alike: asked about {told}, there are {asked}"
 
     def undivided(self, one: PlanLine, level: str) -> bool:
         """Whether a line makes something bigger than its owner's account at these lengths."""

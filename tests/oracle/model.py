@@ -150,7 +150,7 @@ class _Model:
 
     def _account(self, charges: Sequence[tuple[Charge, cp_model.IntVar]]) -> None:
         """A split share takes no more than its fraction of a lane or part."""
-        room = charges[0][0].room + max(charge.kerf for charge, _ in charges)
+        room = max(charge.room + charge.kerf for charge, _ in charges)
         amounts = [charge.amount for charge, _ in charges]
         whole = lcm(room.denominator, *(amount.denominator for amount in amounts))
         total = sum(int(charge.amount * whole) * count for charge, count in charges)

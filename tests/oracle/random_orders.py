@@ -85,6 +85,8 @@ def _settings(draw: random.Random, species: Species, theme: str) -> Json:
         settings["kerf_saw"] = draw.choice(["1/8 in", "3/32 in", "0 in", "2 mm"])
     if draw.random() < 0.1:
         settings["at_block"] = True
+    if draw.random() < 0.6:
+        settings["cut_alike"] = False
     if theme != "off" and draw.random() < 0.15:
         stretch = draw.choice(species.runs[theme])
         settings["own_lengths"] = {stretch.code: f"{draw.randint(4, 60)}/4 in"}
