@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QCoreApplication
 
 from desktop.counter.choice_words import cut_words, finish_words, range_words
+from desktop.counter.side_marks import held_primals
 from desktop.counter.ways_offered import Offer, offers, to_do
 from desktop.look.patterns import Mark
 from desktop.tables import Column, Figure, figure
@@ -82,7 +83,7 @@ def columns() -> list[Column[OrderRowShown]]:
 def rows_of(
     desk: "OrderDesk", unfolded: str, words: "Words", *, ways: bool = False
 ) -> list[OrderRowShown]:
-    """Every primal in the block's order; under the unfolded one its lines.
+    """Every primal of the share in the block's order; under the unfolded one its lines.
 
     While something of it is to be asked, or with `ways`, also the ways it may be cut.
     """
@@ -91,7 +92,10 @@ def rows_of(
     mine = desk.order.choices
     open_in = [desk.catalogue.parts[part.part].primal for part in desk.open_parts()]
     rows: list[OrderRowShown] = []
+    held = held_primals(desk)
     for primal in desk.catalogue.primals:
+        if primal not in held:
+            continue
         lines = [one for one in mine if desk.catalogue.cuts[one.cut].primal == primal]
         marks = [_mark(one, verdicts, contested) for one in lines]
         rows.append(_primal_row(desk, primal, lines, marks, primal in open_in, words))

@@ -7,6 +7,7 @@ from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QWidget
 
 from desktop.counter.order_rows import OrderRowShown, columns, rows_of
+from desktop.counter.side_marks import held_primals
 from desktop.look.space import ROW_DENSE
 from desktop.tables import RowsModel, Table
 
@@ -48,8 +49,9 @@ class OrderTable(Table[OrderRowShown]):
             choice = desk.choice(line)
             if choice is not None:
                 self._unfold(desk.catalogue.cuts[choice.cut].primal)
-        if self.unfolded not in desk.catalogue.primals:
-            self.unfolded = desk.catalogue.primals[0]
+        held = held_primals(desk)
+        if self.unfolded not in held:
+            self.unfolded = next(one for one in desk.catalogue.primals if one in held)
         self.rows.show(rows_of(desk, self.unfolded, words, ways=self.ways))
         wanted = line or (before.line if before is not None else 0)
         for place, row in enumerate(self.rows.rows()):
@@ -128,7 +130,8 @@ class OrderTable(Table[OrderRowShown]):
     def _step_primal(self, by: int) -> None:
         if self._desk is None:
             return
-        primals = self._desk.catalogue.primals
+        held = held_primals(self._desk)
+        primals = [one for one in self._desk.catalogue.primals if one in held]
         at = primals.index(self.unfolded) + by
         if 0 <= at < len(primals):
             self.go_to(primals[at])

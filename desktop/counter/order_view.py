@@ -8,7 +8,7 @@ from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import QWidget
 
 from desktop.counter.answer_panel import AnswerPanel
-from desktop.counter.carcass_map import CarcassMap
+from desktop.counter.carcass_map import CarcassMap, SideShown
 from desktop.counter.line_dialog import LineDialog, blank_choice, ways_of_cutting
 from desktop.counter.order_desk import OrderDesk, Problem
 from desktop.counter.order_dialogs import OrderDialogs
@@ -19,6 +19,7 @@ from desktop.counter.order_table import OrderTable
 from desktop.counter.owner_chips import OwnerChips
 from desktop.counter.price import cards_of, price
 from desktop.counter.refusal_words import problem_words
+from desktop.counter.side_marks import side_marks, sides_apart
 from desktop.counter.ways_offered import next_to_do, offers, to_do
 from desktop.look.space import EDGE, GROUP, TOGETHER, column, row
 from desktop.panels.buttons import button
@@ -233,12 +234,19 @@ class OrderView(QWidget):
 
     def _show_map(self) -> None:
         """The map says what the table says: the primals' states, and which is unfolded."""
-        if self.desk is None:
+        desk = self.desk
+        if desk is None:
             return
         heads = [one for one in self.table.rows.rows() if not one.line and one.offer is None]
-        marks = {one.primal: one.mark for one in heads}
         names = {one.primal: one.cut for one in heads}
-        self.map.show_primals(self.desk.catalogue.species, marks, names, self.table.unfolded)
+        sides = [SideShown("", {one.primal: one.mark for one in heads})]
+        if sides_apart(desk):
+            said = self.tr("side {number}")
+            sides = [
+                SideShown(said.format(number=side), side_marks(desk, side), mirrored=side == 2)
+                for side in (1, 2)
+            ]
+        self.map.show_primals(desk.catalogue.species, sides, names, self.table.unfolded)
         self.panel.read_out(in_full(self.table.chosen()))
 
     def _go_to(self, primal: str) -> None:
