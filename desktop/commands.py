@@ -13,6 +13,7 @@ from desktop.shell import (
     backup,
     bill,
     check_store,
+    journal,
     plan,
     print_paper,
     records,
@@ -21,7 +22,7 @@ from desktop.shell import (
 )
 from desktop.shell.context import LANGUAGES
 
-COMMANDS = (plan, print_paper, bill, records, backup, restore, check_store, self_test)
+COMMANDS = (plan, print_paper, bill, journal, records, backup, restore, check_store, self_test)
 
 
 def parser() -> argparse.ArgumentParser:
