@@ -27,12 +27,19 @@ def holds_for(species: str) -> bool:
     return species in CATTLE
 
 
+def counts_as_over(age: str, at_block: bool = True) -> bool:
+    """Whether an animal the rule holds for is cut as one of 30 months and over.
+
+    `age` is "under_30", "30_and_over" or "unknown". Not known counts as over at the block; at
+    the counter (`at_block` False) it is planned both ways and only told.
+    Worked example: 31 months yes; not known at the block yes, at the counter no.
+    """
+    return age == "30_and_over" or (age == "unknown" and at_block)
+
+
 def backbone_kept_back(species: str, age: str, at_block: bool = True) -> bool:
     """Whether the vertebrae of this animal may go to nobody.
 
-    `age` is "under_30", "30_and_over" or "unknown". Not known counts as 30 months and over at
-    the block; at the counter (`at_block` False) it is planned both ways and only told.
-    Worked example: beef of 31 months yes; beef of unknown age at the block yes, at the counter
-    no; a hog of unknown age no.
+    Worked example: beef of 31 months yes; a hog of unknown age no.
     """
-    return holds_for(species) and (age == "30_and_over" or (age == "unknown" and at_block))
+    return holds_for(species) and counts_as_over(age, at_block)

@@ -207,7 +207,7 @@ def _animal(number: int, carcass: Carcass, settings: Settings, ways: Ways) -> An
 
 def _bound(carcass: Carcass, settings: Settings, ways: Ways) -> dict[str, str]:
     """Parts nobody may have: vertebrae from 30 months on, and skin where it was pulled."""
-    old = thirty_months.backbone_kept_back(carcass.species, carcass.age, settings.at_block)
+    old = thirty_months.counts_as_over(carcass.age, settings.at_block)
     bound: dict[str, str] = {}
     for part in ways.bound_parts:
         if part.srm_from_30_months and old:

@@ -184,11 +184,12 @@ class _Case:
                 yield _Try("less", (Edit(choice.line, choice),), moved)
 
     def _rest(self) -> Iterator[_Try]:
-        """All, or pounds of the trim, become the rest."""
+        """All, a fraction, or pounds of the trim, become the rest."""
         for one in self.own:
-            takes_rest = "rest" in one.cut.amounts and one.choice.amount.kind == "all"
+            kind = one.choice.amount.kind
+            takes_rest = "rest" in one.cut.amounts and kind in ("all", "fraction")
             if takes_rest or (one.pool and self.conflict.kind == "trim"):
-                amount = replace(one.choice.amount, kind="rest", weight=None)
+                amount = replace(one.choice.amount, kind="rest", weight=None, fraction=None)
                 choice = replace(one.choice, amount=amount, pinned=())
                 yield _Try("rest", (Edit(choice.line, choice),), 0)
 
