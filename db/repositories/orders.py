@@ -87,6 +87,17 @@ class OrderBook(OrderLineBook):
         orders = {one.id: one for one in self._orders(Orders.id.in_([row.id for row in rows]))}
         return tuple((row, orders[row.id]) for row in rows if row.lines)
 
+    def phones(self, lot_id: int) -> dict[int, str]:
+        """Whom to ring for each order of a lot, by the order's id; "" where nobody is named."""
+        rows = self._desk.connection.execute(
+            select(Orders.id, func.coalesce(JOINED.phone, OWN.phone, ""))
+            .join(Shares, (Shares.lot_id == Orders.lot_id) & (Shares.number == Orders.share))
+            .outerjoin(OWN, OWN.id == Shares.customer_id)
+            .outerjoin(JOINED, JOINED.id == OWN.joined_into)
+            .where(Orders.lot_id == lot_id)
+        )
+        return {row[0]: row[1] for row in rows}
+
     def _there(self, order_id: int) -> Order:
         found = self.get(order_id)
         assert found is not None

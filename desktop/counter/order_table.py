@@ -68,6 +68,8 @@ class OrderTable(Table[OrderRowShown]):
         self.rows.show(rows_of(self._desk, primal, self._words, ways=self.ways))
         for place, row in enumerate(self.rows.rows()):
             if row.primal == primal:
+                last = sum(1 for one in self.rows.rows() if one.primal == primal) - 1
+                self.scrollTo(self.rows.index(place + last, 0))
                 self.choose(place)
                 return
 
@@ -89,7 +91,7 @@ class OrderTable(Table[OrderRowShown]):
         if key in (Qt.Key.Key_Up, Qt.Key.Key_Down) and plain:
             self._step(1 if key == Qt.Key.Key_Down else -1)
         elif key in (Qt.Key.Key_PageUp, Qt.Key.Key_PageDown):
-            self._step_primal(1 if key == Qt.Key.Key_PageDown else -1)
+            self.step_primal(1 if key == Qt.Key.Key_PageDown else -1)
         elif key == Qt.Key.Key_Delete:
             row = self.chosen()
             if row is not None and row.line:
@@ -127,7 +129,8 @@ class OrderTable(Table[OrderRowShown]):
         else:
             self.choose(at)
 
-    def _step_primal(self, by: int) -> None:
+    def step_primal(self, by: int) -> None:
+        """To the next primal of the share, or the one before."""
         if self._desk is None:
             return
         held = held_primals(self._desk)

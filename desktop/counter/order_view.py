@@ -8,18 +8,16 @@ from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import QWidget
 
 from desktop.counter.answer_panel import AnswerPanel
-from desktop.counter.carcass_map import CarcassMap, SideShown
 from desktop.counter.line_dialog import LineDialog, blank_choice, ways_of_cutting
 from desktop.counter.order_desk import OrderDesk, Problem
 from desktop.counter.order_dialogs import OrderDialogs
 from desktop.counter.order_heading import heading_words
-from desktop.counter.order_rows import OrderRowShown, in_full
+from desktop.counter.order_rows import OrderRowShown
+from desktop.counter.order_stage import OrderStage
 from desktop.counter.order_steps import OrderSteps
-from desktop.counter.order_table import OrderTable
 from desktop.counter.owner_chips import OwnerChips
 from desktop.counter.price import cards_of, price
 from desktop.counter.refusal_words import problem_words
-from desktop.counter.side_marks import side_marks, sides_apart
 from desktop.counter.ways_offered import next_to_do, offers, to_do
 from desktop.look.space import EDGE, GROUP, TOGETHER, column, row
 from desktop.panels.buttons import button
@@ -61,8 +59,8 @@ class OrderView(QWidget):
         self.back = button(self, quiet=True)
         self.heading = Words("group", parent=self)
         self.chips = OwnerChips(self)
-        self.map = CarcassMap(self)
-        self.table = OrderTable(self)
+        self.stage = OrderStage(bench, self)
+        self.map, self.table, self.owners = self.stage.map, self.stage.table, self.stage.owners
         self.refusal = Words("body", "complaint", self).wrapped()
         self.refusal.hide()
         self.panel = AnswerPanel(self)
@@ -81,6 +79,7 @@ class OrderView(QWidget):
         """Open an order of a lot."""
         self.desk = OrderDesk(self.bench, lot_id, order_id)
         self.table.unfolded = ""
+        self.stage.turn(side_by_side=False)
         self._read_rates()
         self.show_again()
 
@@ -89,8 +88,7 @@ class OrderView(QWidget):
         desk = self.desk
         if desk is None:
             return
-        self.table.show_order(desk, self.bench.words, line)
-        self._show_map()
+        self.stage.show_order(desk, line)
         self.chips.show_orders(desk.orders, desk.order.id, self.bench.words)
         self.panel.show_answer(desk, self.bench.words)
         self._show_figures(desk)
@@ -232,27 +230,6 @@ class OrderView(QWidget):
         self._done(problem, line)
         self.table.setFocus()
 
-    def _show_map(self) -> None:
-        """The map says what the table says: the primals' states, and which is unfolded."""
-        desk = self.desk
-        if desk is None:
-            return
-        heads = [one for one in self.table.rows.rows() if not one.line and one.offer is None]
-        names = {one.primal: one.cut for one in heads}
-        sides = [SideShown("", {one.primal: one.mark for one in heads})]
-        if sides_apart(desk):
-            said = self.tr("side {number}")
-            sides = [
-                SideShown(said.format(number=side), side_marks(desk, side), mirrored=side == 2)
-                for side in (1, 2)
-            ]
-        self.map.show_primals(desk.catalogue.species, sides, names, self.table.unfolded)
-        self.panel.read_out(in_full(self.table.chosen()))
-
-    def _go_to(self, primal: str) -> None:
-        self.table.go_to(primal)
-        self.table.setFocus()
-
     def _done(self, problem: "Problem | None", line: int = 0) -> None:
         self.refuse("" if problem is None else problem_words(problem))
         self.show_again(line)
@@ -300,10 +277,7 @@ class OrderView(QWidget):
         top.addWidget(self.heading, 1)
         main.addLayout(top)
         main.addWidget(self.chips)
-        middle = row(gap=GROUP)
-        middle.addWidget(self.map)
-        middle.addWidget(self.table, 1)
-        main.addLayout(middle, 1)
+        main.addWidget(self.stage, 1)
         main.addWidget(self.refusal)
         main.addWidget(self.steps)
         across = row(self, gap=0)
@@ -315,8 +289,7 @@ class OrderView(QWidget):
         self.destroyed.connect(lambda: work.forget("counter.remedies"))
         self.back.clicked.connect(self.left)
         self.chips.chosen.connect(self._turn)
-        self.table.moved.connect(self._show_map)
-        self.map.picked.connect(self._go_to)
+        self.stage.reading.connect(self.panel.read_out)
         self.table.picked.connect(self.edit)
         self.table.typed.connect(self.find_cut)
         self.table.removed.connect(self.remove)
@@ -328,7 +301,8 @@ class OrderView(QWidget):
         self.steps.add_keys(self)
         for number in range(1, 6):
             self._key(f"Alt+{number}", partial(self._take_number, number))
-        self._key("Esc", self.left.emit)
+        self._key("Esc", self._leave)
+        self.stage.opened.connect(self._open_owner)
         self._key("Alt+Right", lambda: self.chips.step(1))
         self._key("Alt+Left", lambda: self.chips.step(-1))
 
@@ -346,6 +320,7 @@ class OrderView(QWidget):
             "usual": self.fill_usual,
             "last_time": lambda: self.dialogs.as_last_time(desk),
             "history": lambda: self.dialogs.show_history(desk),
+            "owners": lambda: self.show_side_by_side(shown=not self.stage.side_by_side()),
             "undo": self.undo,
             "redo": self.redo,
         }
@@ -354,6 +329,23 @@ class OrderView(QWidget):
             self.wanted.emit(code)
         else:
             does()
+
+    def show_side_by_side(self, *, shown: bool) -> None:
+        """The owners side by side, or the order of one of them."""
+        if self.desk is not None and shown and len(self.desk.orders) < 2:
+            self.refuse(self.tr("This animal has one owner."))
+        else:
+            self.stage.turn(side_by_side=shown)
+
+    def _leave(self) -> None:
+        if self.stage.side_by_side():
+            self.show_side_by_side(shown=False)
+        else:
+            self.left.emit()
+
+    def _open_owner(self, order_id: int) -> None:
+        self._turn(order_id)
+        self.show_side_by_side(shown=False)
 
     def _turn(self, order_id: int) -> None:
         if self.desk is not None:

@@ -207,3 +207,12 @@ def test_earlier_orders_of_the_customer_and_of_whom_was_joined_into_them(work: W
 def test_who_orders_for_the_first_time_has_none_earlier(work: Work) -> None:
     lot = lot_of_halves(work)
     assert work.orders.earlier(order_of(work, lot, 2).id) == ()
+
+
+def test_the_phones_of_a_lot_s_owners(work: Work) -> None:
+    lot = lot_of_halves(work)
+    phones = work.orders.phones(lot.id)
+    assert phones == {
+        order_of(work, lot, 1).id: "(555) 010-0123",
+        order_of(work, lot, 2).id: "(555) 010-0456",
+    }

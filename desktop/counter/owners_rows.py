@@ -1,0 +1,122 @@
+"""Owners side by side: what each says of one primal, whether they answered, and whom to ring."""
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QCoreApplication
+
+from desktop.counter.choice_words import cut_words, finish_words
+from desktop.counter.share_words import share_words
+from desktop.look.patterns import Mark
+from printing.words import sentences
+from printing.words.choice_words import amount_text
+
+if TYPE_CHECKING:
+    from desktop.counter.order_desk import OrderDesk
+    from printing.words import Words
+    from shared.shop.orders import Order
+
+
+@dataclass(frozen=True, slots=True)
+class OwnersRow:
+    """One row: what it is about, and a cell with its mark for each owner."""
+
+    what: str
+    cells: tuple[tuple[str, Mark], ...]
+
+
+def owners_rows(desk: "OrderDesk", primal: str, words: "Words") -> list[OwnersRow]:
+    """The share, the answer and the lines of one primal, owner by owner."""
+    say = QCoreApplication.translate
+    shares = {one.number: one for one in desk.lot.shares}
+    had = tuple((share_words(shares[one.share].holdings), Mark.PLAIN) for one in desk.orders)
+    answered = tuple(answer_of(desk, one) for one in desk.orders)
+    here = [_lines(desk, one, primal, words) for one in desk.orders]
+    rows = [
+        OwnersRow(say("Owners", "Has"), had),
+        OwnersRow(say("Owners", "Answered"), answered),
+    ]
+    deepest = max((len(lines) for lines in here), default=0)
+    name = words.name(desk.catalogue.species, f"primal.{primal}")
+    for place in range(max(deepest, 1)):
+        cells = tuple(lines[place] if place < len(lines) else ("", Mark.PLAIN) for lines in here)
+        rows.append(OwnersRow(name[:1].upper() + name[1:] if place == 0 else "", cells))
+    return rows
+
+
+def answer_of(desk: "OrderDesk", order: "Order") -> tuple[str, Mark]:
+    """Whether an owner has answered: nothing asked, so many primals open, or all of it."""
+    say = QCoreApplication.translate
+    if order.state != "open":
+        return say("Owners", "settled"), Mark.SETTLED
+    if not order.choices:
+        return say("Owners", "nothing yet"), Mark.OPEN
+    parts = desk.catalogue.parts
+    still = {parts[one.part].primal for one in desk.open_parts(order.share)}
+    if still:
+        return say("Owners", "{count} primals open").format(count=len(still)), Mark.OPEN
+    return say("Owners", "all of it, not settled"), Mark.TIGHT
+
+
+def matters(desk: "OrderDesk", words: "Words") -> list[tuple[str, Mark]]:
+    """What the owners must agree on, and what can't be, in sentences."""
+    given = (desk.question, desk.catalogue, words)
+    found = [(sentences.conflict(one, *given), Mark.CONTESTED) for one in desk.answer.conflicts]
+    found += [(sentences.owners_question(one, *given), Mark.TIGHT) for one in desk.answer.questions]
+    return found
+
+
+def calls(desk: "OrderDesk", phones: dict[int, str], words: "Words") -> list[str]:
+    """Whom to ring, about what, at which number; those with most to say first."""
+    say = QCoreApplication.translate
+    lines = {one.line: one.share for one in desk.question.choices}
+    asked = {share for one in desk.answer.questions for share in one.shares}
+    contested = {lines[at] for one in desk.answer.conflicts for at in one.lines if at in lines}
+    found: list[tuple[int, str]] = []
+    for order in desk.orders:
+        why: list[str] = []
+        if order.share in contested:
+            why.append(say("Owners", "what can't be cut"))
+        if order.share in asked:
+            why.append(say("Owners", "what the owners must agree on"))
+        said, mark = answer_of(desk, order)
+        if mark is Mark.OPEN:
+            why.append(said)
+        if not why:
+            continue
+        name = order.owner or say("Owners", "share {number}, to be named").format(
+            number=order.share
+        )
+        phone = phones.get(order.id) or say("Owners", "no phone kept")
+        text = say("Owners", "{name}, {phone}: {why}").format(
+            name=name, phone=phone, why="; ".join(why)
+        )
+        found.append((-len(why), text))
+    del words
+    return [text for _, text in sorted(found, key=lambda one: one[0])]
+
+
+def _lines(
+    desk: "OrderDesk", order: "Order", primal: str, words: "Words"
+) -> list[tuple[str, Mark]]:
+    contested = {line for one in desk.answer.conflicts for line in one.lines}
+    questioned = {line for one in desk.answer.questions for line in one.lines}
+    cells: list[tuple[str, Mark]] = []
+    for one in order.choices:
+        if desk.catalogue.cuts[one.cut].primal != primal:
+            continue
+        parts = [
+            amount_text(one, desk.catalogue, words),
+            cut_words(one, desk.catalogue, words),
+            finish_words(one, desk.catalogue, words),
+        ]
+        mark = Mark.SETTLED
+        if one.line in contested:
+            mark = Mark.CONTESTED
+        elif one.line in questioned:
+            mark = Mark.TIGHT
+        cells.append((", ".join(part for part in parts if part), mark))
+    still = {desk.catalogue.parts[part.part].primal for part in desk.open_parts(order.share)}
+    if primal in still:
+        cells.append((QCoreApplication.translate("Owners", "open"), Mark.OPEN))
+    return cells
