@@ -7,6 +7,7 @@ STEELYARD_TEST_POSTGRES names a server on which databases may be made, such as
 import os
 import threading
 from collections.abc import Iterator
+from datetime import date
 
 import pytest
 from alembic.autogenerate import compare_metadata
@@ -212,3 +213,57 @@ def test_two_stations_at_once_take_one_animal_only_once(
         one.commit()
         late = other.animals.move(animal.id, "weighed", version=animal.version)
         assert late == MoveRefused("no_such_move", "weighed", "weighed")
+
+
+def test_the_books_balance_and_report_the_same_on_the_server(
+    shared_store: Store, here: SignedOn
+) -> None:
+    with shared_store.work(here.person, here.station) as work:
+        order = order_of(work, lot_of_halves(work))
+        work.payments.take(order.id, "deposit", "cash", 5_000)
+        issued = work.bills.issue(order.id, total_cents=12_000, snapshot="{}", pdf=issued_pdf)
+        assert isinstance(issued, IssuedBill)
+        work.bills.credit(issued.id, total_cents=1_000, reason="fat", snapshot="{}", pdf=issued_pdf)
+        work.payments.take(order.id, "payment", "check", 4_000)
+        work.ledger.count_drawer(4_990, "ten cents short")
+        work.periods.close(date(2026, 2, 28))
+        work.commit()
+    day = date(2026, 3, 2)
+    with shared_store.read() as work:
+        assert [(one.cents, one.since) for one in work.books.receivables(day)] == [(2_000, day)]
+        assert work.books.deposits() == ()
+        assert [(one.means, one.cents) for one in work.books.takings(day, day)] == [
+            ("cash", 5_000),
+            ("check", 4_000),
+        ]
+        assert [one.net_cents for one in work.books.tax(day, day)] == [11_000]
+        assert [one.cents for one in work.books.income(day, day)] == [11_000]
+        assert sum(work.books.balances().values()) == 0
+        assert [one.id for one in work.ledger.entries(day, day)] == [1, 2, 3, 4, 5]
+        assert work.periods.closed_through() == date(2026, 2, 28)
+
+
+@pytest.mark.parametrize(
+    ("row", "said"),
+    [
+        ("INSERT INTO ledger_entries VALUES (9, 'opening', '2026-03-02', 0, NULL, NULL, '',"
+         " now(), 1, 1)", "debits and credits differ"),
+        ("INSERT INTO ledger_postings VALUES (1, 9, 'bank', 5, '2026-03-02', '', '')",
+         "the entry is made already"),
+        ("UPDATE ledger_postings SET cents = 1", "rows are locked"),
+        ("DELETE FROM closed_periods", "rows are locked"),
+        ("INSERT INTO closed_periods VALUES (9, '2026-02-01', '', now(), 1, 1)",
+         "a later day is closed already"),
+    ],
+)  # fmt: skip
+def test_the_server_too_refuses_what_doesnt_balance(
+    shared_store: Store, here: SignedOn, url: str, row: str, said: str
+) -> None:
+    with shared_store.work(here.person, here.station) as work:
+        work.ledger.open_with("bank", 100)
+        work.periods.close(date(2026, 2, 28))
+        work.commit()
+    engine = server_engine(url)
+    with engine.connect() as connection, pytest.raises(Exception, match=said):
+        connection.exec_driver_sql(row)
+    engine.dispose()
