@@ -37,15 +37,17 @@ __all__ = [
 CONFLICT_KINDS = (
     "length", "whole", "share", "single", "trim", "srm", "gone", "skin", "not_owned", "thickness",
     "joined", "amount", "pinned", "leaner", "not_whole",
+    "batch",
 )  # fmt: skip
 REMEDY_KINDS = (
     "less", "rest", "other_side", "neighbour", "other_cut", "leave_out", "two_lines", "ask_other",
-    "thicker", "less_lean", "each_side",
+    "thicker", "less_lean", "each_side", "whole_batch",
 )  # fmt: skip
 QUESTION_KINDS = ("single_wanted_twice", "undivided_piece", "cut_alike")
 CAUTION_CODES = (
     "tight", "rest_empty", "rest_under_one_piece", "lost_part", "batch_small", "age_unknown",
     "trimmed", "dont_split", "rest_twice", "unused_piece_weight", "up_to_none",
+    "added_from_inspected_stock",
 )  # fmt: skip
 
 _SUMMED = ("length", "whole", "share", "single", "trim")
@@ -134,7 +136,7 @@ def caution(x: Caution, question: Question, catalogue: Catalogue, words: Words) 
     elif code == "tight":
         show: Callable[[Fraction], str] = _length if where is not None and where.run else _share
         data.update(asked=show(x.asked), expected=show(x.expected), most=show(x.most))
-    elif code in ("trimmed", "batch_small"):
+    elif code in ("trimmed", "batch_small", "added_from_inspected_stock"):
         data.update(asked=_pounds(x.asked), expected=_pounds(x.expected), most=_pounds(x.most))
     return capital(words.say(f"caution.{code}", 1, **data))
 
@@ -212,7 +214,7 @@ def _joined(texts: Sequence[str], words: Words) -> str:
 def _figure(kind: str) -> Callable[[Fraction], str]:
     if kind in ("length", "thickness"):
         return _length
-    if kind == "trim":
+    if kind in ("trim", "batch"):
         return _pounds
     if kind == "leaner":
         return percent_text

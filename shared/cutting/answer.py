@@ -81,7 +81,8 @@ class Trim:
 class PoolDraw:
     """What one pool choice (ground, stew, soup bones, lard) draws of its share's pools.
 
-    `weight_ng` is what goes into the product; the five draws add up to it.
+    `weight_ng` is what goes into the product; the five draws and what is added of inspected
+    stock add up to it.
     """
 
     line: int
@@ -93,6 +94,7 @@ class PoolDraw:
     bones_ng: int = 0
     skin_ng: int = 0
     offal_ng: int = 0
+    added_ng: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -120,7 +122,8 @@ class Conflict:
 
     `kind`: "length" (asked, expected, most in length units), "whole" (a part wanted twice),
     "share" (fractions), "single" (one to an animal), "trim" (nanograms), "srm", "gone", "skin",
-    "not_owned", "thickness", "joined", "amount", "pinned", "leaner", "not_whole".
+    "not_owned", "thickness", "joined", "amount", "pinned", "leaner", "not_whole", "batch" (asked
+    the whole batch, expected what its lines come to).
     """
 
     lines: tuple[int, ...]
@@ -154,7 +157,8 @@ class Caution:
 
     Codes: "tight", "rest_empty", "rest_under_one_piece", "lost_part", "batch_small",
     "age_unknown", "trimmed", "dont_split", "rest_twice", "unused_piece_weight",
-    "up_to_none".
+    "up_to_none", "added_from_inspected_stock". Of "batch_small" asked is what its lines come to,
+    expected the whole batch and most what it still needs.
     """
 
     code: str
@@ -179,11 +183,11 @@ class Remedy:
 
     `moved_ng` is the change in expected pounds. With a refused line: "thicker" (as thin as the
     saw holds), "less_lean" (as lean as the trim separates), "each_side" (a fraction of each side
-    in place of one of the animal).
+    in place of one of the animal), "whole_batch" (as much as the least batch).
 
     `kind`: "less", "rest", "other_side", "neighbour", "other_cut", "leave_out", "two_lines",
-    "ask_other", "thicker", "less_lean", "each_side". `verdict` is the order's verdict with it
-    taken (other conflicts left out).
+    "ask_other", "thicker", "less_lean", "each_side", "whole_batch".
+    `verdict` is the order's verdict with it taken (other conflicts left out).
     """
 
     kind: str

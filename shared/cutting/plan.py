@@ -11,6 +11,7 @@ from typing import NamedTuple
 
 from shared.carcass.carcass import Share
 from shared.carcass.catalogue import Catalogue
+from shared.cutting import added_stock
 from shared.cutting.answer import Answer, Caution, PlanLine, Verdict
 from shared.cutting.capacity import Held, animals, by_carcass, owners
 from shared.cutting.conflict import refused
@@ -163,6 +164,7 @@ class Planner:
         conflicts += [conflict for one in drawn for conflict in one.conflicts]
         cautions += of_lines(demands, question)
         cautions += age_unknown(question, demands, shop)
+        cautions += added_stock.told([it for one in drawn for it in one.draws], question.choices)
         questions = [asked for one in settled for asked in one.questions]
         questions += alike_questions(demands, shop)
         verdict = worst(

@@ -13,6 +13,8 @@ from tests.oracle.species_file import Json, share_of, weight_of
 NAMES: tuple[str, ...] = ("lean", "fat", "bones", "skin", "offal")
 BANDS = (("sure", Fraction(19, 20)), ("likely", Fraction(1)), ("tight", Fraction(21, 20)))
 Pool = dict[str, Fraction]
+STOCK = {"pork_fat": Fraction(1, 10), "pork_trim": Fraction(1, 2), "beef_fat": Fraction(1, 10)}
+"""Lean of what is added from inspected stock: common practice, no source."""
 
 
 def pools_of(lot: Lot, lines: Sequence[PlanLine]) -> dict[int, Pool]:
@@ -67,17 +69,50 @@ def _add(lot: Lot, pool: Pool, code: str, weight: Fraction) -> None:
 
 
 def takes(lot: Lot, choice: Json, pool: Pool) -> dict[str, Fraction] | None:
-    """What a pound of the product takes of each pool; None where it is leaner than can be."""
+    """What a pound of the product takes of each pool; None where it is leaner than can be.
+
+    "added" is what of the pound comes from inspected stock.
+    """
     cut = lot.species.cuts[choice["cut"]]
     names: list[str] = cut["pools"]
-    lean = choice.get("lean") or cut.get("lean_percent")
-    if {"lean", "fat"} <= set(names) and lean:
-        part = share_of(lean)
-        if part > share_of(lot.species.toml["leanest"]):
-            return None
-        return {"lean": part, "fat": 1 - part}
     there = sum((pool[name] for name in names), Fraction(0))
-    return {name: pool[name] / there if there else Fraction(1, len(names)) for name in names}
+    mix = {name: pool[name] / there if there else Fraction(1, len(names)) for name in names}
+    stated, usual = choice.get("lean"), cut.get("lean_percent")
+    leanest = share_of(lot.species.toml["leanest"]) if "fat" in names else Fraction(1)
+    if "added" in choice and "lean" in names:
+        stock = STOCK[choice["added"]["of"]]
+        if "share" in choice["added"]:
+            return _stated(share_of(choice["added"]["share"]), stock, stated, mix, leanest)
+        if stated or usual:
+            asked = share_of(stated or usual)
+            if asked > leanest:
+                return None
+            of_own, of_stock = asked - stock, mix["lean"] - asked  # Pearson's square
+            if of_own > 0 and of_stock > 0:
+                own = of_own / (of_own + of_stock)
+                return {"added": 1 - own} | {name: own * part for name, part in mix.items()}
+    if {"lean", "fat"} <= set(names) and (stated or usual):
+        part = share_of(stated or usual)
+        return None if part > leanest else {"lean": part, "fat": 1 - part}
+    if "added" in choice and "share" in choice["added"]:
+        part = share_of(choice["added"]["share"])
+        return {"added": part} | {name: (1 - part) * one for name, one in mix.items()}
+    return mix
+
+
+def _stated(
+    part: Fraction, stock: Fraction, stated: str | None, mix: Pool, leanest: Fraction
+) -> dict[str, Fraction] | None:
+    """So much of the pound is added; the rest is as lean as it takes, or as it comes."""
+    own = {name: (1 - part) * one for name, one in mix.items()}
+    if stated:
+        lean = share_of(stated) - part * stock
+        if lean > leanest * (1 - part):
+            return None
+        if "fat" in mix:
+            lean = min(1 - part, max(Fraction(0), lean))
+            own = {"lean": lean, "fat": 1 - part - lean}
+    return {"added": part} | own
 
 
 def verdict(lot: Lot, lines: Sequence[PlanLine]) -> str:
@@ -92,7 +127,8 @@ def verdict(lot: Lot, lines: Sequence[PlanLine]) -> str:
             return "cant"
         if isinstance(choice["amount"], dict):
             asked = weight_of(choice["amount"]["pounds"])
-            for name, part in taken.items():
+            for name in set(taken) - {"added"}:
+                part = taken[name]
                 key = (choice["share"], name)
                 needs[key] = needs.get(key, Fraction(0)) + part * asked
     for word, band in BANDS:
@@ -113,8 +149,11 @@ def faults(lot: Lot, answer: Answer) -> Iterator[str]:
     drawn: dict[tuple[int, str], int] = {}
     for one in answer.draws:
         parts = (one.lean_ng, one.fat_ng, one.bones_ng, one.skin_ng, one.offal_ng)
-        if sum(parts) != one.weight_ng or min(parts) < 0:
+        if sum(parts) + one.added_ng != one.weight_ng or min(*parts, one.added_ng) < 0:
             yield f"line {one.line} draws {parts}, in all {one.weight_ng}"
+        mix = takes(lot, choices[one.line], pools[one.share]) or {}
+        if abs(one.added_ng - mix.get("added", 0) * one.weight_ng) > 1 + one.weight_ng / 10**9:
+            yield f"line {one.line} adds {one.added_ng}"
         amount = choices[one.line]["amount"]
         if amount != "rest" and abs(one.weight_ng - weight_of(amount["pounds"])) >= 1:
             yield f"line {one.line} draws {one.weight_ng}, asked {amount}"

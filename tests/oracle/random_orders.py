@@ -224,6 +224,10 @@ def _pool(draw: random.Random, species: Species, order: Json, line: int) -> Json
         choice["amount"] = {"pounds": f"{draw.randint(1, most)}/8 lb"}
     if "lean" in cut["pools"] and draw.random() < 0.4:
         choice["lean"] = f"{draw.choice([50, 70, 75, 80, 85, 90, 97])} %"
+    if "lean" in cut["pools"] and draw.random() < 0.2:
+        choice["added"] = {"of": draw.choice(["pork_fat", "pork_trim", "beef_fat"])}
+        if draw.random() < 0.5:
+            choice["added"]["share"] = f"{draw.choice([10, 20, 50])} %"
     return choice
 
 
