@@ -8,6 +8,7 @@ from sqlalchemy import Connection
 from db.desk import Desk
 from db.problems import StoreBug
 from db.repositories.animals import AnimalBook
+from db.repositories.batches import BatchBook
 from db.repositories.bills import BillBook
 from db.repositories.books import Books
 from db.repositories.customers import CustomerBook
@@ -20,6 +21,7 @@ from db.repositories.payments import PaymentBook
 from db.repositories.people import People
 from db.repositories.periods import PeriodBook
 from db.repositories.rates import RateBook
+from db.repositories.recipes import RecipeBook
 from db.repositories.records import RecordBook
 from db.repositories.search import SearchBook
 from db.repositories.shop import ShopBook
@@ -150,3 +152,13 @@ class Work:
     def records(self) -> RecordBook:
         """The records the rules ask to be kept, to write out."""
         return RecordBook(self._desk)
+
+    @cached_property
+    def recipes(self) -> RecipeBook:
+        """The shop's recipes."""
+        return RecipeBook(self._desk)
+
+    @cached_property
+    def batches(self) -> BatchBook:
+        """Batches in cure, smoke and the mixer."""
+        return BatchBook(self._desk)

@@ -1,6 +1,7 @@
 """The store's tables, by subject."""
 
 from db.tables import (
+    batches,
     bills,
     customers,
     ledger,
@@ -15,6 +16,7 @@ from db.tables import (
 )
 
 __all__ = [
+    "batches",
     "bills",
     "customers",
     "ledger",
