@@ -8,6 +8,7 @@ from shared.billing.problems import BillingProblem
 from shared.billing.quantities import (
     ExpectedSides,
     MadeLine,
+    Pick,
     expected_made,
     expected_sides,
     made_lines,
@@ -101,15 +102,19 @@ def billed_lot(
     *,
     packages: Sequence[PackageMade] = (),
     complete: Collection[int] = (),
+    complete_lines: Collection[int] = (),
     into: Mapping[int, Fraction] | None = None,
     forecast: Forecast | None = None,
+    pick: Pick = "mid",
     fore_share: Fraction | None = None,
 ) -> BilledLot | BillingProblem:
     """A lot put together from the planner's question and the packages made.
 
     `cards` are by share number; "no_card" names a share without one. `complete` are the shares
-    of which all packages are made, `into` the pounds weighed in by line. With a `forecast` it is
-    a quote: what isn't weighed or made is taken from it. The producer, what is kept, asked and
+    of which all packages are made, `complete_lines` lines of which they are though the share's
+    others aren't (fresh goods, billed before the cured), `into` the pounds weighed in by line.
+    With a `forecast` it is a quote: what isn't weighed or made is taken from it, at the low, mid
+    or high figure of its range. The producer, what is kept, asked and
     credited are set on it with `dataclasses.replace` and `with_extras`.
     """
     shares: list[BilledShare] = []
@@ -122,8 +127,11 @@ def billed_lot(
             own = [one for one in packages if one.share == share.number]
             finished = share.number in complete
             made = made_lines(choices, catalogue, own, complete=finished, into=into)
+            made = tuple(
+                replace(one, complete=one.complete or one.line in complete_lines) for one in made
+            )
         else:
-            made = expected_made(choices, catalogue, forecast)
+            made = expected_made(choices, catalogue, forecast, pick)
         shares.append(BilledShare(share.number, share.owner, share.holdings, card, made))
     expected = question.carcasses if forecast is not None else ()
     return BilledLot(
@@ -131,7 +139,7 @@ def billed_lot(
         animals=question.carcasses,
         shares=tuple(shares),
         fore_share=catalogue.ranges.fore_share if fore_share is None else fore_share,
-        expected=tuple(expected_sides(one, catalogue) for one in expected),
+        expected=tuple(expected_sides(one, catalogue, pick) for one in expected),
     )
 
 

@@ -4,12 +4,12 @@ Whole cents throughout. What comes out is what the store keeps as `Payment` rows
 was taken is ever changed.
 """
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from shared.billing.problems import BillingProblem
 from shared.money import money_text
-from shared.shop.money import Balance, Payment, PaymentKind, PaymentMeans
+from shared.shop.money import Balance, PaymentKind, PaymentMeans
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,19 +29,6 @@ class Taken:
     tenders: tuple[Tender, ...]
     change_cents: int
     balance: Balance
-
-
-def balance_of(
-    billed: int, credited: int, payments: Iterable[Payment], deposit_asked: int = 0
-) -> Balance:
-    """An order's balance: a $673.30 bill with $100.00 deposited leaves $573.30 due."""
-    deposits = paid = 0
-    for payment in payments:
-        if payment.kind == "deposit":
-            deposits += payment.cents
-        else:
-            paid += -payment.cents if payment.kind == "refund" else payment.cents
-    return Balance(billed, credited, deposits, paid, deposit_asked)
 
 
 def take(

@@ -11,7 +11,7 @@ class BillingProblem:
     Of a rate card: "code_missing", "bad_code", "same_code", "rate_negative", "rate_absurd",
     "minimum_negative", "minimum_per_share" (of each share, but none is set), "tax_negative",
     "tax_absurd", "steps_not_rising", "shrink_missing", "shrink_absurd", "weights_crossed",
-    "no_card".
+    "no_card", "no_card_then", "two_cards", "days_negative".
     Of a bill: "no_such_share", "no_such_animal", "quarters_differ", "producer_card_lacks",
     "fore_share_absurd", "shares_over", "weight_missing" (a statement can't wait).
     Of money: "not_positive", "overpaid", "nothing_due", "more_than_owed", "more_than_due",

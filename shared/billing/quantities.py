@@ -12,7 +12,7 @@ from shared.billing.problems import BillingProblem
 from shared.carcass.carcass import Carcass, Holding, SideWeights
 from shared.carcass.catalogue import Catalogue, Quarter
 from shared.carcass.weights import side_weights
-from shared.cutting.forecast import Forecast
+from shared.cutting.forecast import SPREAD, Forecast
 from shared.cutting.order import Choice
 from shared.shop.holdings import animal_fraction
 from shared.shop.lots import LotShare
@@ -20,6 +20,7 @@ from shared.shop.packages import PackageMade
 from shared.units import NG_PER_LB
 
 WeightKind = Literal["hot", "chilled"]
+Pick = Literal["low", "mid", "high"]
 WeightSource = Literal[
     "weighed", "half_of_whole", "by_table", "by_difference", "estimate", "waiting"
 ]
@@ -137,13 +138,19 @@ def hanging_weights(
     return HangingWeights(kind, tuple(held))
 
 
-def expected_sides(carcass: Carcass, catalogue: Catalogue) -> ExpectedSides:
+def expected_sides(carcass: Carcass, catalogue: Catalogue, pick: Pick = "mid") -> ExpectedSides:
     """What the carcass is expected to hang, from the best figure there is.
 
     The hot weight is the chilled one with the cooler's shrink put back: 98 lb at 2 % is 100 lb.
+    Low and high are a tenth less and more, as the forecast's own, 90 and 110 lb; they aren't
+    where the scale has weighed it.
     """
+    weighed = carcass.hot_whole is not None or any(
+        one is not None for side in carcass.hot for one in (side.whole, side.fore, side.hind)
+    )
+    spread = {"low": 1 - SPREAD, "mid": Fraction(1), "high": 1 + SPREAD}["mid" if weighed else pick]
     first, second = (
-        Fraction(side.nanograms, NG_PER_LB) for side in side_weights(carcass, catalogue)
+        Fraction(side.nanograms, NG_PER_LB) * spread for side in side_weights(carcass, catalogue)
     )
     kept = 1 - catalogue.ranges.shrink
     return ExpectedSides((first / kept, second / kept), (first, second))
@@ -190,7 +197,7 @@ def expected_made(
     choices: Iterable[Choice],
     catalogue: Catalogue,
     forecast: Forecast,
-    pick: Literal["low", "mid", "high"] = "mid",
+    pick: Pick = "mid",
 ) -> tuple[MadeLine, ...]:
     """What is expected of each line of one order, for a quote; complete and marked estimated."""
     rows: list[MadeLine] = []

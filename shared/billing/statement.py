@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal
 
-from shared.billing.canonical import read_text, text_of
+from shared.billing.canonical import text_of
 from shared.billing.division import share_out
 from shared.billing.lot import BilledLot, BilledShare
 from shared.billing.problems import BillingProblem
@@ -137,11 +137,6 @@ def take_home(cents: int, packaged: Fraction, retail: Fraction | None = None) ->
 def statement_text(value: Statement) -> str:
     """The statement as canonical JSON, kept beside its paper."""
     return text_of(value, "statement", VERSION)
-
-
-def statement_from_text(text: str) -> Statement | BillingProblem:
-    """The statement kept in a text, or "damaged" (with the place) or "too_new"."""
-    return read_text(text, "statement", VERSION, Statement)
 
 
 def _lines(

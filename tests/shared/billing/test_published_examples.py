@@ -241,3 +241,26 @@ def test_quarters_by_table_are_billed_by_their_own_weight() -> None:
     assert [bill.total_cents for bill in bills] == [13_406, 10_969, 24_375]
     assert [bill.hanging.by_table for bill in bills] == [True, True, False]
     assert [line.by_table for bill in bills for line in bill.lines] == [True, True, False]
+
+
+def test_e12_yields_of_a_1250_pound_steer() -> None:
+    """Page not named: 1,250 lb × 65 % = 812 lb, half 406, quarter 203; it truncates.
+
+    Right are 812.5, 406.25 and 203.125 lb; the bill and the statement carry them whole.
+    """
+    live = pounds("1250")
+    hot = Fraction("812.5")
+    assert dressing(live.nanograms, int(hot * NG_PER_LB)) == Fraction(65, 100)
+    beef = hung("406.25", "406.25")
+    wrap = Charge("cut_and_wrap", "per_lb_hot", Fraction(100))
+    for holdings, each in ((HALVES, Fraction("406.25")), (SPLIT_QUARTERS, Fraction("203.125"))):
+        lot = lot_of(beef, holdings, wrap)
+        bills = [good(make_bill(lot, share.number)) for share in lot.shares]
+        assert {bill.hanging.pounds for bill in bills} == {each}
+        assert sum(bill.total_cents for bill in bills) == 81_250
+        papers = [
+            fine(statement(lot, share.number, Price("per_lb_hot", Fraction(100))))
+            for share in lot.shares
+        ]
+        assert {paper.hanging.pounds for paper in papers} == {each}
+        assert sum(paper.total_cents for paper in papers) == 81_250

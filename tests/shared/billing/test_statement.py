@@ -7,12 +7,14 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from shared.billing.canonical import read_text
 from shared.billing.problems import BillingProblem
 from shared.billing.rates import Charge
 from shared.billing.statement import (
+    VERSION,
     Price,
+    Statement,
     statement,
-    statement_from_text,
     statement_text,
     take_home,
 )
@@ -40,7 +42,7 @@ def test_a_price_for_each_share_and_money_paid_already() -> None:
     lot = lot_of(hung(None, None), HALVES)
     paper = fine(statement(lot, 1, Price("per_share", Fraction(90_000)), deposit_cents=20_000))
     assert (paper.total_cents, paper.due_cents, paper.producer) == (90_000, 70_000, "Producer")
-    assert statement_from_text(statement_text(paper)) == paper
+    assert read_text(statement_text(paper), "statement", VERSION, Statement) == paper
 
 
 def test_a_price_by_head_and_by_chilled_weight() -> None:

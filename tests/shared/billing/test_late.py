@@ -1,0 +1,57 @@
+"""Interest on late payment: simple, on days counted once."""
+
+from datetime import date, timedelta
+from fractions import Fraction
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from shared.billing.late import LateTerms, check_terms, late_interest
+
+TERMS = LateTerms(30, Fraction(12, 100))
+MARCH = date(2026, 3, 1)
+
+
+def test_the_worked_number() -> None:
+    """100,000 × 0.12 × 30 / 365 = 986.30."""
+    line = late_interest(100_000, MARCH, date(2026, 4, 30), TERMS)
+    assert line is not None
+    assert (line.amount_cents, line.quantity, line.unit) == (986, 30, "day")
+    assert (line.key, line.reason) == ("late_interest:2026-03-31", "2026-03-31/2026-04-30")
+
+
+def test_nothing_is_charged_within_the_free_days_or_for_nothing() -> None:
+    assert late_interest(100_000, MARCH, date(2026, 3, 31), TERMS) is None
+    assert late_interest(0, MARCH, date(2026, 6, 30), TERMS) is None
+    assert late_interest(100_000, MARCH, date(2026, 6, 30), LateTerms()) is None
+    small = LateTerms(0, Fraction(1, 10), least_cents=50)
+    assert late_interest(1_000, MARCH, date(2026, 4, 1), small) is None
+
+
+@pytest.mark.parametrize(
+    ("terms", "code"),
+    [
+        (LateTerms(30, Fraction(-1, 100)), "rate_negative"),
+        (LateTerms(30, Fraction(1, 2)), "rate_absurd"),
+        (LateTerms(-1, Fraction(1, 10)), "days_negative"),
+    ],
+)
+def test_absurd_terms_are_said(terms: LateTerms, code: str) -> None:
+    found = check_terms(terms)
+    assert found is not None
+    assert found.code == code
+    assert check_terms(TERMS) is None
+
+
+@given(st.integers(1, 10**8), st.integers(1, 200), st.integers(1, 200))
+def test_billed_in_two_pieces_it_is_the_same_to_a_cent(due: int, first: int, more: int) -> None:
+    terms = LateTerms(0, Fraction(9, 100))
+    middle = MARCH + timedelta(days=first)
+    end = middle + timedelta(days=more)
+    one = late_interest(due, MARCH, middle, terms)
+    two = late_interest(due, MARCH, end, terms, billed_until=middle)
+    whole = late_interest(due, MARCH, end, terms)
+    sums = sum(line.amount_cents for line in (one, two) if line is not None)
+    assert abs(sums - (whole.amount_cents if whole else 0)) <= 1
+    assert one is None or two is None or one.key != two.key
