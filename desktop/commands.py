@@ -13,6 +13,7 @@ from desktop.shell import (
     backup,
     bill,
     check_store,
+    figures,
     journal,
     plan,
     print_paper,
@@ -22,7 +23,18 @@ from desktop.shell import (
 )
 from desktop.shell.context import LANGUAGES
 
-COMMANDS = (plan, print_paper, bill, journal, records, backup, restore, check_store, self_test)
+COMMANDS = (
+    plan,
+    figures,
+    print_paper,
+    bill,
+    journal,
+    records,
+    backup,
+    restore,
+    check_store,
+    self_test,
+)
 
 
 def parser() -> argparse.ArgumentParser:

@@ -12,6 +12,7 @@ from importlib import resources
 from typing import Literal, NoReturn, Protocol, TypeVar
 
 from shared.carcass.catalogue import (
+    Batch,
     Catalogue,
     Cut,
     CutKind,
@@ -213,9 +214,16 @@ def _cut(table: Table, order: int) -> Cut:
         keeps_bone=table.flag("keeps_bone", True),
         imps=table.text("imps", ""),
         source=table.text("source", ""),
+        batch=_batch(table.table("batch")) if table.has("batch") else None,
     )
     table.close()
     return cut
+
+
+def _batch(table: Table) -> Batch:
+    read = Batch(table.weight("smallest"), table.weight("bag"), table.text("source"))
+    table.close()
+    return read
 
 
 def _trimming(table: Table) -> Trimming:

@@ -144,6 +144,18 @@ class Trimming:
 
 
 @dataclass(frozen=True, slots=True)
+class Batch:
+    """The least a seasoned product is made of at a time, and what one bag of seasoning is for.
+
+    A batch is a multiple of a bag.
+    """
+
+    smallest: Weight
+    bag: Weight
+    source: str
+
+
+@dataclass(frozen=True, slots=True)
 class Cut:
     """Something a customer can ask for.
 
@@ -175,6 +187,7 @@ class Cut:
     keeps_bone: bool = True
     imps: str = ""
     source: str = ""
+    batch: Batch | None = None
 
     def way(self, code: str) -> Way:
         """The way of that code; KeyError when the cut has none such."""

@@ -7,11 +7,22 @@ names a place in the file, so that it can be mended there.
 import re
 from collections.abc import Iterator
 from fractions import Fraction
-from itertools import combinations
+from itertools import combinations, pairwise
 
 from shared.carcass import thirty_months
-from shared.carcass.catalogue import Catalogue, Cut, Part, PartTake, Run, RunTake, Stretch, Way
+from shared.carcass.catalogue import (
+    Batch,
+    Catalogue,
+    Cut,
+    Part,
+    PartTake,
+    Run,
+    RunTake,
+    Stretch,
+    Way,
+)
 from shared.carcass.fault import Fault, information, wrong
+from shared.carcass.neighbour_check import neighbour_faults
 from shared.carcass.usual_check import usual_faults
 
 __all__ = ["Fault", "check", "parts_of_way"]
@@ -35,7 +46,9 @@ def check(catalogue: Catalogue) -> tuple[Fault, ...]:
         _names,
         _vertebrae,
         _sources,
+        _run_order,
         _crossing_lanes,
+        _neighbours,
         usual_faults,
     )
     return tuple(fault for one in checks for fault in one(catalogue))
@@ -108,6 +121,28 @@ def _stretches(catalogue: Catalogue) -> Iterator[Fault]:
                 yield wrong("band", place, "from 0 to under 1", stretch.band)
             if not any(catalogue.part_at(run.code, stretch.code, lane) for lane in run.lanes):
                 yield wrong("stretch_empty", place, "a part", "none")
+
+
+def _run_order(catalogue: Catalogue) -> Iterator[Fault]:
+    """A run goes from the head end to the tail: fore before hind, its ribs in one row."""
+    for run in catalogue.runs.values():
+        place = f"run {run.code}"
+        quarters = [one.quarter for one in run.stretches]
+        if quarters != sorted(quarters, key=("fore", "", "hind").index):
+            yield wrong("run_order", place, "fore before hind", " ".join(quarters))
+        ribbed = [one.ribs > 0 for one in run.stretches]
+        if sum(one != two for one, two in pairwise([False, *ribbed, False])) > 2:
+            yield wrong("rib_order", place, "ribs in one row", "a gap between them")
+
+
+def _neighbours(catalogue: Catalogue) -> Iterator[Fault]:
+    taken = {
+        cut.code: {
+            part.code: share for way in cut.ways for part, share in parts_of_way(catalogue, way)
+        }
+        for cut in catalogue.cuts.values()
+    }
+    return neighbour_faults(catalogue, taken)
 
 
 def _places(catalogue: Catalogue) -> Iterator[Fault]:
@@ -224,9 +259,18 @@ def _cuts(catalogue: Catalogue) -> Iterator[Fault]:
             yield wrong("pools", place, "pools for a pool cut only", ", ".join(cut.pools))
         if cut.default_amount not in cut.amounts:
             yield wrong("default_amount", place, ", ".join(cut.amounts), cut.default_amount)
+        batch = cut.batch
+        if batch is not None and (cut.kind != "pool" or not _of_bags(batch)):
+            yield wrong("batch", place, "bags of a pool cut", batch.smallest.text())
         sliced = any(way.run is not None and way.run.size == "slice" for way in cut.ways)
         if sliced and not _thick_enough(cut):
             yield wrong("thickness", place, f"at least {cut.least_thickness}", cut.thickness)
+
+
+def _of_bags(batch: Batch) -> bool:
+    """Whether the least batch is one bag or several whole ones."""
+    bag, least = batch.bag.exact_nanograms, batch.smallest.exact_nanograms
+    return bag > 0 and least >= bag and least % bag == 0
 
 
 def _thick_enough(cut: Cut) -> bool:
@@ -281,6 +325,8 @@ def _all_sources(catalogue: Catalogue) -> Iterator[tuple[str, str]]:
             yield f"part {part.code} {figure}", source
     for cut in catalogue.cuts.values():
         yield f"cut {cut.code}", cut.source
+        if cut.batch is not None:
+            yield f"cut {cut.code} batch", cut.batch.source
         trim = cut.trimming
         if trim.lean or trim.fat or trim.bone or trim.skin or trim.loss:
             yield f"cut {cut.code} trimming", trim.source

@@ -131,3 +131,15 @@ def test_parts_of_a_way_count_the_share_of_the_stretch_they_stop_in() -> None:
     pork = catalogue("pork")
     taken = {part.code: share for part, share in parts_of_way(pork, pork.cuts["half_ham"].ways[0])}
     assert taken == {"ham_butt": Fraction(1), "ham_centre": Fraction(1, 2)}
+
+
+def test_a_run_that_goes_from_tail_to_head_is_found() -> None:
+    hind_first = (
+        'ribs = 7, quarter = "hind" }, { code = "fore", length = "1 in", quarter = "fore" }]'
+    )
+    assert "run_order" in {one.code for one in faults("ribs = 7 }]", hind_first)}
+
+
+def test_ribs_with_a_gap_between_them_are_found() -> None:
+    gap = 'ribs = 7 }, { code = "a", length = "1 in" }, { code = "b", length = "1 in", ribs = 1 }]'
+    assert "rib_order" in {one.code for one in faults("ribs = 7 }]", gap)}
