@@ -7,12 +7,17 @@ import pytest
 
 from db.store import Store
 from db.unit_of_work import Work
-from shared.billing.bill import BillLine
-from shared.billing.lot import Division
+from shared.billing.bill import Bill, BillLine, make_bill, make_producer_bill
+from shared.billing.division import new_divisions
+from shared.billing.lot import BilledLot, Division
+from shared.billing.problems import BillingProblem
+from shared.billing.rates import AppliesTo, Charge
+from shared.billing.snapshot import snapshot
 from shared.shop.money import Balance, IssuedBill, Payment
 from shared.shop.people import SignedOn
 from shared.shop.problems import Refused
 from tests.db.examples import issued_pdf, lot_of_halves, lot_of_one, order_of
+from tests.shared.billing.lots import HALVES, good, hung, lot_of, smoked
 from tests.store_fixture import Clock
 
 
@@ -204,3 +209,72 @@ def test_the_list_is_sorted_and_filtered(store: Store, signed: SignedOn, clock: 
         second = rows[1].issued_at.date()
         assert [one.number for one in reading.bills.list(start=second)] == [2, 3]
         assert [one.number for one in reading.bills.list(end=second)] == [1, 2]
+
+
+def test_fresh_goods_are_billed_first_and_cured_ones_on_a_second_bill(work: Work) -> None:
+    """Two halves; each is billed for kill and cutting at once, for smoking when it is made."""
+    order = order_of(work, lot_of_halves(work))
+    charges = (
+        Charge("kill", "per_head", Fraction(5_001)),
+        Charge("cut_and_wrap", "per_lb_hot", Fraction(70)),
+        Charge(
+            "smoke", "per_lb_finished", Fraction(111), applies_to=AppliesTo(finishes=("smoked",))
+        ),
+    )
+    half_made = ((smoked("9.5", complete=False),), (smoked("10"),))
+    fresh = lot_of(hung("92.5", "94"), HALVES, *charges, made=half_made)
+    first = issued_from(work, order.id, fresh)
+    assert [(one.key, one.kind) for one in first.lines] == [
+        ("kill:1", "charge"),
+        ("cut_and_wrap:1", "charge"),
+        ("smoke:0", "waiting"),
+    ]
+    made = ((smoked("10.25"),), (smoked("10"),))
+    cured = lot_of(hung("92.5", "94"), HALVES, *charges, made=made)
+    second = issued_from(work, order.id, cured)
+    assert [(one.key, one.amount_cents) for one in second.lines] == [("smoke:0", 1_138)]
+    assert [one.number for one in work.bills.of_order(order.id)] == [1, 2]
+    whole = good(make_bill(cured, 1))
+    assert first.total_cents + second.total_cents == whole.total_cents
+    assert work.payments.balance(order.id).billed == whole.total_cents
+
+
+def issued_from(work: Work, order_id: int, lot: BilledLot) -> Bill:
+    """Share 1's next bill of a lot, issued with what it divides."""
+    order = work.orders.get(order_id)
+    assert order is not None
+    lot = replace(lot, kept=work.bills.divisions(order.lot_id))
+    already = work.bills.billed_keys(order_id, order.lot_id)
+    bill, divisions = good(make_bill(lot, 1, already=already)), new_divisions(lot)
+    assert not isinstance(divisions, BillingProblem)
+    found = work.bills.issue(
+        order_id,
+        total_cents=bill.total_cents,
+        snapshot=snapshot(bill),
+        pdf=issued_pdf,
+        lines=bill.lines,
+        divisions=divisions,
+    )
+    assert isinstance(found, IssuedBill), found
+    return bill
+
+
+def test_what_falls_to_a_producer_without_a_share_is_a_bill_of_his_own(work: Work) -> None:
+    lot = lot_of_halves(work)
+    charge = Charge("disposal", "per_head", Fraction(1_200), falls_to="producer")
+    billed = lot_of(hung("92.5", "94"), HALVES, charge)
+    bill = good(make_producer_bill(billed))
+    made = work.bills.issue(
+        None,
+        lot_id=lot.id,
+        total_cents=bill.total_cents,
+        snapshot=snapshot(bill),
+        pdf=issued_pdf,
+        lines=bill.lines,
+    )
+    assert isinstance(made, IssuedBill)
+    assert (made.order_id, made.customer_id, made.total_cents) == (None, lot.producer_id, 1_200)
+    assert work.payments.producer_balance(lot.id).due == 1_200
+    work.payments.take(None, "payment", "check", 1_200, lot_id=lot.id)
+    assert work.payments.producer_balance(lot.id).due == 0
+    assert work.books.receivables() == ()
