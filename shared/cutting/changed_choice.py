@@ -41,6 +41,9 @@ def mended(one: Demand, conflict: Conflict, catalogue: Catalogue) -> Iterator[tu
         yield "thicker", replace(choice, thickness=int(conflict.most))
     elif conflict.kind == "leaner":
         yield "less_lean", replace(choice, lean=catalogue.leanest)
+    elif conflict.kind == "batch" and one.cut.batch is not None:
+        amount = replace(choice.amount, weight=one.cut.batch.smallest)
+        yield "whole_batch", replace(choice, amount=amount)
     elif conflict.kind == "not_whole":
         yield "each_side", replace(choice, amount=replace(choice.amount, of="side"))
 

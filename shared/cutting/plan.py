@@ -12,7 +12,8 @@ from typing import NamedTuple
 from shared.carcass.carcass import Share
 from shared.carcass.catalogue import Catalogue
 from shared.cutting import added_stock
-from shared.cutting.answer import Answer, Caution, PlanLine, Verdict
+from shared.cutting.answer import Answer, Caution, Conflict, PlanLine, Verdict
+from shared.cutting.batches import batches
 from shared.cutting.capacity import Held, animals, by_carcass, owners
 from shared.cutting.conflict import refused
 from shared.cutting.cut_alike import alike_questions
@@ -98,7 +99,11 @@ class Planner:
             return found
         lines, _, _ = self._lines(demands, settled, shop)
         drawn = self._draw(question.shares, shop, demands, lines)
-        if any(one.conflicts for one in drawn):
+        draws = [draw for one in drawn for draw in one.draws]
+        if (
+            any(one.conflicts for one in drawn)
+            or batches(question, draws, self.ways.catalogue).conflicts
+        ):
             return "cant"
         return worst((found, worst(one.verdict for one in drawn)))
 
@@ -164,7 +169,11 @@ class Planner:
         conflicts += [conflict for one in drawn for conflict in one.conflicts]
         cautions += of_lines(demands, question)
         cautions += age_unknown(question, demands, shop)
-        cautions += added_stock.told([it for one in drawn for it in one.draws], question.choices)
+        draws = sorted([it for one in drawn for it in one.draws], key=lambda one: one.line)
+        short = batches(question, draws, self.ways.catalogue)
+        conflicts += short.conflicts
+        cautions += short.cautions
+        cautions += added_stock.told(draws, question.choices)
         questions = [asked for one in settled for asked in one.questions]
         questions += alike_questions(demands, shop)
         verdict = worst(
@@ -184,8 +193,8 @@ class Planner:
             tuple(sorted(conflicts, key=lambda one: (max(one.lines), one.lines))),
             tuple(questions),
             tuple(sorted(set(cautions), key=lambda one: (one.line, one.code, repr(one.where)))),
-            tuple(sorted(_by_line(demands, settled, drawn).items())),
-            tuple(sorted([it for one in drawn for it in one.draws], key=lambda one: one.line)),
+            tuple(sorted(_by_line(demands, settled, drawn, short.conflicts).items())),
+            tuple(draws),
         )
 
     def _rest(
@@ -252,7 +261,10 @@ class Planner:
 
 
 def _by_line(
-    demands: Iterable[Demand], settled: Iterable[Settled], drawn: Iterable[Pools]
+    demands: Iterable[Demand],
+    settled: Iterable[Settled],
+    drawn: Iterable[Pools],
+    short: Iterable[Conflict],
 ) -> dict[int, Verdict]:
     """Each line's verdict: that of its group."""
     found: dict[int, Verdict] = {
@@ -266,6 +278,8 @@ def _by_line(
         for conflict in one.conflicts:
             for line in conflict.lines:
                 found[line] = "cant"
+    for conflict in short:
+        found |= dict.fromkeys(conflict.lines, "cant")
     return found
 
 

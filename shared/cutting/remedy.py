@@ -91,7 +91,7 @@ class _Case:
         return tuple(found)
 
     def _classes(self) -> tuple[Callable[[], Iterator[_Try]], ...]:
-        if self.conflict.kind == "trim":
+        if self.conflict.kind in ("trim", "batch"):
             return self._less, self._rest, self._give_to_trim
         return self._less, self._rest, self._elsewhere, self._neighbours, self._other_cuts
 

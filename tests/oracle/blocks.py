@@ -27,7 +27,7 @@ SPECIES = sorted(path.stem for path in FILES.glob("*.toml"))
 BLOCK = 250
 CONFLICTS_CHECKED = 40
 PATIENCE = 10
-POOL_KINDS = ("trim", "leaner")
+POOL_KINDS = ("trim", "leaner", "batch")
 
 
 @dataclass(frozen=True)

@@ -131,10 +131,44 @@ def verdict(lot: Lot, lines: Sequence[PlanLine]) -> str:
                 part = taken[name]
                 key = (choice["share"], name)
                 needs[key] = needs.get(key, Fraction(0)) + part * asked
+    if any(_short_batch(lot, one) for one in lot.choices):
+        return "cant"
     for word, band in BANDS:
         if all(need <= pools[share][name] * band for (share, name), need in needs.items()):
             return word
     return "cant"
+
+
+def _short_batch(lot: Lot, choice: Json) -> bool:
+    """Whether a custom animal's line comes to less than the least batch, co-owners' meat and all.
+
+    Where a line of that batch takes the rest it may yet be enough.
+    """
+    batch = lot.species.cuts[choice["cut"]].get("batch")
+    mine = _animals(lot, choice["share"])
+    custom = any(
+        lot.order["carcasses"][one - 1].get("regime", "custom") == "custom" for one in mine
+    )
+    if batch is None or not custom or lot.order["species"] in ("deer", "bison"):
+        return False
+    together = [
+        one
+        for one in lot.choices
+        if _animals(lot, one["share"]) & mine and _kettle(one) == _kettle(choice)
+    ]
+    if any(one["amount"] == "rest" for one in together):
+        return False
+    return sum(weight_of(one["amount"]["pounds"]) for one in together) < weight_of(
+        batch["smallest"]
+    )
+
+
+def _animals(lot: Lot, share: int) -> set[int]:
+    return {held["carcass"] for held in lot.shares[share]["holdings"]}
+
+
+def _kettle(choice: Json) -> tuple[str, str]:
+    return ("", choice["seasoning"]) if choice.get("seasoning") else (choice["cut"], "")
 
 
 def faults(lot: Lot, answer: Answer) -> Iterator[str]:

@@ -109,6 +109,7 @@ def _carcass(draw: random.Random, species: Species, theme: str) -> Json:
     elif kind:
         carcass[kind] = _weight(draw, side * (3 if kind == "live" else 2))
     carcass["age"] = draw.choice(["under_30", "under_30", "30_and_over", "unknown"])
+    carcass["regime"] = draw.choice(["custom", "inspected"])
     carcass["skin"] = draw.choice(["scalded", "scalded", "skinned"])
     carcass["split"] = draw.choice([True, False, None])
     if draw.random() < 0.4:
@@ -224,6 +225,8 @@ def _pool(draw: random.Random, species: Species, order: Json, line: int) -> Json
         choice["amount"] = {"pounds": f"{draw.randint(1, most)}/8 lb"}
     if "lean" in cut["pools"] and draw.random() < 0.4:
         choice["lean"] = f"{draw.choice([50, 70, 75, 80, 85, 90, 97])} %"
+    if "batch" in cut and draw.random() < 0.3:
+        choice["seasoning"] = draw.choice(["sage", "pepper"])
     if "lean" in cut["pools"] and draw.random() < 0.2:
         choice["added"] = {"of": draw.choice(["pork_fat", "pork_trim", "beef_fat"])}
         if draw.random() < 0.5:
