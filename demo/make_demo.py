@@ -83,9 +83,8 @@ def _kept(work: "Work", today: date) -> tuple[int, ...]:
     work.shop.save(replace(PLANT, version=work.shop.details().version))
     for card in cards(today):
         work.rates.save(card)
-    for language, texts in RECIPES.items():
-        for key, text in texts.items():
-            work.shop.name(language, key, text)
+    for recipe in RECIPES:
+        work.recipes.save(recipe)
     kept = [work.customers.add(customer) for customer in customers()]
     return tuple(customer.id for customer in kept if isinstance(customer, Customer))
 

@@ -1,20 +1,46 @@
 """What the invented plant says its cures and seasonings are made of; no recipe to work by."""
 
-RECIPES = {
-    "en": {
-        "recipe.cured_smoked.ingredients": "pork, water, salt, sugar, sodium nitrite",
-        "recipe.cured_smoked.allergens": "-",
-        "recipe.cured.ingredients": "pork, water, salt, sugar, sodium nitrite",
-        "recipe.cured.allergens": "-",
-        "recipe.seasoned.ingredients": "pork, salt, black pepper, sage, mustard flour",
-        "recipe.seasoned.allergens": "mustard",
-    },
-    "es": {
-        "recipe.cured_smoked.ingredients": "cerdo, agua, sal, azúcar, nitrito de sodio",
-        "recipe.cured_smoked.allergens": "-",
-        "recipe.cured.ingredients": "cerdo, agua, sal, azúcar, nitrito de sodio",
-        "recipe.cured.allergens": "-",
-        "recipe.seasoned.ingredients": "cerdo, sal, pimienta negra, salvia, harina de mostaza",
-        "recipe.seasoned.allergens": "mostaza",
-    },
-}
+from fractions import Fraction
+
+from shared.curing.recipe import Ingredient, Recipe
+
+SEASONING = (
+    Ingredient("pork", Fraction(100)),
+    Ingredient("salt", Fraction(2)),
+    Ingredient("black pepper", Fraction(1, 2)),
+    Ingredient("mustard flour", Fraction(1, 4), "mustard"),
+    Ingredient("sage", Fraction(1, 4)),
+)
+CURE = (
+    Ingredient("pork"),
+    Ingredient("water"),
+    Ingredient("salt"),
+    Ingredient("sugar"),
+    Ingredient("sodium nitrite"),
+)
+RECIPES = (
+    Recipe(
+        name="House bacon and ham",
+        finish="cured_smoked",
+        ingredients=CURE,
+        allergens_known=True,
+        product="bacon_pumped",
+        strength=Fraction(1, 16),
+        ready="cook_before_eating",
+    ),
+    Recipe(
+        name="Brined ham",
+        finish="cured",
+        ingredients=CURE,
+        allergens_known=True,
+        product="immersed",
+        strength=Fraction(1, 16),
+        ready="cook_before_eating",
+    ),
+    Recipe(
+        name="Farmhouse sausage",
+        finish="seasoned",
+        ingredients=SEASONING,
+        allergens_known=True,
+    ),
+)

@@ -8,6 +8,7 @@ from desktop.look.space import column
 from desktop.office.balances_page import BalancesPage
 from desktop.office.bills_page import BillsPage
 from desktop.office.rates_page import RatesPage
+from desktop.office.recipes_page import RecipesPage
 from desktop.office.shop_page import ShopPage
 from desktop.places import Place
 
@@ -29,11 +30,12 @@ class OfficePlace(Place):
         self.balances = BalancesPage(bench, self.tabs)
         self.rates = RatesPage(bench, self.tabs)
         self.shop = ShopPage(bench, self.tabs)
-        self._pages = (self.bills, self.balances, self.rates, self.shop)
+        self.recipes = RecipesPage(bench, self.tabs)
+        self._pages = (self.bills, self.balances, self.rates, self.shop, self.recipes)
         for page in self._pages:
             self.tabs.addTab(page, "")
         column(self, gap=0).addWidget(self.tabs)
-        for page in (self.bills, self.rates, self.shop):
+        for page in (self.bills, self.rates, self.shop, self.recipes):
             page.said.connect(self.said)
             page.changed.connect(self.changed)
         self.tabs.currentChanged.connect(self._turned)
@@ -45,7 +47,13 @@ class OfficePlace(Place):
         return self.tr("Office")
 
     def first_focus(self) -> QWidget:
-        firsts = (self.bills.orders, self.balances.orders, self.rates.cards, self.shop.name.line)
+        firsts = (
+            self.bills.orders,
+            self.balances.orders,
+            self.rates.cards,
+            self.shop.name.line,
+            self.recipes.recipes,
+        )
         return firsts[self.tabs.currentIndex()]
 
     def refresh(self) -> None:
@@ -61,6 +69,7 @@ class OfficePlace(Place):
             self.tr("&2 Balances"),
             self.tr("&3 Rates"),
             self.tr("&4 Shop"),
+            self.tr("&5 Recipes"),
         )
         for at, words in enumerate(names):
             self.tabs.setTabText(at, words)

@@ -10,7 +10,6 @@ from PySide6.QtWidgets import QWidget
 
 from desktop.fields import ChoiceField, FieldGrid, NoteField, TextField
 from desktop.look.space import EDGE, GROUP, TOGETHER, column, row
-from desktop.office.cures_dialog import CuresDialog
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words
 from shared.marking.stock import DPIS, STOCKS
@@ -39,7 +38,6 @@ class ShopPage(QWidget):
         self._kept: ShopDetails | None = None
         self._build()
         self.save.clicked.connect(self.keep)
-        self.cures.clicked.connect(self.ask_cures)
         shortcut = QShortcut(QKeySequence("Ctrl+S"), self)
         shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
         shortcut.activated.connect(self.keep)
@@ -64,10 +62,8 @@ class ShopPage(QWidget):
         self.complaint = Words("body", "complaint", self).wrapped()
         self.complaint.hide()
         self.save = button(self, main=True)
-        self.cures = button(self)
         feet = row(gap=TOGETHER)
         feet.addWidget(self.save)
-        feet.addWidget(self.cures)
         feet.addStretch(1)
         down = column(self, gap=GROUP, edge=EDGE)
         down.addWidget(self.grid)
@@ -92,7 +88,6 @@ class ShopPage(QWidget):
         self.fore.set_label(self.tr("&Forequarter's part of a side, %"))
         self.fore.hint(self.tr("as the species' table has it"))
         self.save.setText(self.tr("&Keep (Ctrl+S)"))
-        self.cures.setText(self.tr("&Cures and seasonings…"))
 
     def refresh(self) -> None:
         """Show what is kept."""
@@ -157,9 +152,3 @@ class ShopPage(QWidget):
     def _complain(self, sentence: str) -> None:
         self.complaint.setText(sentence)
         self.complaint.setVisible(bool(sentence))
-
-    def ask_cures(self) -> None:
-        """Ask what each cure and seasoning is made of."""
-        self.dialog = CuresDialog(self.bench, self)
-        self.dialog.accepted.connect(self.changed)
-        self.dialog.open()

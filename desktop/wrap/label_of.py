@@ -5,19 +5,18 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QCoreApplication
 
 from shared.carcass.anatomy import catalogue
+from shared.curing.recipe import allergens, in_order_of_weight, recipe_for
 from shared.marking.label import LabelFacts, LabelFinish, PackageLabel, package_label
 
 if TYPE_CHECKING:
     from collections.abc import Mapping, Sequence
 
     from desktop.wrap.wrapping import Wrapping
+    from shared.curing.recipe import Recipe
     from shared.marking.problems import MarkingProblem
     from shared.shop.packages import PackageMade
 
 SEASONED = ("seasoned", "marinated")
-# The shop's own answers for each finish are kept among its own names, under these keys.
-INGREDIENTS = "recipe.{finish}.ingredients"
-ALLERGENS = "recipe.{finish}.allergens"
 
 
 def label_of(
@@ -25,8 +24,12 @@ def label_of(
 ) -> "PackageLabel | tuple[MarkingProblem, ...]":
     """The label of a package of this order, or everything that keeps it from being made."""
     lot, shop = wrapping.lot, wrapping.shop
-    finishes = _finishes(lot.species, package.finishes)
-    asked = [one.code for one in finishes if one.cured or one.seasoned]
+    made_by = {
+        code: recipe_for(wrapping.recipes, code, lot.species, shop.language)
+        for code in package.finishes
+    }
+    finishes = _finishes(lot.species, made_by)
+    asked = [made_by[one.code] for one in finishes if one.cured or one.seasoned]
     return package_label(
         LabelFacts(
             regime=lot.regime,
@@ -41,39 +44,46 @@ def label_of(
             plant_name=shop.name,
             plant_address=shop.address,
             finishes=finishes,
-            ingredients=_ingredients(wrapping.recipes, asked),
-            allergens=_allergens(wrapping.recipes, asked),
+            ingredients=_ingredients(asked),
+            allergens=_allergens(asked),
             stock=shop.stock,
             dpi=shop.dpi,
         )
     )
 
 
-def _finishes(species: str, codes: "Sequence[str]") -> tuple[LabelFinish, ...]:
-    """What a finish means for the label. Only "fully_cooked" counts as cooked: be careful."""
+def _finishes(species: str, made_by: "Mapping[str, Recipe | None]") -> tuple[LabelFinish, ...]:
+    """What a finish means for the label. Only what is said to be cooked counts as cooked."""
     known = catalogue(species).finishes
     found: list[LabelFinish] = []
-    for code in codes:
+    for code, recipe in made_by.items():
         cured = code in known and known[code].cured
         smoked = "smoked" in code or code == "fully_cooked"
-        cooked = code == "fully_cooked" if cured or smoked else None
+        said = code == "fully_cooked" or (recipe is not None and recipe.ready == "fully_cooked")
+        cooked = said if cured or smoked else None
         found.append(LabelFinish(code, cured, smoked, code in SEASONED, cooked))
     return tuple(found)
 
 
-def _ingredients(recipes: "Mapping[str, str]", finishes: "Sequence[str]") -> tuple[str, ...]:
-    lists = [recipes.get(INGREDIENTS.format(finish=one), "") for one in finishes]
-    parts = [part.strip() for text in lists for part in text.split(",")]
-    return tuple(part for part in parts if part) if all(lists) else ()
+def _ingredients(made_by: "Sequence[Recipe | None]") -> tuple[str, ...]:
+    """Everything that is in it, each recipe's heaviest first; nothing where one isn't known."""
+    named: list[str] = []
+    for one in made_by:
+        if one is None:
+            return ()
+        named += [part.name for part in in_order_of_weight(one.ingredients)]
+    return tuple(dict.fromkeys(named))
 
 
-def _allergens(recipes: "Mapping[str, str]", finishes: "Sequence[str]") -> tuple[str, ...] | None:
-    """Allergens of all finishes; "-" says there are none, nothing says it isn't known."""
-    lists = [recipes.get(ALLERGENS.format(finish=one), "") for one in finishes]
-    if not all(lists):
-        return None
-    parts = [part.strip() for text in lists for part in text.split(",")]
-    return tuple(part for part in parts if part and part != "-")
+def _allergens(made_by: "Sequence[Recipe | None]") -> tuple[str, ...] | None:
+    """Allergens of all recipes; None where somebody has yet to look."""
+    named: list[str] = []
+    for one in made_by:
+        known = None if one is None else allergens(one)
+        if known is None:
+            return None
+        named += known
+    return tuple(dict.fromkeys(named))
 
 
 def label_complaint(problems: "Sequence[MarkingProblem]") -> str:
@@ -93,9 +103,9 @@ def _sentence(code: str) -> str:
         case "owner_missing":
             return say(office, "A custom-exempt label needs its owner: name the share first.")
         case "ingredients_missing":
-            return say(office, "Say what the cure or seasoning is made of: Office, Shop.")
+            return say(office, "Keep a recipe for the cure or seasoning: Office, Recipes.")
         case "allergens_unknown":
-            return say(office, "Say the cure's or seasoning's allergens: Office, Shop.")
+            return say(office, "Say the recipe's allergens: Office, Recipes.")
         case "legend_missing" | "establishment_missing":
             return say(
                 office,

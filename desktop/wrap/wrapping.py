@@ -10,6 +10,7 @@ from shared.cutting.plan import plan
 if TYPE_CHECKING:
     from db.store import Store
     from printing.words import Words
+    from shared.curing.recipe import Recipe
     from shared.cutting.forecast import Range
     from shared.cutting.order import Question
     from shared.shop.details import ShopDetails
@@ -46,7 +47,7 @@ class Wrapping:
     question: "Question"
     forecast: Forecast
     packages: "tuple[PackageMade, ...]"
-    recipes: dict[str, str]
+    recipes: "tuple[Recipe, ...]"
     lines: tuple[WrapLine, ...]
 
     @property
@@ -84,7 +85,7 @@ def read_wrapping(store: "Store", order_id: int, words: "Words") -> Wrapping | N
         question = work.lots.question(lot.id)
         packages = work.packages.of_order(order_id)
         shop = work.shop.details()
-        recipes = work.shop.own_names(words.language)
+        recipes = work.recipes.all()
     known = catalogue(lot.species)
     expected = forecast(question, plan(question, known), known)
     lines = _lines(order, lot.species, expected, packages, words)

@@ -11,7 +11,7 @@ from functools import lru_cache
 from pathlib import Path
 
 LANGUAGES = ("en", "es")
-SHARED_DOMAINS = ("trade", "answers", "papers", "bills", "shell", "trace", "money")
+SHARED_DOMAINS = ("trade", "answers", "papers", "bills", "shell", "trace", "batches", "money")
 _HERE = Path(__file__).parent
 
 _Entry = tuple[str, str]

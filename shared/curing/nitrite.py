@@ -87,8 +87,8 @@ def nitrite(use: CureUse) -> NitriteCheck:
     """Check one batch.
 
     4 oz of a 6.25 % mix on 100 lb of ground meat: 0.25 × 0.0625 × 1,000,000 ÷ 100 = 156.25 ppm,
-    told 156 and within. A brine of 100 lb with 0.06 lb of nitrite, pumped 20 %: 0.06 × 0.20 × 1,000,000 ÷ 100
-    = 120 ppm, on the target of pumped bacon.
+    told 156 and within. A brine of 100 lb with 0.06 lb of nitrite, pumped 20 %: 0.06 × 0.20 ×
+    1,000,000 ÷ 100 = 120 ppm, on the target of pumped bacon.
     """
     limit = LIMITS[use.product]
     missing = _missing(use)

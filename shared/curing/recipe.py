@@ -87,3 +87,16 @@ def allergens(recipe: Recipe) -> tuple[str, ...] | None:
     if not recipe.allergens_known:
         return None
     return tuple(dict.fromkeys(one.allergen for one in recipe.ingredients if one.allergen))
+
+
+def recipe_for(
+    recipes: Sequence[Recipe], finish: str, species: str, language: str
+) -> Recipe | None:
+    """The recipe a finish of this species is made by; one of the language comes first."""
+    fitting = [
+        one
+        for one in recipes
+        if one.finish == finish and one.species in ("", species) and not one.retired
+    ]
+    fitting.sort(key=lambda one: (one.species != species, one.language != language, one.id))
+    return fitting[0] if fitting else None

@@ -7,7 +7,7 @@ from pytestqt.qtbot import QtBot
 
 from db.store import Store
 from desktop.bench import Bench
-from desktop.office.cures_dialog import CuresDialog
+from desktop.office.recipe_dialog import RecipeDialog
 from desktop.wrap.label_of import label_complaint, label_of
 from desktop.wrap.papers import counts_pdf, label_pdf
 from desktop.wrap.wrapping import Wrapping, read_wrapping
@@ -66,11 +66,14 @@ def test_bacon_gets_its_label_once_the_cure_is_known(
     problems = label_of(wrapping.packages[0], wrapping)
     assert isinstance(problems, tuple)
     assert {one.code for one in problems} == {"ingredients_missing", "allergens_unknown"}
-    assert "Office, Shop" in label_complaint(problems)
-    dialog = CuresDialog(bench)
+    assert "Office, Recipes" in label_complaint(problems)
+    dialog = RecipeDialog(bench)
     qtbot.addWidget(dialog)
-    dialog.ingredients["cured_smoked"].set_text("water, salt, sugar, sodium nitrite")
-    dialog.allergens["cured_smoked"].set_text("-")
+    dialog.name.set_value("House bacon")
+    dialog.finish.set_value("cured_smoked")
+    dialog.ingredients.set_value("water\nsalt\nsugar\nsodium nitrite")
+    dialog.looked.set_value(True)
+    dialog.ready.set_value("cook_before_eating")
     dialog.try_it()
     again = read_wrapping(store, wrapping.order.id, bench.words)
     assert again is not None
