@@ -144,6 +144,52 @@ def counts_paper(store: "Store", number: int, words: "Words") -> bytes:
     )
 
 
+def ticket_paper(store: "Store", number: int, words: "Words") -> bytes:
+    """The weight ticket of an order."""
+    from desktop.office.billing import address_lines
+    from printing.counts import share_counts
+    from printing.weight_ticket import TicketShare, weight_ticket
+    from shared.billing.quantities import HangingWeights, hanging_weights
+    from shared.carcass.anatomy import catalogue
+    from shared.cutting.forecast import Forecast
+
+    billing = billing_of(store, number, words)
+    order, lot, shop = billing.order, billing.lot, billing.shop
+    with store.read() as work:
+        question, packages = work.lots.question(lot.id), work.packages.of_lot(lot.id)
+    known = catalogue(lot.species)
+    fore = known.ranges.fore_share if shop.fore_share is None else shop.fore_share
+    held = next(one.holdings for one in question.shares if one.number == order.share)
+    kind = "chilled" if shop.hanging_basis == "chilled" else "hot"
+    hanging = hanging_weights(question.carcasses, held, kind, fore)
+    if not isinstance(hanging, HangingWeights):
+        raise refused(hanging, words)
+    counts = share_counts(
+        question,
+        known,
+        Forecast(()),
+        order.share,
+        packages,
+        order_number=order.number,
+        hanging=hanging.pounds,
+    )
+    return weight_ticket(
+        TicketShare(
+            counts,
+            hanging,
+            tuple(one for one in question.choices if one.share == order.share),
+            tuple(one.tag for one in question.carcasses),
+            lot.producer,
+        ),
+        catalogue=known,
+        lot_number=lot.number,
+        shop=shop,
+        buyer=address_lines(billing.customer, order.owner),
+        made=now(),
+        words=words,
+    )
+
+
 def _hanging(question: "Question", share: int, fore: "Fraction") -> "Fraction | None":
     from shared.billing.quantities import hanging_weights
 

@@ -43,6 +43,13 @@ def test_the_counts(shop: tuple[Paths, str, str], tmp_path: Path) -> None:
     assert "Bert Iversen, order" in said.replace("\n", " ")
 
 
+def test_the_weight_ticket(shop: tuple[Paths, str, str], tmp_path: Path) -> None:
+    said = " ".join(text(printed(shop, tmp_path / "x.pdf", "weight-ticket", shop[1])).split())
+    assert "Side 1, tag 114" in said
+    assert "92.50" in said
+    assert "Cutting instructions" in said
+
+
 def test_the_statement(shop: tuple[Paths, str, str], tmp_path: Path) -> None:
     arguments = ("statement", shop[1], "--price", "$2.40")
     pdf = printed(shop, tmp_path / "x.pdf", *arguments)
