@@ -281,6 +281,9 @@ def _finish(table: Table) -> Finish:
         charged=table.flag("charged", False),
         cured=table.flag("cured", False),
         source=table.text("source", ""),
+        opened=table.whole("opened", 1),
+        least_thickness=table.optional_length("least_thickness"),
+        boneless=table.flag("boneless", False),
     )
     table.close()
     return finish

@@ -199,7 +199,12 @@ class Cut:
 
 @dataclass(frozen=True, slots=True)
 class Finish:
-    """What is done to a cut after it is cut; `yield_` is finished weight over weight in."""
+    """What is done to a cut after it is cut; `yield_` is finished weight over weight in.
+
+    A slice that is `opened` takes so many thicknesses of meat: one butterflied at 3/4 in is cut
+    1 1/2 in. `least_thickness` is the least a slice must have for it, `boneless` says that it
+    is done to boneless meat only.
+    """
 
     code: str
     yield_: Fraction
@@ -207,6 +212,9 @@ class Finish:
     charged: bool = False
     cured: bool = False
     source: str = ""
+    opened: int = 1
+    least_thickness: int | None = None
+    boneless: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -259,12 +259,19 @@ def _cuts(catalogue: Catalogue) -> Iterator[Fault]:
             yield wrong("pools", place, "pools for a pool cut only", ", ".join(cut.pools))
         if cut.default_amount not in cut.amounts:
             yield wrong("default_amount", place, ", ".join(cut.amounts), cut.default_amount)
+        boneless = [code for code in cut.finishes if _is_boneless(catalogue, code)]
+        if cut.keeps_bone and boneless:
+            yield wrong("finishes", place, "boneless meat", ", ".join(boneless))
         batch = cut.batch
         if batch is not None and (cut.kind != "pool" or not _of_bags(batch)):
             yield wrong("batch", place, "bags of a pool cut", batch.smallest.text())
         sliced = any(way.run is not None and way.run.size == "slice" for way in cut.ways)
         if sliced and not _thick_enough(cut):
             yield wrong("thickness", place, f"at least {cut.least_thickness}", cut.thickness)
+
+
+def _is_boneless(catalogue: Catalogue, finish: str) -> bool:
+    return finish in catalogue.finishes and catalogue.finishes[finish].boneless
 
 
 def _of_bags(batch: Batch) -> bool:

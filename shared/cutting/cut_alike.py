@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from shared.carcass.catalogue import Part
 from shared.cutting.answer import OwnersQuestion, Where
 from shared.cutting.capacity import Held
-from shared.cutting.demand import Demand, Shop
+from shared.cutting.demand import Demand, Shop, opened
 
 
 @dataclass(slots=True)
@@ -19,6 +19,7 @@ class _Entry:
 
     demand: Demand
     parts: list[str]
+    figures: tuple[object, ...]
 
     @property
     def share(self) -> int:
@@ -40,7 +41,7 @@ def alike_questions(demands: Sequence[Demand], shop: Shop) -> list[OwnersQuestio
                 parts = _shared_parts(one, held, shop)
                 if parts:
                     place = (held.side.carcass, held.side.number)
-                    sides.setdefault(place, []).append(_Entry(one, parts))
+                    sides.setdefault(place, []).append(_Entry(one, parts, _of_the_side(one, shop)))
     found: list[OwnersQuestion] = []
     for (carcass, side), entries in sorted(sides.items()):
         for lines, shares, part in _unlike(entries):
@@ -75,7 +76,7 @@ def _unlike(
     for one in entries:
         for share in sorted({other.share for other in entries} - {one.share}):
             meet = [it for it in entries if it.share == share and set(it.parts) & set(one.parts)]
-            if not meet or any(_alike(one.demand, it.demand) for it in meet):
+            if not meet or any(_alike(one, it) for it in meet):
                 continue
             lines = {one.demand.choice.line, *(it.demand.choice.line for it in meet)}
             part = next(code for code in one.parts if any(code in it.parts for it in meet))
@@ -98,16 +99,18 @@ def _joined(sets: Iterable[tuple[set[int], set[int], str]]) -> list[tuple[set[in
     return sorted(found, key=lambda one: min(one[0]))
 
 
-def _alike(one: Demand, other: Demand) -> bool:
+def _alike(one: _Entry, other: _Entry) -> bool:
     """Whether two lines are cut the same way; a way left open goes with any."""
-    mine, theirs = one.choice, other.choice
+    mine, theirs = one.demand.choice, other.demand.choice
     ways = not mine.way or not theirs.way or mine.way == theirs.way
-    return ways and _of_the_side(one) == _of_the_side(other)
+    return ways and one.figures == other.figures
 
 
-def _of_the_side(one: Demand) -> tuple[object, ...]:
+def _of_the_side(one: Demand, shop: Shop) -> tuple[object, ...]:
+    """What of a line is the side's; slices that are opened are as thick as they are cut."""
     choice = one.choice
     weight = choice.piece_weight
     sliced = any(way.run is not None and way.run.size == "slice" for way in one.cut.ways)
-    thickness = (choice.thickness or one.cut.thickness) if sliced else None
-    return choice.cut, thickness, choice.ribs, None if weight is None else weight.exact_nanograms
+    thickness = choice.thickness or one.cut.thickness or 0
+    cut_at = thickness * opened(choice, shop) if sliced else None
+    return choice.cut, cut_at, choice.ribs, None if weight is None else weight.exact_nanograms

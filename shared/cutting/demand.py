@@ -103,7 +103,7 @@ def demand(choice: Choice, shop: Shop) -> Demand:
     plans = shop.ways.by_cut[cut.code]
     if choice.way:
         plans = tuple(plan for plan in plans if plan.way.code == choice.way)
-    found.refusal = _too_thin(choice, plans)
+    found.refusal = _too_thin(choice, plans, shop)
     if found.refusal is not None:
         return found
     if kind == "all" or (kind == "fraction" and choice.amount.of == "side"):
@@ -123,6 +123,12 @@ def kerf_of(cut: Cut, shop: Shop) -> int:
     if cut.tool == "slicer" and settings.kerf_slicer is not None:
         return settings.kerf_slicer
     return shop.ways.catalogue.kerf.get(cut.tool, 0)
+
+
+def opened(choice: Choice, shop: Shop) -> int:
+    """How many thicknesses of meat a slice takes: two where it is butterflied, else one."""
+    finishes = shop.ways.catalogue.finishes
+    return max([finishes[it].opened for it in choice.finishes if it in finishes], default=1)
 
 
 def _no_cut(choice: Choice) -> Cut:
@@ -147,19 +153,25 @@ def _understood(choice: Choice, cut: Cut) -> bool:
     return amount.kind in cut.amounts
 
 
-def _too_thin(choice: Choice, plans: tuple[WayPlan, ...]) -> Refusal | None:
+def _too_thin(choice: Choice, plans: tuple[WayPlan, ...], shop: Shop) -> Refusal | None:
+    """Refuse slices thinner than the tool holds, or than a finish needs (a pocket: 1 1/4 in)."""
     sliced = [plan for plan in plans if plan.on_run and plan.on_run.take.size == "slice"]
     if not sliced:
         return None
     thickness = choice.thickness or sliced[0].cut.thickness or 0
-    least = sliced[0].cut.least_thickness or 1
+    finishes = shop.ways.catalogue.finishes
+    needed = [finishes[it].least_thickness or 1 for it in choice.finishes if it in finishes]
+    least = max(sliced[0].cut.least_thickness or 1, *needed, 1)
     if thickness >= least:
         return None
     return Refusal("thickness", asked=Fraction(thickness), there=Fraction(least))
 
 
 def _want(found: Demand, plan: WayPlan, shop: Shop) -> Wanted:
-    return wanted(found.choice, plan, kerf_of(found.cut, shop), shop.denominator)
+    """The figures of a choice; a slice that is opened (butterflied) takes twice its thickness."""
+    plain = wanted(found.choice, plan, kerf_of(found.cut, shop), shop.denominator)
+    times = opened(found.choice, shop)
+    return plain if times == 1 else plain._replace(thickness=plain.thickness * times)
 
 
 def _keep(found: Demand, options: Sequence[Option], shop: Shop) -> None:

@@ -8,7 +8,7 @@ from collections.abc import Iterator
 
 from tests.oracle.demands import demand
 from tests.oracle.lot import Lot
-from tests.oracle.species_file import Json, length_of, weight_of
+from tests.oracle.species_file import Json, weight_of
 
 
 def unlike(lot: Lot) -> set[frozenset[int]]:
@@ -57,11 +57,10 @@ def alike(lot: Lot, one: Json, other: Json) -> bool:
 def figures(lot: Lot, choice: Json) -> tuple[object, ...]:
     cut = lot.species.cuts[choice["cut"]]
     sizes = {way.get("run", {}).get("size") for way in cut.get("way", [])}
-    thick = choice.get("thickness") or cut.get("thickness")
     weight = choice.get("piece_weight")
     return (
         choice["cut"],
-        length_of(thick) if thick and "slice" in sizes else None,
+        lot.species.thickness(choice) if "slice" in sizes else None,
         choice.get("ribs"),
         weight_of(weight) if weight else None,
     )

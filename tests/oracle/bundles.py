@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from tests.oracle.lot import Lot, Window
-from tests.oracle.species_file import Json, length_of, share_of, weight_of
+from tests.oracle.species_file import Json, share_of, weight_of
 
 Cell = tuple[int, int, str]
 Lane = tuple[int, int, str, str]
@@ -200,7 +200,7 @@ def length_of_piece(
 ) -> int:
     """Thickness of a slice; a piece by ribs, by weight, by its share of the window, or all."""
     if take["size"] == "slice":
-        return length_of(choice.get("thickness") or lot.species.cuts[choice["cut"]]["thickness"])
+        return lot.species.thickness(choice)
     whole = window.hi - window.lo
     stretches = lot.species.runs[take["run"]]
     borders = lot.bounds(side, take["run"], level)

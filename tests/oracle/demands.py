@@ -89,10 +89,11 @@ def refusal(lot: Lot, choice: Json) -> str:
         return "amount"
     if any(way.get("run", {}).get("size") == "slice" for way in ways):
         thickness = choice.get("thickness") or cut.get("thickness") or "0 in"
-        least = max(1, length_of(cut.get("least_thickness", "0 in")))
-        if length_of(thickness) < least:
+        if length_of(thickness) < lot.species.least_thickness(choice):
             return "thickness"
     if cut["kind"] == "pool" or unit_bundles(lot, choice, "sure"):
+        return ""
+    if isinstance(amount, dict) and _of_each_side_there(lot, choice):
         return ""
     sides = lot.sides_of(choice["share"])
     codes = [code for way in ways for code in lot.species.parts_of(way)]
@@ -103,6 +104,14 @@ def refusal(lot: Lot, choice: Json) -> str:
         if lot.holds_part(choice["share"], side, code) > 0
     ]
     return next((lot.lost(*one) for one in held if lot.lost(*one)), "not_owned")
+
+
+def _of_each_side_there(lot: Lot, choice: Json) -> bool:
+    """Whether a fraction of each side may still fit where a window lost a stretch on all sides."""
+    amount = choice["amount"]
+    if "fraction" not in amount or amount.get("of", "side") != "side":
+        return False
+    return bool(all_of_it(lot, choice, "sure", share_of(amount["fraction"])))
 
 
 def fraction_of_animal(

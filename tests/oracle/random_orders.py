@@ -184,6 +184,13 @@ def _choice(draw: random.Random, species: Species, order: Json, line: int, cut: 
         thick = [one for one in THICK if length_of(one) >= least or draw.random() < 0.02]
         if thick:
             choice["thickness"] = draw.choice(thick)
+        demanding = [
+            code
+            for code, one in species.finishes.items()
+            if "opened" in one or "least_thickness" in one
+        ]
+        if demanding and draw.random() < 0.15:
+            choice["finishes"] = [draw.choice(demanding)]
     if "piece" in sizes:
         if draw.random() < 0.3:
             choice["ribs"] = draw.randint(1, 5)

@@ -94,6 +94,7 @@ class Species:
             for code, one in self.parts.items()
             if one.get("run")
         }
+        self.finishes: dict[str, Json] = {one["code"]: one for one in toml.get("finish", [])}
         self.reference = weight_of(toml["reference_side"])
         self.kerf = {tool: length_of(text) for tool, text in toml["kerf"].items()}
 
@@ -126,6 +127,20 @@ class Species:
         """The kinds of amount a cut understands; what is counted also by up to and at least."""
         amounts = set(cut.get("amounts", AMOUNTS.get(cut["kind"], _COUNTED)))
         return amounts | ({"up_to", "at_least"} if amounts & {"pieces", "slices"} else set())
+
+    def thickness(self, choice: Json) -> int:
+        """What a slice takes of the meat: its thickness, twice that where it is opened."""
+        text = choice.get("thickness") or self.cuts[choice["cut"]].get("thickness") or "0 in"
+        opened = [self.finishes[one].get("opened", 1) for one in choice.get("finishes", [])]
+        return length_of(text) * max([1, *opened])
+
+    def least_thickness(self, choice: Json) -> int:
+        """The least thickness asked that the cut's tool and the choice's finishes allow."""
+        texts = [self.cuts[choice["cut"]].get("least_thickness", "0 in")]
+        texts += [
+            self.finishes[one].get("least_thickness", "0 in") for one in choice.get("finishes", [])
+        ]
+        return max(1, *(length_of(text) for text in texts))
 
     def ends(self, take: Json) -> tuple[int, int]:
         first = self.place(take["run"], take["first"])

@@ -6,6 +6,7 @@ from fractions import Fraction
 import pytest
 
 from shared.carcass.carcass import Gone, Holding, Measured
+from shared.carcass.catalogue import Catalogue, Finish
 from shared.cutting.answer import Answer, PlanLine
 from shared.cutting.order import Amount, Choice, Question
 from shared.cutting.plan import Planner, plan
@@ -238,3 +239,27 @@ def test_the_parts_of_a_side_are_given_once() -> None:
     assert all(amount <= 1 for amount in total.values())
     assert total[1, "brisket"] == 1
     assert found.verdict == "sure"
+
+
+def with_finishes() -> Catalogue:
+    """The invented species with slices that are opened, and slices with a pocket."""
+    opened = Finish("butterflied", Fraction(1), opened=2, boneless=True)
+    pocket = Finish("stuffed", Fraction(1), least_thickness=inches("5/4"))
+    return replace(catalogue(), finishes={"butterflied": opened, "stuffed": pocket})
+
+
+def test_a_butterflied_chop_takes_twice_its_thickness() -> None:
+    """30 in of boneless back: 20 chops of 3/4 in that open to it, cut 1 1/2 in by the knife."""
+    thick = {"thickness": inches("3/4"), "finishes": ("butterflied",)}
+    found = plan(lot(choice(1, "boneless_chops", "slices", 20, **thick)), with_finishes())
+    assert (found.verdict, found.lines[0].size) == ("likely", inches("3/2"))
+    told = plan(lot(choice(1, "boneless_chops", "slices", 22, **thick)), with_finishes())
+    assert [one.kind for one in told.conflicts] == ["length"]
+
+
+def test_a_stuffed_chop_needs_room_for_its_pocket() -> None:
+    thick = {"thickness": inches("1"), "finishes": ("stuffed",)}
+    (told,) = plan(lot(choice(1, "chops", "slices", 2, **thick)), with_finishes()).conflicts
+    assert (told.kind, told.asked, told.most) == ("thickness", inches("1"), inches("5/4"))
+    thick["thickness"] = inches("5/4")
+    assert plan(lot(choice(1, "chops", "slices", 2, **thick)), with_finishes()).verdict == "sure"
