@@ -97,7 +97,7 @@ def test_bacon_has_no_label_until_its_cure_is_known(
     place = opened(qtbot, bench)
     place.lines.choose(1)
     weigh(place, "1")
-    assert "what the cure or seasoning is made of" in place.side.said.text()
+    assert "Keep a recipe for the cure" in place.side.said.text()
     assert "allergens" in place.side.said.text()
 
 
