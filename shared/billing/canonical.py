@@ -28,8 +28,17 @@ def text_of(value: object, kind: str, version: int) -> str:
     return canonical_json({kind: version, "value": to_json(value)})
 
 
-def read_text(text: str, kind: str, version: int, of: type[T]) -> T | BillingProblem:
-    """The value kept in a text, or "damaged" (with the place) or "too_new"."""
+def read_text(
+    text: str,
+    kind: str,
+    version: int,
+    of: type[T],
+    added: Mapping[int, Mapping[str, Json]] | None = None,
+) -> T | BillingProblem:
+    """The value kept in a text, or "damaged" (with the place) or "too_new".
+
+    `added` are by version the fields that texts up to it lack, with the value they stand for.
+    """
     try:
         found = cast("Json", json.loads(text))
     except ValueError:
@@ -42,9 +51,16 @@ def read_text(text: str, kind: str, version: int, of: type[T]) -> T | BillingPro
     if number > version:
         return BillingProblem("too_new", {"found": str(number), "known": str(version)})
     try:
-        return cast("T", _read(found["value"], of, "value"))
+        return cast("T", _read(_with_added(found["value"], number, added or {}), of, "value"))
     except _NotOfTypeError as wrong:
         return BillingProblem("damaged", {"at": str(wrong)})
+
+
+def _with_added(value: Json, number: int, added: Mapping[int, Mapping[str, Json]]) -> Json:
+    for last, fields_then in added.items():
+        if isinstance(value, Mapping) and number <= last and not set(fields_then) & set(value):
+            value = {**value, **fields_then}
+    return value
 
 
 def to_json(value: object) -> Json:

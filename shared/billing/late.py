@@ -1,41 +1,21 @@
 """Interest on what is paid late, if the shop wants it: simple interest, billed like any charge.
 
-An issued bill never changes, so interest stands on a bill of its own, with the days it is for in
-its key: the same days are never billed twice. Local law bounds such rates; the shop sets its own
+An issued bill never changes, so interest stands on a bill of its own, with its last day in the
+line's key: the same days are never billed twice. Local law bounds such rates; the shop sets its own
 and asks somebody who knows.
 """
 
-from dataclasses import dataclass
+from collections.abc import Iterable
+from dataclasses import replace
 from datetime import date, timedelta
 from fractions import Fraction
 
-from shared.billing.bill import BillLine
-from shared.billing.problems import BillingProblem
+from shared.billing.bill import Bill, BillLine
+from shared.billing.rates import LateTerms
 from shared.money import round_half_up
 
 DAYS_OF_YEAR = 365
 CODE = "late_interest"
-
-
-@dataclass(frozen=True, slots=True)
-class LateTerms:
-    """From when and how much: so many days without interest, a rate for a year, a least amount.
-
-    Interest below `least_cents` isn't billed at all.
-    """
-
-    free_days: int = 30
-    yearly_rate: Fraction = Fraction(0)
-    least_cents: int = 0
-
-
-def check_terms(terms: LateTerms) -> BillingProblem | None:
-    """None, "rate_negative", "rate_absurd" (half of the debt a year or more) or "days_negative"."""
-    if terms.yearly_rate < 0 or terms.least_cents < 0:
-        return BillingProblem("rate_negative", {"rate": str(terms.yearly_rate)})
-    if terms.yearly_rate >= Fraction(1, 2):
-        return BillingProblem("rate_absurd", {"rate": str(terms.yearly_rate)})
-    return BillingProblem("days_negative") if terms.free_days < 0 else None
 
 
 def late_interest(
@@ -63,7 +43,7 @@ def late_interest(
     if not cents or cents < terms.least_cents:
         return None
     return BillLine(
-        key=f"{CODE}:{first.isoformat()}",
+        key=f"{CODE}:{today.isoformat()}",
         code=CODE,
         name="",
         kind="charge",
@@ -77,3 +57,17 @@ def late_interest(
         amount_cents=cents,
         reason=f"{first.isoformat()}/{today.isoformat()}",
     )
+
+
+def billed_until(keys: Iterable[str]) -> date | None:
+    """The last day that interest was billed for, from the keys of an order's billed lines.
+
+    {"kill:1", "late_interest:2026-04-30"} is 30 April 2026.
+    """
+    days = [key.partition(":")[2] for key in keys if key.startswith(f"{CODE}:")]
+    return max((date.fromisoformat(day) for day in days), default=None)
+
+
+def late_bill(last: Bill, line: BillLine) -> Bill:
+    """A bill of the interest alone, to the payer of the bill that is late."""
+    return replace(last, lines=(line,), paid=(), cautions=(), estimate=False)

@@ -149,10 +149,22 @@ class Charge:
 
 
 @dataclass(frozen=True, slots=True)
+class LateTerms:
+    """Interest on late payment: so many days without it, a rate for a year, a least amount.
+
+    Interest below `least_cents` isn't billed at all.
+    """
+
+    free_days: int = 30
+    yearly_rate: Fraction = Fraction(0)
+    least_cents: int = 0
+
+
+@dataclass(frozen=True, slots=True)
 class RateCard:
     """The shop's rates from a day on; an empty species, regime or group stands for all.
 
-    `id` is the store's, 0 while it isn't kept.
+    `id` is the store's, 0 while it isn't kept. `late` None: no interest on late payment.
     """
 
     code: str
@@ -163,6 +175,7 @@ class RateCard:
     group: str = ""
     charges: tuple[Charge, ...] = ()
     id: int = 0
+    late: LateTerms | None = None
 
 
 def card_for(
@@ -205,6 +218,8 @@ def check_card(card: RateCard) -> tuple[BillingProblem, ...]:
     A kill charge of −$5 gives "rate_negative" with the charge's code.
     """
     problems = [] if card.code.strip() else [BillingProblem("code_missing")]
+    if card.late is not None:
+        problems += check_terms(card.late)
     seen: set[str] = set()
     for charge in card.charges:
         if charge.code in seen:
@@ -215,6 +230,18 @@ def check_card(card: RateCard) -> tuple[BillingProblem, ...]:
             for code, data in _charge_faults(charge)
         )
     return tuple(problems)
+
+
+def check_terms(terms: LateTerms) -> tuple[BillingProblem, ...]:
+    """What is wrong with them; half of the debt a year and more is taken for a slip of the key."""
+    found: list[BillingProblem] = []
+    if terms.yearly_rate < 0 or terms.least_cents < 0:
+        found.append(BillingProblem("rate_negative", {"rate": str(terms.yearly_rate)}))
+    if terms.yearly_rate >= Fraction(1, 2):
+        found.append(BillingProblem("rate_absurd", {"rate": str(terms.yearly_rate)}))
+    if terms.free_days < 0:
+        found.append(BillingProblem("days_negative", {"days": str(terms.free_days)}))
+    return tuple(found)
 
 
 def _charge_faults(charge: Charge) -> Iterator[tuple[str, dict[str, str]]]:

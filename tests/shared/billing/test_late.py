@@ -7,10 +7,14 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from shared.billing.late import LateTerms, check_terms, late_interest
+from shared.billing.bill import make_bill
+from shared.billing.late import billed_until, late_bill, late_interest
+from shared.billing.rates import Charge, LateTerms, check_terms
+from tests.shared.billing.lots import HALVES, good, hung, lot_of
 
 TERMS = LateTerms(30, Fraction(12, 100))
 MARCH = date(2026, 3, 1)
+KILL = Charge("kill", "per_head", Fraction(200_000))
 
 
 def test_the_worked_number() -> None:
@@ -18,7 +22,7 @@ def test_the_worked_number() -> None:
     line = late_interest(100_000, MARCH, date(2026, 4, 30), TERMS)
     assert line is not None
     assert (line.amount_cents, line.quantity, line.unit) == (986, 30, "day")
-    assert (line.key, line.reason) == ("late_interest:2026-03-31", "2026-03-31/2026-04-30")
+    assert (line.key, line.reason) == ("late_interest:2026-04-30", "2026-03-31/2026-04-30")
 
 
 def test_nothing_is_charged_within_the_free_days_or_for_nothing() -> None:
@@ -38,10 +42,8 @@ def test_nothing_is_charged_within_the_free_days_or_for_nothing() -> None:
     ],
 )
 def test_absurd_terms_are_said(terms: LateTerms, code: str) -> None:
-    found = check_terms(terms)
-    assert found is not None
-    assert found.code == code
-    assert check_terms(TERMS) is None
+    assert [one.code for one in check_terms(terms)] == [code]
+    assert check_terms(TERMS) == ()
 
 
 @given(st.integers(1, 10**8), st.integers(1, 200), st.integers(1, 200))
@@ -54,4 +56,13 @@ def test_billed_in_two_pieces_it_is_the_same_to_a_cent(due: int, first: int, mor
     whole = late_interest(due, MARCH, end, terms)
     sums = sum(line.amount_cents for line in (one, two) if line is not None)
     assert abs(sums - (whole.amount_cents if whole else 0)) <= 1
-    assert one is None or two is None or one.key != two.key
+    assert one is None or billed_until([one.key, "kill:1"]) == middle
+
+
+def test_interest_is_a_bill_of_its_own() -> None:
+    bill = good(make_bill(lot_of(hung("350", "350"), HALVES, KILL), 1))
+    line = late_interest(bill.total_cents, MARCH, date(2026, 4, 30), TERMS)
+    assert line is not None
+    late = late_bill(bill, line)
+    assert (late.owner, late.total_cents, late.lines) == (bill.owner, line.amount_cents, (line,))
+    assert billed_until(["kill:1"]) is None

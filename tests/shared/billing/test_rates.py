@@ -10,7 +10,15 @@ from hypothesis import strategies as st
 
 from shared.billing.cards import card_from_text, card_text
 from shared.billing.problems import BillingProblem
-from shared.billing.rates import AppliesTo, Charge, RateCard, Step, card_for, check_card
+from shared.billing.rates import (
+    AppliesTo,
+    Charge,
+    LateTerms,
+    RateCard,
+    Step,
+    card_for,
+    check_card,
+)
 from tests.shared.billing.lots import card
 
 GOOD = Charge("kill", "per_head", Fraction(6_500))
@@ -128,8 +136,8 @@ def test_a_card_comes_back_from_its_text(charge: Charge) -> None:
         ('"steps":[]', '"steps":[5]', "value/charges/0/steps/0"),
         ('"name":"Rates",', "", "value"),
         ('"applies_to":{', '"applies_to":[{', ""),
-        ('"rate_card":1', '"rate_card":"1"', "rate_card"),
-        ('"rate_card":1', '"bill":1', ""),
+        ('"rate_card":2', '"rate_card":"1"', "rate_card"),
+        ('"rate_card":2', '"bill":1', ""),
     ],
 )
 def test_a_damaged_text_is_refused_with_its_place(was: str, now: str, at: str) -> None:
@@ -138,6 +146,20 @@ def test_a_damaged_text_is_refused_with_its_place(was: str, now: str, at: str) -
     assert card_from_text(text.replace(was, now, 1)) == BillingProblem("damaged", {"at": at})
 
 
+def test_a_text_from_before_there_was_interest_is_a_card_without() -> None:
+    kept = card(GOOD)
+    text = card_text(kept).replace('"rate_card":2', '"rate_card":1').replace('"late":null,', "")
+    assert '"late"' not in text
+    assert card_from_text(text) == kept
+    assert card_from_text(text.replace('"rate_card":1', '"rate_card":2')) == BillingProblem(
+        "damaged", {"at": "value"}
+    )
+    late = replace(kept, late=LateTerms(30, Fraction(12, 100)))
+    assert card_from_text(card_text(late)) == late
+    absurd = replace(kept, late=LateTerms(30, Fraction(3, 4)))
+    assert [one.code for one in check_card(absurd)] == ["rate_absurd"]
+
+
 def test_a_text_of_a_later_program_is_refused() -> None:
-    text = card_text(card(GOOD)).replace('"rate_card":1', '"rate_card":9')
-    assert card_from_text(text) == BillingProblem("too_new", {"found": "9", "known": "1"})
+    text = card_text(card(GOOD)).replace('"rate_card":2', '"rate_card":9')
+    assert card_from_text(text) == BillingProblem("too_new", {"found": "9", "known": "2"})
