@@ -22,6 +22,9 @@ SEXES: dict[str, tuple[str, ...]] = {
     "beef": ("steer", "heifer", "cow", "bull", "dairy", "grass_fed"),
     "lamb": ("wether", "ewe", "ram"),
     "goat": ("wether", "doe", "buck"),
+    "deer": ("buck", "doe"),
+    "veal": ("bull", "heifer", "steer"),
+    "bison": ("bull", "heifer", "cow", "steer"),
 }
 AGES: tuple[Age, ...] = ("under_30", "30_and_over", "unknown")
 SKINS: tuple[Skin, ...] = ("scalded", "skinned", "unknown")
