@@ -38,17 +38,19 @@ def bill(
     words: Words,
     order_number: int = 0,
     lot_number: int = 0,
+    quoted: tuple[int, int] | None = None,
 ) -> bytes:
     """The bill as PDF, on one page wherever it can be.
 
     `number` 0 is a draft and says so. `customer` is his name and the lines of his address.
+    `quoted` is what a quote comes to at least and at most, in cents.
     """
     head = _head(bill, number, shop, customer, made, words, order_number, lot_number)
     card = words.say("bills.card", name=bill.card_name, day=day_text(bill.card_from, words))
     papers: list[Paper] = []
     for size in SIZES:
         paper = open_paper(shop.paper, head, card, made, words)
-        _draw(paper, bill, number, words, size)
+        _draw(paper, bill, number, words, size, quoted)
         if paper.page == 1:
             return paper.pdf()
         papers.append(paper)
@@ -125,7 +127,14 @@ def _hanging(bill: Bill, words: Words) -> str:
     return text
 
 
-def _draw(paper: Paper, bill: Bill, number: int, words: Words, size: float) -> None:
+def _draw(
+    paper: Paper,
+    bill: Bill,
+    number: int,
+    words: Words,
+    size: float,
+    quoted: tuple[int, int] | None,
+) -> None:
     several = len(bill.animals) > 1
     taxed = bill.tax_cents != 0
     wide = (105.0, 80.0, 62.0, 72.0) + ((50.0,) if taxed else ())
@@ -139,6 +148,12 @@ def _draw(paper: Paper, bill: Bill, number: int, words: Words, size: float) -> N
     paper.need(size * 1.6 * (6 + len(bill.paid)))
     paper.skip(8)
     _sums(paper, bill, words, size)
+    if quoted is not None:
+        low, high = (money_text(cents) for cents in quoted)
+        paper.skip(6)
+        paper.paragraph(
+            0, words.say("money.quote_range", low=low, high=high), 12, paper.room, "semibold"
+        )
     notes(paper, tuple(_notes(bill, number, words)), min(size, 9.0))
 
 

@@ -1,6 +1,7 @@
 """The bill's paper says what the bill says, to the cent, on one page and on both paper sizes."""
 
 from dataclasses import replace
+from datetime import date
 from fractions import Fraction
 
 import pytest
@@ -8,8 +9,9 @@ import pytest
 from printing.bill import bill as print_bill
 from printing.words import Words
 from shared.billing.bill import Bill, BillLine, make_bill
+from shared.billing.late import late_bill, late_interest
 from shared.billing.lot import Asked, BilledLot, Credit, with_extras
-from shared.billing.rates import Charge
+from shared.billing.rates import Charge, LateTerms
 from shared.shop.details import ShopDetails
 from tests.printing.pages import (
     MADE,
@@ -206,3 +208,28 @@ def test_in_spanish(published: Bill) -> None:
     assert "9 de marzo de 2026" in said
     assert "Saldo por pagar" in said
     assert "$573.30" in said
+
+
+@pytest.mark.parametrize(("words", "said"), [(WORDS, "at least $606.00"), (SPANISH, "$606.00")])
+def test_a_quote_says_its_range_and_a_late_bill_its_days(
+    published: Bill, words: Words, said: str
+) -> None:
+    """$673.30 within a tenth of the hanging weight, and interest on it of 30 days."""
+    pdf = print_bill(
+        replace(published, estimate=True),
+        number=0,
+        shop=SHOP,
+        customer=(NAME,),
+        made=MADE,
+        words=words,
+        quoted=(60_600, 74_060),
+    )
+    assert said in text(pdf)
+    assert "$740.60" in text(pdf)
+    assert len(pages(pdf)) == 1
+    line = late_interest(67_330, date(2026, 3, 1), date(2026, 4, 30), LateTerms(30, Fraction(1, 8)))
+    assert line is not None
+    late = text(paper_of(late_bill(published, line), words=words))
+    assert "30 d" in late  # días, days
+    assert "2026-03-31/2026-04-30" in late
+    assert "late_interest" not in late
