@@ -34,7 +34,7 @@ MOST_CARCASSES = 100
 MOST_COUNT = 9999
 _CARCASS_KEYS = (
     *("tag", "sex", "age", "skin", "regime", "split", "live", "hot", "hot_whole", "chilled"),
-    *("booked", "gone", "measured"),
+    *("booked", "gone", "measured", "condemned"),
 )
 _CHOICE_KEYS = (
     *("way", "thickness", "piece_weight", "ribs", "lean", "package", "finishes", "note"),
@@ -160,6 +160,7 @@ def _carcass(fields: Fields, node: Node, species: str) -> Carcass:
         booked=fields.weight(got.get("booked")),
         gone=fields.items(got.get("gone"), lambda one: _gone(fields, one)),
         measured=fields.items(got.get("measured"), lambda one: _measured(fields, one)),
+        condemned=fields.flag(got.get("condemned")),
     )
 
 

@@ -101,6 +101,7 @@ def _carcass(carcass: Carcass) -> Members:
             "hot_whole": carcass.hot_whole,
             "chilled": _sides(carcass.chilled),
             "booked": carcass.booked,
+            "condemned": carcass.condemned,
             "gone": tuple(_gone(one) for one in carcass.gone),
             "measured": tuple(
                 {"stretch": one.stretch, "side": one.side, "length": length_words(one.length)}

@@ -28,11 +28,16 @@ CARCASS_COLUMNS = (
     Animals.skin,
     Animals.regime,
     Animals.split,
+    Animals.state,
     Lots.species,
     Lots.booked_count,
     Lots.booked_unit,
     Lots.booked_exponent,
 )
+
+
+NOTHING_LEFT = ("condemned", "refused")
+"""States of an animal of which nothing is cut; its owners' choices no longer stand."""
 
 
 def question_of(desk: Desk, lot_id: int, *, at_block: bool) -> Question:
@@ -88,6 +93,7 @@ def _carcass(
         booked=weight_of(row.booked_count, row.booked_unit, row.booked_exponent),
         gone=gone,
         measured=measured,
+        condemned=row.state in NOTHING_LEFT,
     )
 
 

@@ -16,14 +16,21 @@ class Fallen:
     how: str
 
 
-def fallen(question: Question, old: Answer, new: Answer, part: str) -> tuple[Fallen, ...]:
+def fallen(question: Question, old: Answer, new: Answer, part: str = "") -> tuple[Fallen, ...]:
     """The choices that no longer stand without the part, then those that get less, by line.
+
+    Without a part named (an animal condemned whole) every line is looked at, what it draws of
+    the trim too.
 
     All hams asked for and one ham condemned: that line gets less. Two whole hams asked for: the
     line falls.
     """
     lost = _contested(new) - _contested(old)
-    took = {one.line for one in old.lines if any(each.part == part for each in one.taken)}
+    took = {
+        one.line for one in old.lines if not part or any(each.part == part for each in one.taken)
+    }
+    if not part:
+        took |= {one.line for one in old.draws}
     less = {line for line in took if _planned(new, line) < _planned(old, line)} - lost
     owners = {share.number: share.owner for share in question.shares}
     return tuple(
@@ -39,4 +46,5 @@ def _contested(answer: Answer) -> set[int]:
 
 
 def _planned(answer: Answer, line: int) -> int:
-    return sum(one.weight_ng for one in answer.lines if one.line == line)
+    lines = sum(one.weight_ng for one in answer.lines if one.line == line)
+    return lines + sum(one.weight_ng for one in answer.draws if one.line == line)

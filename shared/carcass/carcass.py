@@ -60,7 +60,7 @@ class Carcass:
     """One animal, as far as it is known. `hot` and `chilled` hold side 1 and side 2.
 
     `unsplit` weights (a lamb hung whole) are given as `hot_whole`. `booked` is the guess of the
-    hot weight made when it was booked.
+    hot weight made when it was booked. Of one `condemned`, or refused at the pen, nothing is cut.
     """
 
     species: str
@@ -77,6 +77,7 @@ class Carcass:
     booked: Weight | None = None
     gone: tuple[Gone, ...] = ()
     measured: tuple[Measured, ...] = ()
+    condemned: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -195,6 +195,9 @@ def _animal(number: int, carcass: Carcass, settings: Settings, ways: Ways) -> An
         _side(number, carcass, 2, second.nanograms, own, bound, ways),
     )
     animal = Animal(number, carcass, sides, first.nanograms + second.nanograms, {}, {})
+    if carcass.condemned:
+        animal.lost = {it.code: "gone" for it in catalogue.parts.values() if it.per == "animal"}
+        return animal
     for part in ways.bound_parts:
         if part.per == "animal" and part.code in bound:
             animal.lost[part.code] = bound[part.code]
@@ -236,6 +239,8 @@ def _side(
         part = ways.catalogue.parts.get(gone.part)
         if part is not None and part.per == "side" and gone.side == number:
             _take_away(side, part, gone)
+    if carcass.condemned:
+        side.lost = {it.code: "gone" for it in ways.catalogue.parts.values() if it.per == "side"}
     for code in side.lost:
         part = ways.catalogue.parts[code]
         if part.run:

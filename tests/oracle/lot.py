@@ -97,11 +97,22 @@ class Lot:
                     for level in LEVELS:
                         lengths[level][code] = measured[code]
         found = Side(number, side, weight, lengths, self._bound(carcass, "side"), {})
+        if carcass.get("condemned"):
+            found.lost = self._all_parts("side")
+            return found
         for gone in carcass.get("gone", []):
             part = self.species.parts[gone["part"]]
             if part.get("per", "side") == "side" and gone["side"] == side:
                 _take_away(found.lost, found.trimmed, gone, part, weight)
         return found
+
+    def _all_parts(self, per: str) -> dict[str, str]:
+        """Everything of a condemned animal is gone."""
+        return {
+            code: "gone"
+            for code, part in self.species.parts.items()
+            if part.get("per", "side") == per
+        }
 
     def _bound(self, carcass: Json, per: str) -> dict[str, str]:
         """Parts that nobody may have: spinal column of old cattle, skin of a skinned hog."""
@@ -122,6 +133,9 @@ class Lot:
         whole = self.sides[number, 1].weight + self.sides[number, 2].weight
         lost = self._bound(carcass, "animal")
         trimmed: dict[str, Fraction] = {}
+        if carcass.get("condemned"):
+            self._animal_trimmed.append(trimmed)
+            return self._all_parts("animal")
         for gone in carcass.get("gone", []):
             part = self.species.parts[gone["part"]]
             if part.get("per", "side") == "animal":

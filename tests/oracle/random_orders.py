@@ -112,6 +112,8 @@ def _carcass(draw: random.Random, species: Species, theme: str) -> Json:
     carcass["regime"] = draw.choice(["custom", "inspected"])
     carcass["skin"] = draw.choice(["scalded", "scalded", "skinned"])
     carcass["split"] = draw.choice([True, False, None])
+    if draw.random() < 0.03:
+        carcass["condemned"] = True
     if draw.random() < 0.4:
         carcass["gone"] = [_gone(draw, species, theme) for _ in range(draw.choice([1, 1, 2]))]
     if theme != "off" and draw.random() < 0.3:

@@ -10,6 +10,7 @@ from db.store import Store
 from db.unit_of_work import Work
 from shared.carcass.carcass import Gone, Holding, Measured, Share, SideWeights
 from shared.cutting.order import Settings
+from shared.shop.animals import Animal
 from shared.shop.details import ShopDetails
 from shared.shop.holdings import ShareFault, half, quarter, split_quarter, whole
 from shared.shop.lots import Lot, LotShare, NewLot
@@ -213,6 +214,15 @@ def test_the_question_holds_all_that_is_known(work: Work) -> None:
     assert question.choices == (first, second)
     assert (first.line, first.share, second.line, second.share) == (1, 2, 2, 1)
     assert question.settings == Settings(at_block=True)
+
+
+def test_nothing_of_a_condemned_or_refused_animal_is_planned(work: Work) -> None:
+    lot = lot_of_one(work)
+    assert [one.condemned for one in work.lots.question(lot.id).carcasses] == [False]
+    animal = arrived(work, lot)
+    moved = work.animals.move(animal.id, "refused", reason="down", version=animal.version)
+    assert isinstance(moved, Animal)
+    assert [one.condemned for one in work.lots.question(lot.id).carcasses] == [True]
 
 
 def test_a_whole_chilled_weight_is_halved_the_odd_nanogram_to_side_1(work: Work) -> None:
