@@ -139,29 +139,32 @@ def _meat(connection: Connection, ids: list[int]) -> dict[int, tuple[PutIn, ...]
     sources = sources_of(connection, {row.order_id for row in rows})
     found: dict[int, tuple[PutIn, ...]] = {}
     for row in rows:
-        source = sources[row.order_id]
-        one = PutIn(
-            id=row.id,
-            batch_id=row.batch_id,
-            order_id=row.order_id,
-            order_number=row.number,
-            share=row.share,
-            lot_id=source.lot_id,
-            customer_id=source.customer_id,
-            owner=row.owner,
-            species=source.species,
-            regime=source.regime,
-            carcasses=source.carcasses,
-            line=row.line,
-            cut=row.cut,
-            weight=known_weight(row.weight_count, row.weight_unit, row.weight_exponent),
-            pieces=row.pieces,
-            at=row.at,
-            person=row.person,
-            void=row.void,
-        )
+        one = _put_in(row, sources[row.order_id])
         found[row.batch_id] = (*found.get(row.batch_id, ()), one)
     return found
+
+
+def _put_in(row: Row[*tuple[Any, ...]], source: Source) -> PutIn:
+    return PutIn(
+        id=row.id,
+        batch_id=row.batch_id,
+        order_id=row.order_id,
+        order_number=row.number,
+        share=row.share,
+        lot_id=source.lot_id,
+        customer_id=source.customer_id,
+        owner=row.owner,
+        species=source.species,
+        regime=source.regime,
+        carcasses=source.carcasses,
+        line=row.line,
+        cut=row.cut,
+        weight=known_weight(row.weight_count, row.weight_unit, row.weight_exponent),
+        pieces=row.pieces,
+        at=row.at,
+        person=row.person,
+        void=row.void,
+    )
 
 
 def _added(connection: Connection, ids: list[int]) -> dict[int, tuple[Added, ...]]:

@@ -79,6 +79,10 @@ class RecipeDialog(FormDialog):
             self.tr("&Keep"),
             self.tr("&Leave it"),
         )
+        self._name_recipe()
+        self._name_rules()
+
+    def _name_recipe(self) -> None:
         words = self.bench.words
         self.name.set_label(self.tr("&Name"))
         self.finish.set_label(self.tr("For the &finish"))
@@ -93,6 +97,9 @@ class RecipeDialog(FormDialog):
         self.ingredients.set_label(
             self.tr("&Ingredients, one a line: 2 salt · 0.25 cure mix · whey powder (milk)")
         )
+
+    def _name_rules(self) -> None:
+        words = self.bench.words
         self.looked.set_label(self.tr("&Allergens"))
         self.looked.set_choices(
             [

@@ -36,6 +36,8 @@ class PackagesPanel(SidePanel):
         self.ready = button(self)
         self.back = button(self, quiet=True)
         self.add(_side_by_side(self.ready, self.back))
+        self.batches = button(self)
+        self.add(self.batches)
 
     def retranslate(self) -> None:
         """Every word of the panel."""
@@ -47,6 +49,7 @@ class PackagesPanel(SidePanel):
         self.counts.setText(self.tr("&Counts (Ctrl+P)"))
         self.ready.setText(self.tr("&Ready (Ctrl+Enter)"))
         self.back.setText(self.tr("&Back to wrapping…"))
+        self.batches.setText(self.tr("Cure, smoke and sausage… (Ctrl+B)"))
 
     def show_packages(self, packages: tuple[PackageMade, ...]) -> None:
         """Show them, newest first."""

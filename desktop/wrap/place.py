@@ -92,6 +92,7 @@ class WrapPlace(Place):
             (side.counts, self.show_counts),
             (side.ready, self.mark_ready),
             (side.back, self.take_back),
+            (side.batches, self.show_batches),
         ):
             button.clicked.connect(slot)
         for keys, slot in (
@@ -100,10 +101,19 @@ class WrapPlace(Place):
             ("F7", lambda: self.orders.line.setFocus(Qt.FocusReason.ShortcutFocusReason)),
             ("Ctrl+P", self.show_counts),
             ("Ctrl+Return", self.mark_ready),
+            ("Ctrl+B", self.show_batches),
         ):
             shortcut = QShortcut(QKeySequence(keys), self)
             shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
             shortcut.activated.connect(slot)
+
+    def show_batches(self) -> None:
+        """Cure, smoke and sausage."""
+        from desktop.wrap.batches_dialog import BatchesDialog
+
+        self.batches = BatchesDialog(self.bench, self)
+        self.batches.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        self.batches.open()
 
     def retranslate(self) -> None:
         self._empty.set_words(

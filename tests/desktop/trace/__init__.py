@@ -1,0 +1,1 @@
+"""Tests of the trace and of the kept records in the window."""

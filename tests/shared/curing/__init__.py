@@ -1,0 +1,1 @@
+"""Tests of cure, smoke and sausage."""

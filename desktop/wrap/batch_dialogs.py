@@ -1,0 +1,254 @@
+"""What is asked of a batch: its recipe, the meat that goes in, its cure, its finished weight."""
+
+from collections.abc import Sequence
+from fractions import Fraction
+from typing import TYPE_CHECKING
+
+from PySide6.QtWidgets import QWidget
+
+from desktop.fields import ChoiceField, CountField, FormDialog, TextField, WeightField
+from printing.words.place_words import capital
+from shared.curing.batch import Batch
+from shared.curing.nitrite import WITH_BRINE
+from shared.curing.recipe import Recipe
+from shared.curing.recipe_text import decimal_text
+from shared.shop.problems import Refused, StaleEdit
+
+if TYPE_CHECKING:
+    from desktop.bench import Bench
+    from shared.shop.lists import OrderRow
+
+BARRED = ("others_meat", "custom_with_inspected", "species")
+
+
+class BeginBatch(FormDialog):
+    """The recipe of a new batch. `made` is the batch."""
+
+    def __init__(
+        self, bench: "Bench", recipes: Sequence[Recipe], parent: QWidget | None = None
+    ) -> None:
+        super().__init__(parent, columns=2)
+        self.bench = bench
+        self.made: Batch | None = None
+        self.recipe: ChoiceField[int] = ChoiceField(self, required=True)
+        self.recipe.set_choices([(one.id, one.name) for one in recipes])
+        self.note = TextField(self)
+        self.grid.add(self.recipe)
+        self.grid.add(self.note)
+        self.retranslate()
+
+    def retranslate(self) -> None:
+        self.set_words(
+            self.tr("New batch"),
+            self.tr("One owner's meat, or that of one animal's co-owners."),
+            self.tr("&Begin"),
+            self.tr("&Leave it"),
+        )
+        self.recipe.set_label(self.tr("&Recipe"))
+        self.note.set_label(self.tr("&Note"))
+
+    def attempt(self) -> str:
+        recipe = self.recipe.value()
+        assert recipe is not None
+        with self.bench.store.work(self.bench.person, self.bench.station) as work:
+            self.made = work.batches.begin(recipe, self.note.value() or "")
+            work.commit()
+        return ""
+
+
+class PutMeatIn(FormDialog):
+    """Meat of an order's line, as weighed; or fat from inspected stock, with its source."""
+
+    def __init__(self, bench: "Bench", batch: Batch, parent: QWidget | None = None) -> None:
+        super().__init__(parent, columns=2)
+        self.bench = bench
+        self._batch = batch
+        with bench.store.read() as work:
+            states = ("released", "cut", "ready")
+            self._orders = work.orders.list(states=states, closed=False, sort="number")
+        self.order: ChoiceField[int] = ChoiceField(self)
+        self.line: ChoiceField[int] = ChoiceField(self)
+        self.weight = WeightField(self, required=True)
+        self.pieces = CountField(self, most=999)
+        self.other = TextField(self)
+        self.source = TextField(self)
+        for field in (
+            self.order,
+            self.line,
+            self.weight,
+            self.pieces,
+            self.other,
+            self.source,
+        ):
+            self.grid.add(field)
+        self.order.changed.connect(self._ordered)
+        self.retranslate()
+        last = batch.standing[-1] if batch.standing else None
+        if last is not None and any(one.id == last.order_id for one in self._orders):
+            self.order.set_value(last.order_id)
+            self._ordered()
+
+    def retranslate(self) -> None:
+        self.set_words(
+            self.tr("Put meat into batch {number}").format(number=self._batch.number),
+            self.tr(
+                "The raw weight of one owner's pieces or trim. Fat or pork from elsewhere must "
+                "come from inspected stock: say what it is and from which box or lot."
+            ),
+            self.tr("&Put it in"),
+            self.tr("&Leave it"),
+        )
+        self.order.set_label(self.tr("&Order"))
+        self.order.set_choices([(one.id, self._order_words(one)) for one in self._orders])
+        self.line.set_label(self.tr("L&ine"))
+        self.weight.set_label(self.tr("&Weight"))
+        self.pieces.set_label(self.tr("Pi&eces"))
+        self.other.set_label(self.tr("&Fat or pork from elsewhere"))
+        self.source.set_label(self.tr("Its so&urce"))
+
+    def attempt(self) -> str:
+        weight, order, line = self.weight.value(), self.order.value(), self.line.value()
+        assert weight is not None
+        with self.bench.store.work(self.bench.person, self.bench.station) as work:
+            if self.other.value():
+                source = self.source.value() or ""
+                put = work.batches.add(self._batch.id, self.other.value() or "", weight, source)
+            elif order is None or line is None:
+                return self.tr("Choose the order and its line.")
+            else:
+                choices = work.orders.get(order)
+                cut = next(
+                    (one.cut for one in (choices.choices if choices else ()) if one.line == line),
+                    "",
+                )
+                pieces = self.pieces.value() or 0
+                put = work.batches.put_in(self._batch.id, order, line, cut, weight, pieces)
+            if isinstance(put, Batch):
+                work.commit()
+                return ""
+        return self._refused(put)
+
+    def _refused(self, put: Refused) -> str:
+        if put.code in BARRED:
+            return self.bench.words.say(f"batches.barred_{put.code}", 1, **put.data)
+        if put.code == "source_missing":
+            self.source.complain(self.tr("From which inspected box or lot?"))
+            return self.tr("Say the source.")
+        if put.code == "not_gathering":
+            return self.tr("The batch has gone on; nothing more goes in.")
+        return self.tr("A weight above nothing is needed.")
+
+    def _ordered(self) -> None:
+        order_id = self.order.value()
+        if order_id is None:
+            self.line.set_choices([])
+            return
+        with self.bench.store.read() as work:
+            order = work.orders.get(order_id)
+        row = next(one for one in self._orders if one.id == order_id)
+        words = self.bench.words
+        choices = order.choices if order is not None else ()
+        fitting = [one for one in choices if self._batch.finish in one.finishes]
+        self.line.set_choices(
+            [
+                (one.line, capital(words.name(row.species, f"cut.{one.cut}")))
+                for one in (*fitting, *(one for one in choices if one not in fitting))
+            ]
+        )
+        if fitting:
+            self.line.set_value(fitting[0].line)
+
+    def _order_words(self, one: "OrderRow") -> str:
+        animal = self.bench.words.name(one.species, f"species.{one.species}")
+        return f"{one.number} · {one.owner or self.tr('to be named')} · {animal} {one.tags}"
+
+
+class CureFacts(FormDialog):
+    """The cure that went in; with a brine its weight and the pick-up too."""
+
+    def __init__(self, bench: "Bench", batch: Batch, parent: QWidget | None = None) -> None:
+        super().__init__(parent, columns=2)
+        self.bench = bench
+        self._batch = batch
+        assert batch.cure is not None
+        self.cure = WeightField(self)
+        self.brine = WeightField(self)
+        self.pickup = TextField(self, most=8)
+        self.cure.set_value(batch.cure.cure)
+        self.brine.set_value(batch.cure.brine)
+        if batch.cure.pickup is not None:
+            self.pickup.set_value(decimal_text(batch.cure.pickup * 100))
+        self.grid.add(self.cure)
+        if batch.cure.product in WITH_BRINE:
+            self.grid.add(self.brine)
+            self.grid.add(self.pickup)
+        self.retranslate()
+
+    def retranslate(self) -> None:
+        self.set_words(
+            self.tr("Cure of batch {number}").format(number=self._batch.number),
+            self.bench.words.say("batches.caution"),
+            self.tr("&Check it"),
+            self.tr("&Leave it"),
+        )
+        self.cure.set_label(self.tr("&Cure mix that went in"))
+        self.brine.set_label(self.tr("Whole &brine, cure and all"))
+        self.pickup.set_label(self.tr("&Pick-up, in percent of the raw weight"))
+
+    def attempt(self) -> str:
+        pickup = _share(self.pickup.text())
+        if pickup is None and self.pickup.text().strip():
+            self.pickup.complain(self.tr("A percentage above nothing, like 12.5."))
+            return self.tr("Say the pick-up as it was weighed.")
+        with self.bench.store.work(self.bench.person, self.bench.station) as work:
+            said = work.batches.say_cure(
+                self._batch, cure=self.cure.value(), brine=self.brine.value(), pickup=pickup
+            )
+            if isinstance(said, StaleEdit):
+                return self.tr("Another station has changed this batch. Look again.")
+            work.commit()
+        return ""
+
+
+class WeighOut(FormDialog):
+    """The finished weight; it is divided by the weight that went in, to the scale's last step."""
+
+    def __init__(self, bench: "Bench", batch: Batch, parent: QWidget | None = None) -> None:
+        super().__init__(parent, columns=2)
+        self.bench = bench
+        self._batch = batch
+        self.weight = WeightField(self, required=True)
+        self.note = TextField(self)
+        self.grid.add(self.weight)
+        self.grid.add(self.note)
+        self.retranslate()
+
+    def retranslate(self) -> None:
+        self.set_words(
+            self.tr("Batch {number} is done").format(number=self._batch.number),
+            self.tr("Weigh all of it. Each owner's part goes by the weight that went in."),
+            self.tr("&Keep"),
+            self.tr("&Leave it"),
+        )
+        self.weight.set_label(self.tr("&Finished weight"))
+        self.note.set_label(self.tr("&Note"))
+
+    def attempt(self) -> str:
+        with self.bench.store.work(self.bench.person, self.bench.station) as work:
+            made = work.batches.move(
+                self._batch, "done", self.note.value() or "", self.weight.value()
+            )
+            if isinstance(made, Batch):
+                work.commit()
+                return ""
+        if isinstance(made, StaleEdit):
+            return self.tr("Another station has changed this batch. Look again.")
+        return self.tr("Nothing is in the batch, or the weight isn't above nothing.")
+
+
+def _share(text: str) -> Fraction | None:
+    try:
+        share = Fraction(text.strip().rstrip("%").strip()) / 100
+    except (ValueError, ZeroDivisionError):
+        return None
+    return share if share > 0 else None

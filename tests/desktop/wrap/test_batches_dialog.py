@@ -1,0 +1,154 @@
+"""A batch by keyboard: begun, filled, checked, moved on, weighed and divided."""
+
+from fractions import Fraction
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QWidget
+from pytestqt.qtbot import QtBot
+
+from db.store import Store
+from desktop.bench import Bench
+from desktop.wrap.batches_dialog import BatchesDialog
+from shared.curing.recipe import Ingredient, Recipe
+from shared.shop.people import SignedOn
+from shared.units import Weight
+from tests.db.examples import line, lot_of_halves, lot_of_one, order_of, settled
+from tests.desktop.audit import unnamed
+from tests.desktop.recorded_messages import RecordedMessages
+from tests.desktop.typing_in import type_into
+
+BACON = Recipe(
+    name="House bacon",
+    finish="cured_smoked",
+    ingredients=(Ingredient("salt"),),
+    allergens_known=True,
+    product="dry_cured",
+    strength=Fraction(1, 16),
+    ready="cook_before_eating",
+)
+
+
+@pytest.fixture
+def dialog(qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn) -> BatchesDialog:
+    """Two halves of one hog and a hog of somebody else's, all released to the block."""
+    with store.work(signed.person, signed.station) as work:
+        lots = (lot_of_halves(work), lot_of_one(work, "Cora Dahl"))
+        for lot in lots:
+            ids: list[int] = []
+            for share in lot.shares:
+                order = order_of(work, lot, share.number)
+                line(work, order)
+                ids.append(settled(work, order.id).id)
+            work.orders.release(lot.id, ids, snapshot="{}", pdf=b"%PDF sheet")
+        work.recipes.save(BACON)
+        work.commit()
+    made = BatchesDialog(bench)
+    qtbot.addWidget(made)
+    made.open()
+    qtbot.waitUntil(made.isActiveWindow)
+    return made
+
+
+def press(widget: QWidget, key: Qt.Key, held: Qt.KeyboardModifier | None = None) -> None:
+    """A key once the window that is meant has the keyboard."""
+    for _turn in range(100):
+        if widget.isActiveWindow():
+            break
+        widget.activateWindow()
+        QTest.qWait(5)
+    QTest.keyClick(widget, key, held or Qt.KeyboardModifier.NoModifier)
+
+
+def begun(dialog: BatchesDialog) -> None:
+    press(dialog, Qt.Key.Key_N, Qt.KeyboardModifier.ControlModifier)
+    form = dialog.dialog
+    assert form is not None
+    form.recipe.set_value(form.recipe._values[0])  # pyright: ignore
+    press(form, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
+
+
+def put(dialog: BatchesDialog, owner: str, weight: str) -> str:
+    """Put meat of that owner's first line in; what was refused, if it was."""
+    press(dialog, Qt.Key.Key_F8)
+    form = dialog.dialog
+    assert form is not None
+    wanted = next(one.id for one in form._orders if one.owner == owner)  # pyright: ignore
+    form.order.set_value(wanted)  # pyright: ignore
+    form._ordered()  # pyright: ignore
+    form.line.set_value(form.line._values[0])  # pyright: ignore
+    type_into(form.weight.line, weight)  # pyright: ignore
+    press(form, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
+    said = form.refusal.text()
+    if said:
+        form.reject()
+    return said
+
+
+def test_two_halves_of_one_hog_are_cured_together(dialog: BatchesDialog, store: Store) -> None:
+    begun(dialog)
+    assert put(dialog, "Anna Berg", "30") == ""
+    assert put(dialog, "Bert Iversen", "20") == ""
+    assert "can't be checked" in dialog.nitrite.text()
+    press(dialog, Qt.Key.Key_F9)
+    form = dialog.dialog
+    assert form is not None
+    type_into(form.cure.line, "0.5")  # pyright: ignore
+    press(form, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
+    # 0.5 lb × 0.0625 × 1,000,000 ÷ 50 lb = 625 ppm, the most of dry-cured meat (9 CFR 424.21(c)).
+    assert "625 ppm" in dialog.nitrite.text()
+    for _stage in ("curing", "smoking"):
+        press(dialog, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
+    press(dialog, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
+    form = dialog.dialog
+    assert form is not None
+    type_into(form.weight.line, "44.01")  # pyright: ignore
+    press(form, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
+    with store.read() as work:
+        (batch,) = work.batches.list()
+        shares = work.batches.shares(batch)
+    assert batch.state == "done"
+    assert list(shares.values()) == [Weight(2641, "lb", -2), Weight(1760, "lb", -2)]
+    assert "88 %" in dialog.facts.text()
+
+
+def test_meat_of_another_family_is_refused_where_one_looks(dialog: BatchesDialog) -> None:
+    begun(dialog)
+    put(dialog, "Anna Berg", "30")
+    said = put(dialog, "Cora Dahl", "10")
+    assert "21 USC 623(a)" in said
+    assert len(dialog.meat.rows.rows()) == 1
+
+
+def test_what_was_put_in_by_mistake_is_taken_out_with_its_reason(
+    dialog: BatchesDialog, messages: RecordedMessages, store: Store
+) -> None:
+    begun(dialog)
+    put(dialog, "Anna Berg", "30")
+    messages.answers = ["wrong rack"]
+    dialog.meat.choose(0)
+    dialog.take_out()
+    assert not dialog.meat.rows.rows()
+    with store.read() as work:
+        (batch,) = work.batches.list()
+    assert [one.void for one in batch.put_in] == ["wrong rack"]
+
+
+def test_an_empty_batch_goes_nowhere(dialog: BatchesDialog) -> None:
+    begun(dialog)
+    press(dialog, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
+    assert "Nothing is in the batch" in dialog.said.text()
+
+
+def test_all_that_takes_the_keyboard_has_a_name(dialog: BatchesDialog) -> None:
+    assert unnamed(dialog) == []
+
+
+def test_the_sheet_says_whose_it_is_and_its_allergens(dialog: BatchesDialog, qtbot: QtBot) -> None:
+    begun(dialog)
+    put(dialog, "Anna Berg", "30")
+    dialog.print_sheet()
+    qtbot.waitUntil(lambda: getattr(dialog, "preview", None) is not None)
+    assert dialog.preview.pdf.startswith(b"%PDF")
+    dialog.preview.close()
