@@ -2,8 +2,9 @@
 
 from datetime import date
 from fractions import Fraction
+from typing import Any
 
-from sqlalchemy import and_, case, func, select
+from sqlalchemy import Select, and_, case, func, select
 from sqlalchemy.orm import aliased
 
 from db.columns import Cents
@@ -33,37 +34,7 @@ class Books:
 
         Payments go to the oldest charges of the order they were for.
         """
-        owing = (
-            select(POSTED.customer_id, POSTED.order_id, POSTED.lot_id)
-            .where(POSTED.account == "receivable")
-            .group_by(POSTED.customer_id, POSTED.order_id, POSTED.lot_id)
-            .having(CENTS != 0)
-            .subquery()
-        )
-        rows = self._desk.connection.execute(
-            select(
-                func.coalesce(JOINED.id, OWN.id),
-                func.coalesce(JOINED.name, OWN.name),
-                func.coalesce(JOINED.phone, OWN.phone),
-                Orders.number,
-                func.coalesce(owing.c.lot_id, 0),
-                POSTED.day,
-                POSTED.cents,
-            )
-            .select_from(owing)
-            .join(
-                POSTED,
-                and_(
-                    POSTED.account == "receivable",
-                    POSTED.customer_id == owing.c.customer_id,
-                    func.coalesce(POSTED.order_id, 0) == func.coalesce(owing.c.order_id, 0),
-                    func.coalesce(POSTED.lot_id, 0) == func.coalesce(owing.c.lot_id, 0),
-                ),
-            )
-            .join(OWN, OWN.id == owing.c.customer_id)
-            .outerjoin(JOINED, JOINED.id == OWN.joined_into)
-            .outerjoin(Orders, Orders.id == owing.c.order_id)
-        )
+        rows = self._desk.connection.execute(_owing())
         people: dict[int, tuple[str, str]] = {}
         moves: dict[int, dict[tuple[int, int], list[tuple[date, int]]]] = {}
         for who, name, phone, order, lot, day, cents in rows:
@@ -145,6 +116,41 @@ class Books:
             found = found.where(POSTED.day <= through)
         rows = self._desk.connection.execute(found.order_by(POSTED.account))
         return {row[0]: row[1] for row in rows}
+
+
+def _owing() -> Select[int, str, str, int, Any, date, int]:
+    """Every move on what customers owe, of orders that don't come to nothing."""
+    owing = (
+        select(POSTED.customer_id, POSTED.order_id, POSTED.lot_id)
+        .where(POSTED.account == "receivable")
+        .group_by(POSTED.customer_id, POSTED.order_id, POSTED.lot_id)
+        .having(CENTS != 0)
+        .subquery()
+    )
+    return (
+        select(
+            func.coalesce(JOINED.id, OWN.id),
+            func.coalesce(JOINED.name, OWN.name),
+            func.coalesce(JOINED.phone, OWN.phone),
+            Orders.number,
+            func.coalesce(owing.c.lot_id, 0),
+            POSTED.day,
+            POSTED.cents,
+        )
+        .select_from(owing)
+        .join(
+            POSTED,
+            and_(
+                POSTED.account == "receivable",
+                POSTED.customer_id == owing.c.customer_id,
+                func.coalesce(POSTED.order_id, 0) == func.coalesce(owing.c.order_id, 0),
+                func.coalesce(POSTED.lot_id, 0) == func.coalesce(owing.c.lot_id, 0),
+            ),
+        )
+        .join(OWN, OWN.id == owing.c.customer_id)
+        .outerjoin(JOINED, JOINED.id == OWN.joined_into)
+        .outerjoin(Orders, Orders.id == owing.c.order_id)
+    )
 
 
 def _owed(

@@ -69,42 +69,41 @@ def post(
         raise StoreBug(f"a {kind} that doesn't add up: {postings}")
     on = day or shop_day(desk)
     entry = desk.next_number("entry")
-    desk.add_rows(
-        LedgerPostings,
-        [
-            {
-                "entry_id": entry,
-                "position": position,
-                "account": one.account,
-                "cents": one.cents,
-                "day": on,
-                "code": one.code,
-                "species": one.species,
-                "tax_rate": one.tax_rate,
-                "customer_id": party.customer_id,
-                "order_id": party.order_id,
-                "lot_id": party.lot_id,
-            }
-            for position, one in enumerate(postings, start=1)
-        ],
-    )
-    desk.add_rows(
-        LedgerEntries,
-        [
-            {
-                "id": entry,
-                "kind": kind,
-                "day": on,
-                "number": about.number,
-                "bill_id": about.bill_id,
-                "payment_id": about.payment_id,
-                "memo": about.memo,
-                "at": desk.now,
-                **desk.stamp,
-            }
-        ],
-    )
+    desk.add_rows(LedgerPostings, _rows(entry, on, postings, party))
+    row: dict[str, object] = {
+        "id": entry,
+        "kind": kind,
+        "day": on,
+        "number": about.number,
+        "bill_id": about.bill_id,
+        "payment_id": about.payment_id,
+        "memo": about.memo,
+        "at": desk.now,
+        **desk.stamp,
+    }
+    desk.add_rows(LedgerEntries, [row])
     return entry
+
+
+def _rows(
+    entry: int, day: date, postings: Sequence[Posting], party: Party
+) -> list[dict[str, object]]:
+    return [
+        {
+            "entry_id": entry,
+            "position": position,
+            "account": one.account,
+            "cents": one.cents,
+            "day": day,
+            "code": one.code,
+            "species": one.species,
+            "tax_rate": one.tax_rate,
+            "customer_id": party.customer_id,
+            "order_id": party.order_id,
+            "lot_id": party.lot_id,
+        }
+        for position, one in enumerate(postings, start=1)
+    ]
 
 
 def party_of(desk: Desk, lot_id: int, order_id: int | None, customer_id: int | None) -> Party:

@@ -60,21 +60,10 @@ class PaymentBook:
         party = party_of(desk, lot, order_id, customer)
         before = standing(desk, party)
         number = desk.next_number("receipt")
-        new = desk.insert(
-            Payments,
-            {
-                "number": number,
-                "lot_id": lot,
-                "order_id": order_id,
-                "customer_id": customer,
-                "kind": kind,
-                "means": means,
-                "cents": cents,
-                "note": note.strip(),
-                "at": desk.now,
-                **desk.stamp,
-            },
-        )
+        row = {"number": number, "kind": kind, "means": means, "cents": cents}
+        whose = {"lot_id": lot, "order_id": order_id, "customer_id": customer}
+        kept = {"note": note.strip(), "at": desk.now, **desk.stamp}
+        new = desk.insert(Payments, {**row, **whose, **kept})
         moved = payment_postings(kind, means, cents, before, from_before=from_before)
         about = About(number, payment_id=new, memo=note.strip())
         post(desk, "opening" if from_before else kind, moved, party, about)

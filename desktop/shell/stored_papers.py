@@ -13,6 +13,7 @@ if TYPE_CHECKING:
     from db.unit_of_work import Work
     from desktop.office.billing import Billing
     from printing.words import Words
+    from shared.billing.quantities import HangingWeights
     from shared.billing.statement import Price
     from shared.cutting.order import Question
     from shared.shop.lots import Lot
@@ -149,7 +150,6 @@ def ticket_paper(store: "Store", number: int, words: "Words") -> bytes:
     from desktop.office.billing import address_lines
     from printing.counts import share_counts
     from printing.weight_ticket import TicketShare, weight_ticket
-    from shared.billing.quantities import HangingWeights, hanging_weights
     from shared.carcass.anatomy import catalogue
     from shared.cutting.forecast import Forecast
 
@@ -159,11 +159,7 @@ def ticket_paper(store: "Store", number: int, words: "Words") -> bytes:
         question, packages = work.lots.question(lot.id), work.packages.of_lot(lot.id)
     known = catalogue(lot.species)
     fore = known.ranges.fore_share if shop.fore_share is None else shop.fore_share
-    held = next(one.holdings for one in question.shares if one.number == order.share)
-    kind = "chilled" if shop.hanging_basis == "chilled" else "hot"
-    hanging = hanging_weights(question.carcasses, held, kind, fore)
-    if not isinstance(hanging, HangingWeights):
-        raise refused(hanging, words)
+    hanging = _before_cutting(question, order.share, shop.hanging_basis, fore, words)
     counts = share_counts(
         question,
         known,
@@ -188,6 +184,20 @@ def ticket_paper(store: "Store", number: int, words: "Words") -> bytes:
         made=now(),
         words=words,
     )
+
+
+def _before_cutting(
+    question: "Question", share: int, basis: str, fore: "Fraction", words: "Words"
+) -> "HangingWeights":
+    """What the share weighed before cutting, as the shop goes by; or a refusal."""
+    from shared.billing.quantities import HangingWeights, hanging_weights
+
+    held = next(one.holdings for one in question.shares if one.number == share)
+    kind = "chilled" if basis == "chilled" else "hot"
+    found = hanging_weights(question.carcasses, held, kind, fore)
+    if not isinstance(found, HangingWeights):
+        raise refused(found, words)
+    return found
 
 
 def _hanging(question: "Question", share: int, fore: "Fraction") -> "Fraction | None":
