@@ -202,7 +202,7 @@ _SKINS: tuple[Skin, ...] = ("scalded", "skinned", "unknown")
 
 def _kinds() -> list[str]:
     """The animals there are figures for, the commonest first."""
-    usual = ["pork", "beef", "lamb", "goat"]
+    usual = ["pork", "beef", "lamb", "goat", "deer"]
     there = species()
     return [one for one in usual if one in there] + [one for one in there if one not in usual]
 

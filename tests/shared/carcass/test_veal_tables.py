@@ -5,6 +5,7 @@ from fractions import Fraction
 import pytest
 
 from shared.carcass.anatomy import catalogue
+from shared.carcass.catalogue import Catalogue
 from shared.carcass.weights import usual_dressing
 from shared.units import NG_PER_LB, read_length
 from tests.shared.carcass.cut_out import CutOut, Line, show
@@ -59,12 +60,10 @@ def test_veal_is_leaner_and_bonier_than_the_beef_it_is_derived_from() -> None:
     assert whole("bone", VEAL) > whole("bone", BEEF)
 
 
-def whole(figure: str, of: object) -> Fraction:
-    file = VEAL if of is VEAL else BEEF
-    return sum(
-        (part.share * getattr(part, figure) for part in file.parts.values() if part.counted),
-        Fraction(0),
-    )
+def whole(figure: str, of: Catalogue) -> Fraction:
+    """Fraction of what hangs that is lean, fat or bone."""
+    parts = [part for part in of.parts.values() if part.counted]
+    return sum((part.share * getattr(part, figure) for part in parts), Fraction(0))
 
 
 def test_lengths_follow_beef_by_the_cube_root() -> None:
