@@ -1,5 +1,6 @@
 """The checks of a species file: each fault, planted in a sound little file, is found."""
 
+from dataclasses import replace
 from fractions import Fraction
 
 import pytest
@@ -143,3 +144,9 @@ def test_a_run_that_goes_from_tail_to_head_is_found() -> None:
 def test_ribs_with_a_gap_between_them_are_found() -> None:
     gap = 'ribs = 7 }, { code = "a", length = "1 in" }, { code = "b", length = "1 in", ribs = 1 }]'
     assert "rib_order" in {one.code for one in faults("ribs = 7 }]", gap)}
+
+
+def test_a_forequarter_that_its_parts_dont_come_to_is_found() -> None:
+    beef = catalogue("beef")
+    off = replace(beef, ranges=replace(beef.ranges, fore_share=Fraction("0.60")))
+    assert [one.code for one in check(off) if one.level == "wrong"] == ["fore_share"]

@@ -34,7 +34,9 @@ def test_chilled_is_better_than_hot_and_hot_than_live() -> None:
     assert sides(hot) == ((Fraction(98), "hot"),) * 2
     on_foot = Carcass("pork", live=live, booked=booked, skin="skinned")
     # 290 lb at the middle of 63 to 71 %, less 2 %, halved.
-    assert sides(on_foot) == ((Fraction("95.207"), "live"),) * 2
+    hanging = side_weights(on_foot, PORK)
+    assert [Fraction(one.hanging_ng, NG_PER_LB) for one in hanging] == [Fraction("95.207")] * 2
+    assert {one.basis for one in hanging} == {"live"}
     assert sides(Carcass("pork", booked=booked)) == ((Fraction(98), "booked"),) * 2
     assert sides(Carcass("pork")) == ((Fraction(100), "reference"),) * 2
 
