@@ -37,7 +37,7 @@ __all__ = [
 CONFLICT_KINDS = (
     "length", "whole", "share", "single", "trim", "srm", "gone", "skin", "not_owned", "thickness",
     "joined", "amount", "pinned", "leaner", "not_whole",
-    "batch",
+    "batch", "led",
 )  # fmt: skip
 REMEDY_KINDS = (
     "less", "rest", "other_side", "neighbour", "other_cut", "leave_out", "two_lines", "ask_other",

@@ -123,7 +123,7 @@ class Conflict:
     `kind`: "length" (asked, expected, most in length units), "whole" (a part wanted twice),
     "share" (fractions), "single" (one to an animal), "trim" (nanograms), "srm", "gone", "skin",
     "not_owned", "thickness", "joined", "amount", "pinned", "leaner", "not_whole", "batch" (asked
-    the whole batch, expected what its lines come to).
+    the whole batch, expected what its lines come to), "led" (its share is cut as another says).
     """
 
     lines: tuple[int, ...]

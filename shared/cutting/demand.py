@@ -71,7 +71,8 @@ class Demand:
 class Shop:
     """What every choice of a question needs to be compiled.
 
-    `split`: something is held in part only; `rooms` are the parts of divided singles.
+    `split`: something is held in part only; `rooms` are the parts of divided singles,
+    `led` the shares that are cut as another says.
     """
 
     ways: Ways
@@ -82,6 +83,7 @@ class Shop:
     denominator: int
     split: bool
     rooms: Rooms
+    led: frozenset[int] = frozenset()
 
 
 _COUNTED = ("pieces", "slices", "up_to", "at_least")
@@ -94,6 +96,9 @@ def demand(choice: Choice, shop: Shop) -> Demand:
         return Demand(choice, _no_cut(choice), refusal=Refusal("amount"))
     found = Demand(choice, cut)
     kind = choice.amount.kind
+    if choice.share in shop.led:
+        found.refusal = Refusal("led")
+        return found
     if not _understood(choice, cut):
         found.refusal = Refusal("amount")
         return found

@@ -293,7 +293,8 @@ def shop_of(question: Question, ways: Ways) -> Shop:
     split = bool(rooms) or any(one.split for mine in held.values() for one in mine)
     denominator = ways.denominator * _fractions(question.choices) * _parts_of_sides(held)
     denominator *= lcm(1, *[room.denominator for room in rooms.values()])
-    return Shop(ways, herd, held, question.settings, carcasses, denominator, split, rooms)
+    led = frozenset([one.number for one in question.shares if one.leader is not None])
+    return Shop(ways, herd, held, question.settings, carcasses, denominator, split, rooms, led)
 
 
 def _fractions(choices: Iterable[Choice]) -> int:

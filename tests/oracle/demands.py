@@ -81,6 +81,8 @@ def unit_weight(lot: Lot, bundle: Bundle) -> Fraction:
 
 def refusal(lot: Lot, choice: Json) -> str:
     """Why a choice can't be asked whatever else is asked, or ""."""
+    if lot.shares[choice["share"]].get("leader"):
+        return "led"
     cut = lot.species.cuts[choice["cut"]]
     amount = choice["amount"]
     kind = amount if isinstance(amount, str) else next(key for key in amount if key != "of")

@@ -171,6 +171,8 @@ def _shares(draw: random.Random, species: Species, carcasses: int) -> list[Json]
     for place, piece in enumerate(pieces):
         mine = shares[place] if place < owners else draw.choice(shares)
         mine["holdings"] += piece
+    if owners > 1 and draw.random() < 0.05:
+        shares[-1]["leader"] = 1
     return shares
 
 
