@@ -170,7 +170,7 @@ def _head_left(paper: Paper, sheet: LotSheet) -> float:
     told = words.say("papers.side", side=sheet.side)
     paper.text(0, 20, told, CORNER, "bold")
     known = side_weights(carcass, sheet.catalogue)[sheet.side - 1]
-    weight = words.say(f"papers.weight_{known.basis}", weight=pounds_text(known.nanograms))
+    weight = words.say(f"papers.weight_{known.basis}", weight=pounds_text(known.hanging_ng))
     paper.text(0, 38, f"{species}, {weight}", MAIN * 0.8, "semibold")
     _bars(paper, carcass.tag, width(told, "bold", CORNER) + 26)
     return 58.0

@@ -14,6 +14,7 @@ from importlib.resources import files
 from shared import orderfile_codes
 from shared.carcass import anatomy
 from shared.carcass.carcass import Carcass, Gone, Holding, Measured, Share, SideWeights
+from shared.carcass.dressing import USUAL, Dressing
 from shared.cutting.order import (
     Added,
     Amount,
@@ -34,7 +35,7 @@ MOST_CARCASSES = 100
 MOST_COUNT = 9999
 _CARCASS_KEYS = (
     *("tag", "sex", "age", "skin", "regime", "split", "live", "hot", "hot_whole", "chilled"),
-    *("booked", "gone", "measured", "condemned"),
+    *("booked", "gone", "measured", "condemned", "dressing"),
 )
 _CHOICE_KEYS = (
     *("way", "thickness", "piece_weight", "ribs", "lean", "package", "finishes", "note"),
@@ -161,6 +162,19 @@ def _carcass(fields: Fields, node: Node, species: str) -> Carcass:
         gone=fields.items(got.get("gone"), lambda one: _gone(fields, one)),
         measured=fields.items(got.get("measured"), lambda one: _measured(fields, one)),
         condemned=fields.flag(got.get("condemned")),
+        dressing=_dressing(fields, got.get("dressing")),
+    )
+
+
+def _dressing(fields: Fields, node: Node | None) -> Dressing:
+    if node is None:
+        return USUAL
+    got = fields.members(node, (), ("head", "feet", "leaf", "kidneys"))
+    return Dressing(
+        head=fields.one_of(got.get("head"), ("on", "off"), ""),
+        feet=fields.one_of(got.get("feet"), ("on", "off"), ""),
+        leaf=fields.one_of(got.get("leaf"), ("in", "out"), ""),
+        kidneys=fields.one_of(got.get("kidneys"), ("in", "out"), ""),
     )
 
 

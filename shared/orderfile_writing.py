@@ -107,6 +107,7 @@ def _carcass(carcass: Carcass) -> Members:
                 {"stretch": one.stretch, "side": one.side, "length": length_words(one.length)}
                 for one in carcass.measured
             ),
+            "dressing": dict(carcass.dressing.said()),
         }
     )
     if carcass.split is not None:

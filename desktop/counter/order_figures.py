@@ -68,9 +68,9 @@ class OrderFigures(QWidget):
         total, basis = 0, ""
         for carcass in desk.question.carcasses:
             sides = side_weights(carcass, desk.catalogue)
-            total += sum(side.nanograms for side in sides)
+            total += sum(side.hanging_ng for side in sides)
             basis = sides[0].basis
-        name = self.tr("Hanging, whole lot, by {basis}").format(basis=words.say(f"basis.{basis}"))
+        name = self.tr("Whole lot, {basis}").format(basis=words.say(f"basis.{basis}"))
         return name, whole_pounds_text(total)
 
     def _priced(

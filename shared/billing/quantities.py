@@ -150,7 +150,7 @@ def expected_sides(carcass: Carcass, catalogue: Catalogue, pick: Pick = "mid") -
     )
     spread = {"low": 1 - SPREAD, "mid": Fraction(1), "high": 1 + SPREAD}["mid" if weighed else pick]
     first, second = (
-        Fraction(side.nanograms, NG_PER_LB) * spread for side in side_weights(carcass, catalogue)
+        Fraction(side.hanging_ng, NG_PER_LB) * spread for side in side_weights(carcass, catalogue)
     )
     kept = 1 - catalogue.ranges.shrink
     return ExpectedSides((first / kept, second / kept), (first, second))

@@ -5,6 +5,7 @@ from fractions import Fraction
 from typing import Literal
 
 from shared.carcass.catalogue import Quarter
+from shared.carcass.dressing import USUAL, Dressing
 from shared.units import Weight
 
 Age = Literal["under_30", "30_and_over", "unknown"]
@@ -78,6 +79,7 @@ class Carcass:
     gone: tuple[Gone, ...] = ()
     measured: tuple[Measured, ...] = ()
     condemned: bool = False
+    dressing: Dressing = USUAL
 
 
 @dataclass(frozen=True, slots=True)

@@ -11,6 +11,7 @@ from typing import Literal
 
 from shared.carcass.carcass import Carcass
 from shared.carcass.catalogue import Catalogue, Ranges
+from shared.carcass.dressing import hung_fraction
 
 SideBasis = Literal["chilled", "hot", "live", "booked", "reference"]
 
@@ -19,19 +20,22 @@ SideBasis = Literal["chilled", "hot", "live", "booked", "reference"]
 class SideWeight:
     """The chilled weight of one side as far as it is known, and what it was made from.
 
-    `nanograms` is rebased: what was cut off before the scale is added back, since the parts'
-    shares are shares of a whole side. A side weighed at 350 lb after 22 lb of chuck was cut off
-    is a 372-lb side without 22 lb.
+    `nanograms` is rebased to a whole side in the species' reference dressing, since the parts'
+    shares are shares of that. What was cut off before the scale is added back: a side weighed at
+    350 lb after 22 lb of chuck was cut off is a 372-lb side without 22 lb. `hanging_ng` is what
+    hangs there, 350 lb.
     """
 
     nanograms: int
     basis: SideBasis
+    hanging_ng: int
 
 
 def side_weights(carcass: Carcass, catalogue: Catalogue) -> tuple[SideWeight, SideWeight]:
     """Side 1 and side 2.
 
-    Worked number: pork, hot 100 lb a side, shrink 2 % gives 98 lb a side, basis "hot".
+    Worked numbers: pork, hot 100 lb a side, shrink 2 % gives 98 lb a side, basis "hot"; skinned
+    it is cut as a scalded side of 98 × 210.9/196.3 = 105.3 lb.
     """
     first, second = _side(carcass, catalogue, 0), _side(carcass, catalogue, 1)
     return first, second
@@ -57,27 +61,39 @@ def usual_dressing(ranges: Ranges, *classes: str) -> tuple[Fraction, Fraction]:
 
 
 def _side(carcass: Carcass, catalogue: Catalogue, index: int) -> SideWeight:
-    before = sum(
-        gone.weight.nanograms
-        for gone in carcass.gone
-        if gone.before_scale and gone.weight is not None and gone.side == index + 1
-    )
+    hung = hung_fraction(catalogue, carcass.skin, carcass.dressing)
+    found = _hanging(carcass, catalogue, index)
+    if found is None:
+        reference = catalogue.reference_side_ng
+        return SideWeight(reference, "reference", int(reference * hung))
+    hanging, basis = found
+    whole = hanging
+    if basis in ("chilled", "hot"):
+        whole += sum(
+            gone.weight.nanograms
+            for gone in carcass.gone
+            if gone.before_scale and gone.weight is not None and gone.side == index + 1
+        )
+    return SideWeight(int(whole / hung), basis, hanging)
+
+
+def _hanging(carcass: Carcass, catalogue: Catalogue, index: int) -> tuple[int, SideBasis] | None:
     chilled = carcass.chilled[index].nanograms
     if chilled is not None:
-        return SideWeight(chilled + before, "chilled")
+        return chilled, "chilled"
     kept = 1 - catalogue.ranges.shrink
     hot = carcass.hot[index].nanograms
     if hot is None and carcass.hot_whole is not None:
         hot = _half(carcass.hot_whole.nanograms, index)
     if hot is not None:
-        return SideWeight(int(hot * kept) + before, "hot")
+        return int(hot * kept), "hot"
     if carcass.live is not None:
         low, high = usual_dressing(catalogue.ranges, carcass.skin, carcass.sex)
         whole = int(carcass.live.nanograms * (low + high) / 2 * kept)
-        return SideWeight(_half(whole, index), "live")
+        return _half(whole, index), "live"
     if carcass.booked is not None:
-        return SideWeight(_half(int(carcass.booked.nanograms * kept), index), "booked")
-    return SideWeight(catalogue.reference_side_ng, "reference")
+        return _half(int(carcass.booked.nanograms * kept), index), "booked"
+    return None
 
 
 def _half(whole: int, index: int) -> int:

@@ -8,8 +8,9 @@ tongue) are told apart, beside the rows.
 from dataclasses import dataclass
 from fractions import Fraction
 
-from shared.carcass.carcass import Holding, Share
+from shared.carcass.carcass import Carcass, Holding, Share
 from shared.carcass.catalogue import Catalogue, Part
+from shared.carcass.dressing import on_the_scale
 from shared.carcass.weights import side_weights
 from shared.cutting.answer import Answer, PlanLine
 from shared.cutting.forecast import Forecast, kept
@@ -73,7 +74,7 @@ def hanging_ng(share: Share, question: Question, catalogue: Catalogue) -> int:
 
 def _held(holding: Holding, question: Question, catalogue: Catalogue) -> int:
     carcass = question.carcasses[holding.carcass]
-    whole = side_weights(carcass, catalogue)[holding.side - 1].nanograms
+    whole = side_weights(carcass, catalogue)[holding.side - 1].hanging_ng
     fore = int(whole * catalogue.ranges.fore_share)
     of_side = {"": whole, "fore": fore, "hind": whole - fore}[holding.quarter]
     return int(of_side * holding.fraction)
@@ -112,7 +113,8 @@ def _parts(
     }
     for holding in share.holdings:
         for part in catalogue.parts.values():
-            if not part.counted or part.per == "animal" or part.by_nature_trim:
+            hung = _hung(part, question.carcasses[holding.carcass])
+            if not hung or part.per == "animal" or part.by_nature_trim:
                 continue
             if holding.quarter not in ("", part.quarter):
                 continue
@@ -174,10 +176,15 @@ def _uncounted(made: PlanLine, question: Question, catalogue: Catalogue) -> int:
     total = 0
     for taken in made.taken:
         part = catalogue.parts[taken.part]
-        if not part.counted:
+        if not _hung(part, question.carcasses[made.carcass]):
             whole = _part_ng(part, made.carcass, made.side, question, catalogue)
             total += int(whole * taken.fraction)
     return total
+
+
+def _hung(part: Part, carcass: Carcass) -> bool:
+    """Whether the part was on the carcass when it was weighed."""
+    return on_the_scale(part, carcass.skin, carcass.dressing)
 
 
 def _gone(share: Share, question: Question, catalogue: Catalogue) -> int:
@@ -187,7 +194,9 @@ def _gone(share: Share, question: Question, catalogue: Catalogue) -> int:
         for gone in carcass.gone:
             holding = held.get((number, gone.side))
             part = catalogue.parts[gone.part]
-            if holding is None or not part.counted or holding.quarter not in ("", part.quarter):
+            if holding is None or gone.before_scale or not _hung(part, carcass):
+                continue
+            if holding.quarter not in ("", part.quarter):
                 continue
             whole = _part_ng(part, number, gone.side, question, catalogue)
             weight = gone.weight.nanograms if gone.weight is not None else whole

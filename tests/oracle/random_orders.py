@@ -112,6 +112,14 @@ def _carcass(draw: random.Random, species: Species, theme: str) -> Json:
     carcass["regime"] = draw.choice(["custom", "inspected"])
     carcass["skin"] = draw.choice(["scalded", "scalded", "skinned"])
     carcass["split"] = draw.choice([True, False, None])
+    # an order's own source, so that a new field leaves all other orders as they were
+    apart = random.Random(f"dressing {carcass['tag']}")
+    if apart.random() < 0.3:
+        carcass["dressing"] = {
+            "head": apart.choice(["on", "off"]),
+            "kidneys": apart.choice(["in", "out"]),
+            **({"feet": "off", "leaf": "in"} if apart.random() < 0.5 else {}),
+        }
     if draw.random() < 0.03:
         carcass["condemned"] = True
     if draw.random() < 0.4:

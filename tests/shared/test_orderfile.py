@@ -16,6 +16,7 @@ from jsonschema import Draft202012Validator
 
 from shared.carcass import anatomy
 from shared.carcass.carcass import Carcass, Gone, Holding, Measured, Share, SideWeights
+from shared.carcass.dressing import Dressing
 from shared.cutting.order import Amount, Choice, Package, Question, Settings
 from shared.cutting.plan import plan
 from shared.orderfile import FileFault, OrderFile, read, read_form, schema, write
@@ -289,6 +290,7 @@ amounts = st.one_of(
 packages = st.builds(Package, st.none() | counts, st.none()) | st.builds(
     Package, st.none(), weights
 )
+on_off, in_out = st.sampled_from(["", "on", "off"]), st.sampled_from(["", "in", "out"])
 carcasses = st.builds(
     Carcass,
     species=st.just("pork"),
@@ -302,6 +304,7 @@ carcasses = st.builds(
     hot=st.tuples(side_weights, side_weights),
     chilled=st.tuples(side_weights, side_weights),
     hot_whole=maybe_weight,
+    dressing=st.builds(Dressing, on_off, on_off, in_out, in_out),
     booked=maybe_weight,
     gone=st.lists(
         st.builds(Gone, codes, st.integers(0, 2), maybe_weight, words, st.booleans()), max_size=2

@@ -5,6 +5,7 @@ from fractions import Fraction
 
 from shared.carcass.anatomy import catalogue
 from shared.carcass.carcass import Carcass, Gone, Holding, Share, SideWeights
+from shared.carcass.dressing import Dressing
 from shared.cutting.answer import Answer
 from shared.cutting.forecast import forecast
 from shared.cutting.order import Amount, Choice, Question
@@ -66,3 +67,34 @@ def test_a_forequarter_hangs_at_the_tables_share() -> None:
     assert hanging_ng(hind, question, beef) == 180 * NG_PER_LB
     empty = Account(1, 0, (("packages", 0),), 0)
     assert empty.take_home == 0
+
+
+def test_a_skinned_head_on_hog_still_adds_up_and_loses_no_skin_twice() -> None:
+    question, _ = planned()
+    side = SideWeights(whole=Weight(95, "lb"))
+    carcass = replace(
+        question.carcasses[0],
+        skin="skinned",
+        hot=(SideWeights(), SideWeights()),
+        chilled=(side, side),
+        dressing=Dressing(head="on"),
+    )
+    question = replace(question, carcasses=(carcass,), choices=())
+    for account in told(question, plan(question, PORK)):
+        assert account.hanging_ng == 95 * NG_PER_LB
+        # nothing is asked for: the head, nobody's by sides, is all that isn't on the two sides
+        head = PORK.parts["head"].share + PORK.parts["tongue"].share + PORK.parts["tail"].share
+        hung = 1 - Fraction("14.6") / Fraction("210.9") + head
+        assert account.row("between_owners") <= account.hanging_ng * head / hung * 2
+        assert account.row("not_kept") < NG_PER_LB * 4
+        assert sum(weight for _, weight in account.rows) == account.hanging_ng
+
+
+def test_what_went_before_the_scale_is_no_row() -> None:
+    question, _ = planned()
+    lost = Gone("jowl", 1, Weight(1, "lb"), "abscess", before_scale=True)
+    carcass = replace(question.carcasses[0], gone=(lost,))
+    question = replace(question, carcasses=(carcass,))
+    first, _second = told(question, plan(question, PORK))
+    assert first.row("gone") == 0
+    assert sum(weight for _, weight in first.rows) == first.hanging_ng
