@@ -1,0 +1,1 @@
+"""What a scale says on its line: patterns as data, and what a reading means."""
