@@ -150,5 +150,6 @@ class AnswerPanel(SidePanel):
             item = self._list.takeAt(0)
             widget = item.widget() if item is not None else None
             if widget is not None:
+                widget.hide()  # or a layout that still waits to show it makes a window of it
                 widget.setParent(None)
                 widget.deleteLater()

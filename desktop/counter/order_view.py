@@ -78,7 +78,7 @@ class OrderView(QWidget):
     def show_order(self, lot_id: int, order_id: int) -> None:
         """Open an order of a lot."""
         self.desk = OrderDesk(self.bench, lot_id, order_id)
-        self.table.unfolded = ""
+        self.table.unfolded = next_to_do(self.desk, "")
         self.stage.turn(side_by_side=False)
         self._read_rates()
         self.show_again()
@@ -351,6 +351,7 @@ class OrderView(QWidget):
         if self.desk is not None:
             self.desk.show(order_id)
             self.refuse("")
+            self.table.unfolded = next_to_do(self.desk, "")
             self.show_again()
 
 
