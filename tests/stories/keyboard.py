@@ -13,10 +13,14 @@ PLAIN = Qt.KeyboardModifier.NoModifier
 
 
 class Keyboard:
-    """Presses keys on whatever has the focus; touches nothing in any other way."""
+    """Presses keys on whatever has the focus; touches nothing in any other way.
+
+    `count` is every key pressed so far; a key held down with another counts as one more.
+    """
 
     def __init__(self, qtbot: QtBot) -> None:
         self._qtbot = qtbot
+        self.count = 0
 
     def focused(self) -> QWidget:
         """What has the focus; waits for a window that is just opening."""
@@ -27,7 +31,9 @@ class Keyboard:
 
     def press(self, key: Qt.Key, modifier: Qt.KeyboardModifier = PLAIN) -> None:
         """One key, perhaps with Ctrl."""
+        self.count += 1 if modifier == PLAIN else 2
         QTest.keyClick(self.focused(), key, modifier)
+        QApplication.processEvents()
 
     def at(self, dialog: QWidget) -> None:
         """Wait until a window that was asked for, or that is left over, has the keyboard.
@@ -58,4 +64,11 @@ class Keyboard:
         self.tab_to(field)
         self.ctrl(Qt.Key.Key_A)
         self.press(Qt.Key.Key_Delete)
-        type_into(self.focused(), text)
+        self.type(text)
+
+    def type(self, text: str) -> None:
+        """Letters, one key each."""
+        self.count += len(text)
+        for letter in text:
+            type_into(self.focused(), letter)
+            QApplication.processEvents()
