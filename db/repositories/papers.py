@@ -1,8 +1,9 @@
 """Kept papers: what was printed, from what, and its bytes; printing again prints the bytes."""
 
-from typing import cast
+from collections.abc import Mapping, Sequence
+from typing import Any, cast
 
-from sqlalchemy import ColumnElement, select
+from sqlalchemy import ColumnElement, Select, false, or_, select
 
 from db.desk import Desk
 from db.tables.papers import Changes, Papers
@@ -114,22 +115,37 @@ class ChangeBook:
 
     def of(self, subject: str, subject_id: int, limit: int = 200) -> tuple[Change, ...]:
         """Who did what to it, newest first."""
+        mine = (Changes.subject == subject) & (Changes.subject_id == subject_id)
         rows = self._desk.connection.execute(
-            select(
-                Changes.id,
-                Changes.at,
-                Persons.name,
-                Stations.name,
-                Changes.subject,
-                Changes.subject_id,
-                Changes.what,
-                Changes.reason,
-                Changes.data,
-            )
-            .join(Persons, Persons.id == Changes.person_id)
-            .join(Stations, Stations.id == Changes.station_id)
-            .where(Changes.subject == subject, Changes.subject_id == subject_id)
-            .order_by(Changes.id.desc())
-            .limit(limit)
+            _changes().where(mine).order_by(Changes.id.desc()).limit(limit)
         )
         return tuple(Change(*row) for row in rows)
+
+    def of_all(self, subjects: Mapping[str, Sequence[int]]) -> tuple[Change, ...]:
+        """Who did what to any of these, by subject and ids, first to last."""
+        theirs = [
+            (Changes.subject == subject) & Changes.subject_id.in_(ids)
+            for subject, ids in subjects.items()
+        ]
+        rows = self._desk.connection.execute(
+            _changes().where(or_(false(), *theirs)).order_by(Changes.id)
+        )
+        return tuple(Change(*row) for row in rows)
+
+
+def _changes() -> Select[*tuple[Any, ...]]:
+    return (
+        select(
+            Changes.id,
+            Changes.at,
+            Persons.name,
+            Stations.name,
+            Changes.subject,
+            Changes.subject_id,
+            Changes.what,
+            Changes.reason,
+            Changes.data,
+        )
+        .join(Persons, Persons.id == Changes.person_id)
+        .join(Stations, Stations.id == Changes.station_id)
+    )

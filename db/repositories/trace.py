@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from sqlalchemy import Select, literal, or_, select, union_all
+from sqlalchemy import Select, literal, select, union_all
 from sqlalchemy.sql.elements import ColumnElement
 
 from db.desk import Desk
@@ -11,6 +11,7 @@ from db.repositories.losses import losses_of
 from db.repositories.lots import LotBook
 from db.repositories.orders import OrderBook
 from db.repositories.packages import PackageBook
+from db.repositories.papers import ChangeBook
 from db.repositories.payments import PaymentBook
 from db.repositories.sheets import SheetBook
 from db.repositories.weighings import weighings_of
@@ -19,10 +20,7 @@ from db.tables.customers import Customers
 from db.tables.lots import Animals, Lots
 from db.tables.orders import Orders
 from db.tables.packages import Packages
-from db.tables.papers import Changes
-from db.tables.people import Persons, Stations
 from shared.shop.customers import name_key
-from shared.shop.lists import Change
 from shared.shop.trace import Trace, TraceHit, TraceKind
 
 MOST = 12
@@ -97,30 +95,7 @@ class TraceBook:
             packages=PackageBook(desk).of_lot(lot_id),
             bills=BillBook(desk).of_lot(lot_id),
             payments=PaymentBook(desk).of_lot(lot_id),
-            changes=self._changes(lot_id, animals, [one.id for one in orders]),
+            changes=ChangeBook(desk).of_all(
+                {"lot": [lot_id], "animal": animals, "order": [one.id for one in orders]}
+            ),
         )
-
-    def _changes(self, lot_id: int, animals: list[int], orders: list[int]) -> tuple[Change, ...]:
-        mine = (
-            (Changes.subject == "lot") & (Changes.subject_id == lot_id),
-            (Changes.subject == "animal") & Changes.subject_id.in_(animals),
-            (Changes.subject == "order") & Changes.subject_id.in_(orders),
-        )
-        rows = self._desk.connection.execute(
-            select(
-                Changes.id,
-                Changes.at,
-                Persons.name,
-                Stations.name,
-                Changes.subject,
-                Changes.subject_id,
-                Changes.what,
-                Changes.reason,
-                Changes.data,
-            )
-            .join(Persons, Persons.id == Changes.person_id)
-            .join(Stations, Stations.id == Changes.station_id)
-            .where(or_(*mine))
-            .order_by(Changes.id)
-        )
-        return tuple(Change(*row) for row in rows)

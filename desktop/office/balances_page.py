@@ -9,7 +9,7 @@ from desktop.fields.dates import date_text
 from desktop.look.space import GROUP, TOGETHER, column
 from desktop.office.bill_columns import BillColumns
 from desktop.panels.heading import Words
-from desktop.tables import Column, Figure, RowsModel, Table
+from desktop.tables import Column, RowsModel, Table, count_column, money_column
 from shared.money import money_text
 from shared.shop.lists import BillRow, OrderRow
 
@@ -69,14 +69,7 @@ class BalancesPage(QWidget):
 
     def _columns(self) -> list[Column[BillRow]]:
         return [
-            Column(
-                "number",
-                lambda: self.tr("No."),
-                lambda row: Figure(str(row.number)),
-                kind="figure",
-                sort=lambda row: row.number,
-                width=70,
-            ),
+            count_column("number", lambda: self.tr("No."), lambda row: row.number, width=70),
             Column(
                 "kind",
                 lambda: self.tr("Paper"),
@@ -97,20 +90,10 @@ class BalancesPage(QWidget):
 
     def _sums(self) -> list[Column[BillRow]]:
         return [
-            Column(
-                "total",
-                lambda: self.tr("Total"),
-                lambda row: Figure(money_text(row.total_cents)),
-                kind="figure",
-                sort=lambda row: row.total_cents,
-                width=110,
-            ),
-            Column(
+            money_column("total", lambda: self.tr("Total"), lambda row: row.total_cents),
+            money_column(
                 "balance",
                 lambda: self.tr("Balance"),
-                lambda row: Figure("" if row.credits is not None else money_text(row.due_cents)),
-                kind="figure",
-                sort=lambda row: None if row.credits is not None else row.due_cents,
-                width=110,
+                lambda row: None if row.credits is not None else row.due_cents,
             ),
         ]

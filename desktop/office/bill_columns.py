@@ -6,7 +6,7 @@ from PySide6.QtCore import QObject
 
 from desktop.look.patterns import Mark
 from desktop.office.money_words import basis_words, line_words
-from desktop.tables import Column, Figure
+from desktop.tables import Column, Figure, count_column, money_column
 from shared.billing.bill import BillLine
 from shared.money import money_text, rate_text
 from shared.shop.lists import OrderRow
@@ -27,14 +27,7 @@ class BillColumns(QObject):
     def orders(self) -> list[Column[OrderRow]]:
         """An order with what is billed and due."""
         return [
-            Column(
-                "number",
-                lambda: self.tr("Order"),
-                lambda row: Figure(str(row.number)),
-                kind="figure",
-                sort=lambda row: row.number,
-                width=70,
-            ),
+            count_column("number", lambda: self.tr("Order"), lambda row: row.number, width=70),
             Column("owner", lambda: self.tr("Owner"), lambda row: row.owner, stretch=True),
             Column("animal", lambda: self.tr("Animal"), self._animal, width=130),
             Column(
@@ -45,22 +38,8 @@ class BillColumns(QObject):
                 mark=lambda row: Mark.SETTLED if row.state == "handed_over" else Mark.OPEN,
                 width=130,
             ),
-            Column(
-                "billed",
-                lambda: self.tr("Billed"),
-                lambda row: Figure(money_text(row.billed_cents)),
-                kind="figure",
-                sort=lambda row: row.billed_cents,
-                width=100,
-            ),
-            Column(
-                "due",
-                lambda: self.tr("Due"),
-                lambda row: Figure(money_text(row.due_cents)),
-                kind="figure",
-                sort=lambda row: row.due_cents,
-                width=100,
-            ),
+            money_column("billed", lambda: self.tr("Billed"), lambda row: row.billed_cents, 100),
+            money_column("due", lambda: self.tr("Due"), lambda row: row.due_cents, 100),
         ]
 
     def lines(self) -> list[Column[BillLine]]:

@@ -1,16 +1,14 @@
 """The columns of the rail's list of animals."""
 
-from collections.abc import Callable
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication
 
 from desktop.fields.dates import date_text
 from desktop.rail.state_words import state_mark, state_words
-from desktop.tables import Column, Figure, figure
+from desktop.tables import Column, pounds_column
 from shared.shop.lists import AnimalRow
 from shared.shop.states import ANIMAL_STATES
-from shared.units import pounds_text
 
 if TYPE_CHECKING:
     from desktop.bench import Bench
@@ -62,12 +60,12 @@ def _who(bench: "Bench") -> tuple[Column[AnimalRow], ...]:
 
 def _what(bench: "Bench") -> tuple[Column[AnimalRow], ...]:
     return (
-        _weight(
+        pounds_column(
             "live",
             lambda: QCoreApplication.translate("AnimalList", "Live"),
             lambda row: row.live_ng,
         ),
-        _weight(
+        pounds_column(
             "hot", lambda: QCoreApplication.translate("AnimalList", "Hot"), lambda row: row.hot_ng
         ),
         Column(
@@ -84,13 +82,3 @@ def _what(bench: "Bench") -> tuple[Column[AnimalRow], ...]:
             width=108,
         ),
     )
-
-
-def _weight(
-    key: str, title: Callable[[], str], nanograms: Callable[[AnimalRow], int | None]
-) -> Column[AnimalRow]:
-    def show(row: AnimalRow) -> str | Figure:
-        ng = nanograms(row)
-        return "" if ng is None else figure(pounds_text(ng))
-
-    return Column(key, title, show, kind="figure", sort=nanograms, width=104)

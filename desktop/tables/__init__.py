@@ -1,7 +1,17 @@
 """Read-only tables over ready rows."""
 
 from desktop.tables.columns import Column, Figure, figure
+from desktop.tables.figure_columns import count_column, money_column, pounds_column
 from desktop.tables.rows import RowsModel
 from desktop.tables.table import Table
 
-__all__ = ["Column", "Figure", "RowsModel", "Table", "figure"]
+__all__ = [
+    "Column",
+    "Figure",
+    "RowsModel",
+    "Table",
+    "count_column",
+    "figure",
+    "money_column",
+    "pounds_column",
+]

@@ -3,9 +3,8 @@
 from PySide6.QtCore import QObject
 
 from desktop.look.patterns import Mark
-from desktop.tables import Column, Figure, figure
+from desktop.tables import Column, Figure, count_column, pounds_column
 from desktop.wrap.wrapping import WrapLine
-from shared.units import pounds_text
 
 
 class LineColumns(QObject):
@@ -26,33 +25,16 @@ class LineColumns(QObject):
                 sort=lambda row: None if row.planned is None else row.planned.mid,
                 width=80,
             ),
-            Column(
-                "planned_lb",
-                lambda: self.tr("Expected"),
-                lambda row: "" if row.planned_ng is None else figure(pounds_text(row.planned_ng)),
-                kind="figure",
-                sort=lambda row: row.planned_ng,
-                width=94,
+            pounds_column(
+                "planned_lb", lambda: self.tr("Expected"), lambda row: row.planned_ng, width=94
             ),
         ]
 
     def _made(self) -> list[Column[WrapLine]]:
         return [
-            Column(
-                "made",
-                lambda: self.tr("Made"),
-                lambda row: Figure(str(row.packages)),
-                kind="figure",
-                sort=lambda row: row.packages,
-                width=70,
-            ),
-            Column(
-                "made_lb",
-                lambda: self.tr("Net"),
-                lambda row: figure(pounds_text(row.made_ng, 2)),
-                kind="figure",
-                sort=lambda row: row.made_ng,
-                width=100,
+            count_column("made", lambda: self.tr("Made"), lambda row: row.packages, width=70),
+            pounds_column(
+                "made_lb", lambda: self.tr("Net"), lambda row: row.made_ng, width=100, places=2
             ),
             Column(
                 "state",
