@@ -3,20 +3,19 @@
 from typing import cast
 
 from db.problems import StoreBug
+from db.tables.row import EXPONENTS
 from shared.units import Weight, WeightUnit
 
 
 def weight_values(name: str, weight: Weight | None) -> dict[str, object]:
     """The three columns of a weight; all null when there is none.
 
-    A weight that isn't whole nanograms can't be kept; reading never gives one.
+    What has more decimals than the store keeps is refused; reading never gives it.
     """
     if weight is None:
         return {f"{name}_count": None, f"{name}_unit": None, f"{name}_exponent": None}
-    try:
-        _ = weight.nanograms
-    except ValueError as error:
-        raise StoreBug(str(error)) from error
+    if weight.exponent not in EXPONENTS:
+        raise StoreBug(f"{weight.text()} has too many decimals")
     return {
         f"{name}_count": weight.count,
         f"{name}_unit": weight.unit,

@@ -51,6 +51,8 @@ NG_PER_G: Final = 1_000_000_000
 
 MOST_WEIGHT_NG: Final = 10_000_000 * NG_PER_LB
 """A reading must be below this; it fits a signed 64-bit column."""
+MOST_PLACES: Final = 12
+"""A weight has no more decimals than these."""
 MOST_LENGTH: Final = 10_000 * LENGTH_UNITS_PER_INCH
 
 _NG_PER: Final[dict[WeightUnit, int]] = {
@@ -110,14 +112,15 @@ class Weight:
 
     @property
     def nanograms(self) -> int:
-        """The weight in whole nanograms: 1 lb is 453,592,370,000.
+        """The weight in whole nanograms, rounded half up: 1 lb is 453,592,370,000.
 
-        Raises ValueError where it isn't whole; `read_weight` never gives such a weight.
+        For sorting and estimates: 8.5 oz are 240,970,946,562.5 ng, told as ...563. Sums of what
+        was weighed are made by `weight_sum` and stay exact.
         """
         exact = self.exact_nanograms
-        if exact.denominator != 1:
-            raise ValueError(f"{self.text()} isn't whole nanograms")
-        return exact.numerator
+        if exact.denominator == 1:
+            return exact.numerator
+        return (2 * exact.numerator + exact.denominator) // (2 * exact.denominator)
 
     @property
     def pounds(self) -> Fraction:
@@ -182,9 +185,9 @@ def read_weight(text: str, default_unit: WeightUnit | None = "lb") -> Weight | U
     """A weight from shop text, kept as typed.
 
     "3 1/2 lb" is 3.5 lb; "98.50" is 98.50 in the default unit; "1 lb 4 oz" is 1.25 lb; also
-    "12.34 kg", "3½", "3-1/2", "1,250 #". For a comma as decimal point see
-    `shared.reading.read_quantities`. Weights that aren't whole nanograms (1/3 lb, 1/2 oz,
-    0.00001 lb) are refused with the code "not_exact"; 10,000,000 lb and more with "too_large".
+    "12.34 kg", "3½", "3-1/2", "1,250 #", "8.5 oz". For a comma as decimal point see
+    `shared.reading.read_quantities`. Weights whose decimals never end (1/3 lb) or are more than
+    twelve are refused with the code "not_exact"; 10,000,000 lb and more with "too_large".
     `default_unit=None` asks for the unit to be said.
     """
     found = read_quantities(text)
@@ -207,7 +210,7 @@ def read_weight(text: str, default_unit: WeightUnit | None = "lb") -> Weight | U
     exact = value * _NG_PER[unit]
     if exact >= MOST_WEIGHT_NG:
         return Unread("too_large", text, (first.written, unit))
-    if exact.denominator != 1 or places < 0:
+    if not 0 <= places <= MOST_PLACES:
         return Unread("not_exact", text, tuple(f"{one.written} {unit}" for one, unit in parts))
     return Weight(int(value * 10**places), unit, -places)
 

@@ -41,9 +41,10 @@ class Row(DeclarativeBase):
 
 
 def nanograms_sql(name: str) -> str:
-    """The SQL that turns the three columns of a weight into nanograms; null where not whole.
+    """The SQL that turns the three columns of a weight into nanograms, rounded half up.
 
-    34.5 lb is count 345, unit lb, exponent -1: 345 * 45359237000 = 15,648,936,765,000 ng.
+    34.5 lb is count 345, unit lb, exponent -1: 345 * 45359237000 = 15,648,936,765,000 ng. 8.5 oz
+    are 240,970,946,562.5 ng, told as ...563; what was weighed stays in the three columns.
     """
     units = " ".join(f"WHEN '{unit}' THEN {_unit_sql(name, unit)}" for unit in UNIT_NANOGRAMS)
     return f"CASE {name}_unit {units} END"
@@ -59,7 +60,7 @@ def _step_sql(name: str, unit: WeightUnit, exponent: int) -> str:
     count, top, low = f"{name}_count", ratio.numerator, ratio.denominator
     if low == 1:
         return f"{count} * {top}"
-    return f"CASE {count} % {low} WHEN 0 THEN {count} / {low} * {top} END"
+    return f"{count} / {low} * {top} + ({count} % {low} * {2 * top} + {low}) / {2 * low}"
 
 
 def nanograms_column(name: str) -> Computed:

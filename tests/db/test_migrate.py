@@ -9,6 +9,7 @@ from alembic.autogenerate import compare_metadata
 from alembic.migration import MigrationContext
 from alembic.operations import Operations
 from alembic.script import ScriptDirectory
+from sqlalchemy.exc import IntegrityError
 
 import db.tables  # noqa: F401  # fills METADATA
 from db import migrate
@@ -178,3 +179,34 @@ def test_the_revision_is_read_without_alembic(store_path: Path, tmp_path: Path) 
     empty = sqlite3.connect(tmp_path / "empty.db")
     assert migrate.raw_revision(empty) is None
     empty.close()
+
+
+def test_half_an_ounce_is_kept_after_0011_and_the_locks_are_still_on(tmp_path: Path) -> None:
+    engine = file_engine(tmp_path / "s.db", foreign_keys=False)
+    migrate.upgrade(engine, "0010")
+    before = locks_of(tmp_path / "s.db")
+    migrate.upgrade(engine, "0011")
+    assert locks_of(tmp_path / "s.db") == before
+    with engine.begin() as connection:
+        connection.exec_driver_sql(
+            "INSERT INTO weighings (animal_id, kind, side, quarter, weight_count, weight_unit,"
+            " weight_exponent, scale, source, at, person_id, station_id, withdrawn, reason)"
+            " VALUES (1, 'hot', 1, '', 85, 'oz', -1, '', 'typed', '2026-03-02', 1, 1, 0, '')"
+        )
+        kept = connection.exec_driver_sql("SELECT weight_ng FROM weighings").scalar_one()
+        assert kept == 240_970_946_563
+        with pytest.raises(IntegrityError, match="rows are locked"):
+            connection.exec_driver_sql("UPDATE weighings SET weight_count = 1")
+    engine.dispose()
+
+
+def locks_of(path: Path) -> list[tuple[str, str]]:
+    """Indexes and triggers of the tables that were made anew."""
+    with sqlite3.connect(path) as connection:
+        rows = connection.execute(
+            "SELECT name, sql FROM sqlite_master WHERE type IN ('index', 'trigger')"
+            " AND tbl_name IN ('weighings', 'packages') ORDER BY name"
+        ).fetchall()
+    connection.close()
+    assert rows
+    return rows

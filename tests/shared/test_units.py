@@ -152,8 +152,7 @@ def test_weights_are_read_as_the_shop_writes_them(text: str, weight: Weight) -> 
         ("1 lb 4 kg", "mixed_units", ("1 lb", "4 kg")),
         ("4 oz 1 lb", "mixed_units", ("4 oz", "1 lb")),
         ("1/3 lb", "not_exact", ("1/3 lb",)),
-        ("1/2 oz", "not_exact", ("1/2 oz",)),
-        ("0.00001 lb", "not_exact", ("0.00001 lb",)),
+        ("0.0000000000001 lb", "not_exact", ("0.0000000000001 lb",)),
         ("10000000", "too_large", ("10000000", "lb")),
         ("9" * 5_000, "not_a_number", ()),
     ],
@@ -219,11 +218,15 @@ def test_only_pounds_come_from_pounds(text: str) -> None:
         Weight.from_pounds(text)
 
 
-def test_half_an_ounce_is_not_whole_nanograms() -> None:
-    half = Weight(5, "oz", -1)
-    assert half.exact_nanograms == Fraction(28_349_523_125, 2)
-    with pytest.raises(ValueError, match="whole nanograms"):
-        _ = half.nanograms
+def test_half_an_ounce_is_kept_as_weighed_and_rounded_only_in_nanograms() -> None:
+    """1 oz = 28.349523125 g exactly (NIST Handbook 44, Appendix C); 8.5 oz end in half of one."""
+    scale = Weight(85, "oz", -1)
+    assert read_weight("8.5 oz") == scale
+    assert scale.exact_nanograms * 2 == 481_941_893_125
+    assert scale.nanograms == 240_970_946_563
+    assert Weight(25, "oz", -2).nanograms == 7_087_380_781  # 0.25 oz: ...781.25 ng
+    assert weight_sum([scale] * 32).nanograms == 17 * NG_PER_LB
+    assert read_weight("2 lb 8.5 oz") == Weight(253125, "lb", -5)
 
 
 def test_weights_order_by_what_they_weigh() -> None:
