@@ -20,9 +20,10 @@ if TYPE_CHECKING:
 
     from desktop.counter.order_desk import OrderDesk
     from printing.words import Words as TradeWords
-    from shared.cutting.answer import Remedy
+    from shared.cutting.answer import Caution, Remedy
 
 MOST_OPEN = 6
+MOST_ALIKE = 2
 _MARKS = {"tight": Mark.TIGHT, "asks": Mark.TIGHT, "cant": Mark.CONTESTED}
 
 
@@ -73,8 +74,7 @@ class AnswerPanel(SidePanel):
         for one in desk.left_out.get(desk.order.id, ()):
             said = words_of(one.before, desk, words)
             self._say(self.tr("Last time also {line}: not here.").format(line=said), "quiet")
-        for caution in desk.answer.cautions:
-            self._say(sentences.caution(caution, *given), "quiet")
+        self._say_cautions(desk, words)
 
     def read_out(self, text: str) -> None:
         """The chosen row in full, as it is read to the owner."""
@@ -116,6 +116,22 @@ class AnswerPanel(SidePanel):
         across.addWidget(take, 0, Qt.AlignmentFlag.AlignTop)
         across.addWidget(words, 1)
         self._list.insertWidget(at, holder)
+
+    def _say_cautions(self, desk: "OrderDesk", words: "TradeWords") -> None:
+        """What concerns the shown owner; the same thing of many lines is said once."""
+        mine = {0, *(one.line for one in desk.order.choices)}
+        told: dict[str, list[Caution]] = {}
+        for caution in desk.answer.cautions:
+            if caution.line in mine:
+                told.setdefault(caution.code, []).append(caution)
+        for alike in told.values():
+            shown = alike if len(alike) <= MOST_ALIKE else alike[:1]
+            for one in shown:
+                said = sentences.caution(one, desk.question, desk.catalogue, words)
+                self._say(said, "quiet")
+            if len(shown) < len(alike):
+                rest = len(alike) - len(shown)
+                self._say(self.tr("The same of {count} more lines.").format(count=rest), "quiet")
 
     def _say_open(self, desk: "OrderDesk", words: "TradeWords") -> None:
         """The primals that hold something nobody has settled."""

@@ -53,7 +53,7 @@ class OrderFigures(QWidget):
             ),
             (self.tr("Packages"), range_words(packages) if packages.high else none),
             (
-                self.tr("Freezer, at 25 to 40 lb a cubic foot"),
+                self.tr("Freezer, 25 to 40 lb a ft³"),
                 self.tr("{span} ft³").format(span=_feet(least, most)) if most else none,
             ),
         ]

@@ -80,7 +80,17 @@ class OrderStage(QWidget):
                 for side in (1, 2)
             ]
         self.map.show_primals(desk.catalogue.species, sides, names, self.table.unfolded)
-        self.reading.emit(in_full(self.table.chosen()))
+        self.reading.emit(self._read_out())
+
+    def _read_out(self) -> str:
+        """The chosen row in full; on a primal that is open also what Enter takes."""
+        row = self.table.chosen()
+        text = in_full(row)
+        first = self.table.offer(1)
+        if row is None or row.line or row.offer is not None or first is None:
+            return text
+        shown = next(one for one in self.table.rows.rows() if one.offer == first)
+        return text + "\n" + self.tr("Enter takes {way}").format(way=in_full(shown))
 
     def _go_to(self, primal: str) -> None:
         self.table.go_to(primal)

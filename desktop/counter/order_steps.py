@@ -86,7 +86,7 @@ class OrderSteps(QWidget):
         self.menu.clear()
         for step in STEPS:
             words = said[step.code]
-            keys = QKeySequence(step.keys).toString(QKeySequence.SequenceFormat.NativeText)
+            keys = QKeySequence(step.keys).toString(QKeySequence.SequenceFormat.PortableText)
             action = self.menu.addAction(f"{words}\t{keys}")
             action.triggered.connect(self._wish(step.code))
             if step.code in self.buttons:

@@ -3,7 +3,7 @@
 from functools import partial
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QEvent, Qt, Signal
 from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import QWidget
 
@@ -20,6 +20,7 @@ from desktop.counter.price import cards_of, price
 from desktop.counter.refusal_words import problem_words
 from desktop.counter.ways_offered import next_to_do, offers, to_do
 from desktop.look.space import EDGE, GROUP, TOGETHER, column, row
+from desktop.look.theme import theme_of
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words
 
@@ -106,7 +107,16 @@ class OrderView(QWidget):
     def resizeEvent(self, event: QResizeEvent) -> None:
         """The map goes where there is no room for it beside the table."""
         super().resizeEvent(event)
-        self.map.set_room(self.width() >= ROOM_FOR_MAP)
+        self._fit_map()
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Greater type takes the map's room, too."""
+        super().changeEvent(event)
+        if event.type() is QEvent.Type.FontChange and hasattr(self, "stage"):
+            self._fit_map()
+
+    def _fit_map(self) -> None:
+        self.map.set_room(self.width() * 100 >= ROOM_FOR_MAP * theme_of(self).percent)
 
     def restore_draft(self) -> None:
         """Open again what was half typed for this order when the program was killed."""

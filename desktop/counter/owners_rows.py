@@ -66,7 +66,7 @@ def matters(desk: "OrderDesk", words: "Words") -> list[tuple[str, Mark]]:
     return found
 
 
-def calls(desk: "OrderDesk", phones: dict[int, str], words: "Words") -> list[str]:
+def calls(desk: "OrderDesk", phones: dict[int, str]) -> list[str]:
     """Whom to ring, about what, at which number; those with most to say first."""
     say = QCoreApplication.translate
     lines = {one.line: one.share for one in desk.question.choices}
@@ -92,7 +92,6 @@ def calls(desk: "OrderDesk", phones: dict[int, str], words: "Words") -> list[str
             name=name, phone=phone, why="; ".join(why)
         )
         found.append((-len(why), text))
-    del words
     return [text for _, text in sorted(found, key=lambda one: one[0])]
 
 
@@ -105,9 +104,8 @@ def _lines(
     for one in order.choices:
         if desk.catalogue.cuts[one.cut].primal != primal:
             continue
-        parts = [
+        details = [
             amount_text(one, desk.catalogue, words),
-            cut_words(one, desk.catalogue, words),
             finish_words(one, desk.catalogue, words),
         ]
         mark = Mark.SETTLED
@@ -115,7 +113,8 @@ def _lines(
             mark = Mark.CONTESTED
         elif one.line in questioned:
             mark = Mark.TIGHT
-        cells.append((", ".join(part for part in parts if part), mark))
+        cells.append((cut_words(one, desk.catalogue, words), mark))
+        cells.append(("\u2003" + ", ".join(part for part in details if part), Mark.PLAIN))
     still = {desk.catalogue.parts[part.part].primal for part in desk.open_parts(order.share)}
     if primal in still:
         cells.append((QCoreApplication.translate("Owners", "open"), Mark.OPEN))

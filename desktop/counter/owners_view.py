@@ -104,7 +104,7 @@ class OwnersView(QWidget):
         self.agree.setText(agree if said else self.tr("There is nothing they must agree on."))
         with self._bench.store.read() as work:
             phones = work.orders.phones(desk.lot.id)
-        who = calls(desk, phones, words)
+        who = calls(desk, phones)
         ring = self.tr("Ring {whom}").format(whom="\n".join(who))
         self.ring.setText(ring if who else self.tr("Every owner has answered."))
 
@@ -121,6 +121,7 @@ class OwnersView(QWidget):
         self.table.stepped.connect(self.stepped)
         self.table.opened.connect(self._open)
         self._column.insertWidget(0, self.table, 1)
+        self.table.show()  # now, so that it can have the keyboard at once
         self.setFocusProxy(self.table)
 
     def _owner(self, place: int) -> Column[OwnersRow]:

@@ -1,0 +1,88 @@
+"""Owners side by side: who has answered, what they must agree on, whom to ring."""
+
+from PySide6.QtCore import Qt
+from pytestqt.qtbot import QtBot
+
+from desktop.bench import Bench
+from desktop.counter.owners_rows import answer_of, calls, matters, owners_rows
+from desktop.look.patterns import Mark
+from shared.cutting.order import Amount, Choice
+from shared.units import LENGTH_UNITS_PER_INCH
+from tests.desktop.audit import unnamed
+from tests.desktop.counter.opened_counter import desk_of, focused, pressed, with_order
+from tests.desktop.counter.test_order_view import halves, whole_hog
+
+CTRL = Qt.KeyboardModifier.ControlModifier
+PHONES = {1: "(555) 010-0123", 2: "(555) 010-0456"}
+
+
+def test_who_has_answered_and_whom_to_ring(qtbot: QtBot, bench: Bench) -> None:
+    desk = desk_of(with_order(qtbot, bench, halves(bench)))
+    first, second = desk.orders
+    assert [answer_of(desk, one)[1] for one in desk.orders] == [Mark.OPEN, Mark.OPEN]
+    with bench.store.read() as work:
+        phones = work.orders.phones(desk.lot.id)
+    assert len(calls(desk, phones)) == 2
+    desk.fill_usual()
+    assert [answer_of(desk, one)[1] for one in desk.orders] == [Mark.TIGHT, Mark.OPEN]
+    desk.move("settled")
+    assert answer_of(desk, desk.orders[0]) == ("settled", Mark.SETTLED)
+    (ring,) = calls(desk, phones)
+    assert ring == "Bert Iversen, (555) 010-0456: nothing yet"
+    assert (first.owner, second.owner) == ("Anna Berg", "Bert Iversen")
+
+
+def test_the_lines_of_one_primal_stand_beside_each_other(qtbot: QtBot, bench: Bench) -> None:
+    desk = desk_of(with_order(qtbot, bench, halves(bench)))
+    inch = LENGTH_UNITS_PER_INCH
+    desk.add([Choice(0, 1, "centre_chop", Amount("rest"), thickness=inch)])
+    desk.show(desk.orders[1].id)
+    desk.add([Choice(0, 2, "centre_chop", Amount("slices", 6), thickness=inch * 3 // 4)])
+    rows = owners_rows(desk, "loin", bench.words)
+    assert rows[0].cells == (("half, side 1", Mark.PLAIN), ("half, side 2", Mark.PLAIN))
+    (mine, mark), (theirs, _) = rows[2].cells
+    assert (mine, mark) == ("center-cut chop, bone in, 1\u00a0in", Mark.SETTLED)
+    assert theirs == "center-cut chop, bone in, ¾\u00a0in"
+    assert rows[3].cells[1][0].strip().startswith("6 slices")
+    assert ("open", Mark.OPEN) in [cell for row in rows for cell in row.cells]
+
+
+def test_what_can_t_be_is_for_all_to_see(qtbot: QtBot, bench: Bench) -> None:
+    desk = desk_of(with_order(qtbot, bench, halves(bench)))
+    desk.add([Choice(0, 1, "whole_ham", Amount("pieces", 1)) for _ in range(2)])
+    ((said, mark),) = matters(desk, bench.words)
+    assert mark is Mark.CONTESTED
+    assert "ham" in said
+    with bench.store.read() as work:
+        ring = calls(desk, work.orders.phones(desk.lot.id))
+    assert ring[0].startswith("Anna Berg, (555) 010-0123: what can't be cut")
+
+
+def test_the_keyboard_goes_along_owners_and_primals(qtbot: QtBot, bench: Bench) -> None:
+    place = with_order(qtbot, bench, halves(bench))
+    pressed(Qt.Key.Key_O, CTRL)
+    owners = place.order.owners.table
+    assert owners is not None
+    assert focused() is owners
+    assert unnamed(place.order) == []
+    before = place.order.table.unfolded
+    pressed(Qt.Key.Key_Down)
+    assert place.order.table.unfolded != before
+    pressed(Qt.Key.Key_Up)
+    assert place.order.table.unfolded == before
+    pressed(Qt.Key.Key_Right)
+    assert owners.at == 1
+    pressed(Qt.Key.Key_Return)
+    assert desk_of(place).order.owner == "Bert Iversen"
+    assert not place.order.stage.side_by_side()
+    assert focused() is place.order.table
+    pressed(Qt.Key.Key_O, CTRL)
+    pressed(Qt.Key.Key_Escape)
+    assert not place.order.stage.side_by_side()
+
+
+def test_one_owner_has_nobody_beside_him(qtbot: QtBot, bench: Bench) -> None:
+    place = with_order(qtbot, bench, whole_hog(bench))
+    pressed(Qt.Key.Key_O, CTRL)
+    assert not place.order.stage.side_by_side()
+    assert place.order.refusal.text() == "This animal has one owner."
