@@ -265,6 +265,7 @@ def test_counts_of_the_sample_sheets(
 # 9 CFR 310.22, cattle of 30 months and over: backbone, but not the tail, the transverse processes
 # of loin and back, nor the wings of the sacrum; leg, rib and blade bones are not in it.
 HOLD_BACKBONE = {
+    *("fore_quarter", "hind_quarter"),
     *("t_bone_steak", "porterhouse_steak", "club_steak", "bone_in_strip_steak", "loin_bones"),
     *("rib_roast", "rib_steak", "eight_rib_roast"),
     *("blade_roast", "blade_steak", "neck_bones", "bone_in_neck_roast"),
