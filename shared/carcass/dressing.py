@@ -5,7 +5,7 @@ head on, kidneys out) is rebased: its weight over the part of a reference carcas
 hook is what it would weigh in the reference dressing, and the shares are shares of that.
 """
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal
@@ -70,9 +70,21 @@ def hung_fraction(catalogue: Catalogue, skin: str, dressing: Dressing) -> Fracti
     Worked number: of a scalded hog's 210.9 lb the skin is 10.2 lb and the feet 4.4 lb; skinned
     it is 196.3/210.9 (93.1 %), so a side that weighs 93.1 lb skinned is cut as one of 100 lb.
     """
+    if dressing is USUAL and skin != "skinned":
+        return Fraction(1)
     change = Fraction(0)
-    for part in catalogue.parts.values():
+    for part in _in_question(catalogue, skin, dressing):
         hung = on_the_scale(part, skin, dressing)
         if hung != part.counted:
             change += part.share if hung else -part.share
     return 1 + change
+
+
+def _in_question(catalogue: Catalogue, skin: str, dressing: Dressing) -> Iterator[Part]:
+    """Parts that may hang otherwise than in the reference dressing, each once."""
+    said: set[str] = set()
+    for field in dressing.said():
+        said |= PARTS[field]
+    for part in catalogue.parts.values():
+        if (skin == "skinned" and part.needs_skin) or part.code in said:
+            yield part

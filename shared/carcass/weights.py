@@ -37,8 +37,27 @@ def side_weights(carcass: Carcass, catalogue: Catalogue) -> tuple[SideWeight, Si
     Worked numbers: pork, hot 100 lb a side, shrink 2 % gives 98 lb a side, basis "hot"; skinned
     it is cut as a scalded side of 98 × 210.9/196.3 = 105.3 lb.
     """
-    first, second = _side(carcass, catalogue, 0), _side(carcass, catalogue, 1)
-    return first, second
+    hung = hung_fraction(catalogue, carcass.skin, carcass.dressing)
+    return _side(carcass, catalogue, 0, hung), _side(carcass, catalogue, 1, hung)
+
+
+def weight_band(carcass: Carcass, catalogue: Catalogue) -> Fraction:
+    """How far the carcass's chilled weight may lie from `side_weights`, by what it was made from.
+
+    Chilled: nothing. Hot: 2 in 100 (coolers take 2 to 5 %: Univ. of Tennessee PB1822). Live: half
+    the usual range of dressing. A booked guess 1 in 10, no weight at all 1 in 4: common practice,
+    no source. Worked number: a skinned hog known by live weight, 63 to 71 %, 4/67 (6 %).
+    """
+    bases: list[SideBasis] = [side.basis for side in side_weights(carcass, catalogue)]
+    low, high = usual_dressing(catalogue.ranges, carcass.skin, carcass.sex)
+    bands: dict[SideBasis, Fraction] = {
+        "chilled": Fraction(0),
+        "hot": Fraction(1, 50),
+        "live": (high - low) / (high + low),
+        "booked": Fraction(1, 10),
+        "reference": Fraction(1, 4),
+    }
+    return max(bands[basis] for basis in bases)
 
 
 def dressing(live_ng: int, hot_ng: int) -> Fraction:
@@ -60,8 +79,7 @@ def usual_dressing(ranges: Ranges, *classes: str) -> tuple[Fraction, Fraction]:
     return min(lows), max(highs)
 
 
-def _side(carcass: Carcass, catalogue: Catalogue, index: int) -> SideWeight:
-    hung = hung_fraction(catalogue, carcass.skin, carcass.dressing)
+def _side(carcass: Carcass, catalogue: Catalogue, index: int, hung: Fraction) -> SideWeight:
     found = _hanging(carcass, catalogue, index)
     if found is None:
         reference = catalogue.reference_side_ng

@@ -1,20 +1,26 @@
 """Pounds and packages that an order will give, line by line, with a range.
 
 Everything is read from the plan: the weight each line takes, less its cut's trimming, times the
-yield of its finishes. Weights are whole nanograms, each figure rounded down once.
+yield of its finishes. Weights are whole nanograms, each figure rounded down once. The range is
+how far published tables lie apart for such a cut, with what isn't known of the carcass's weight.
 """
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
-from math import ceil
+from math import ceil, isqrt
 
 from shared.carcass.catalogue import Catalogue, Cut
+from shared.carcass.spread import band
+from shared.carcass.weights import weight_band
 from shared.cutting.answer import Answer
 from shared.cutting.breaking import package_of
 from shared.cutting.order import Choice, Package, Question
+from shared.cutting.own_figures import OwnFigure
 
-SPREAD = Fraction(1, 10)  # common practice, no source: one carcass differs a tenth from the table
+SPREAD = Fraction(1, 10)  # common practice, no source: a hanging weight nobody has weighed yet
+NOBODYS: Mapping[str, OwnFigure] = {}
+_FINE = 10_000
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,19 +68,29 @@ class Forecast:
         return tuple(one for one in self.lines if one.share == share)
 
     def finished(self, share: int) -> Range:
-        """One owner's pounds into packages."""
+        """One owner's pounds into packages; what one line falls short another mostly has over."""
         return _sum(one.finished for one in self.of_share(share))
 
     def packages(self, share: int) -> Range:
-        """One owner's packages."""
-        return _sum(one.packages for one in self.of_share(share))
+        """One owner's packages, every line at its least and most, as a quote by the package is."""
+        lines = [one.packages for one in self.of_share(share)]
+        return Range(
+            sum(one.low for one in lines),
+            sum(one.mid for one in lines),
+            sum(one.high for one in lines),
+        )
 
 
-def forecast(question: Question, answer: Answer, catalogue: Catalogue) -> Forecast:
-    """Pounds and packages of every line.
+def forecast(
+    question: Question,
+    answer: Answer,
+    catalogue: Catalogue,
+    own: Mapping[str, OwnFigure] = NOBODYS,
+) -> Forecast:
+    """Pounds and packages of every line; `own` are the shop's figures by cut, where it has any.
 
     Worked number: a 20-lb belly with 10 % trimming, cured, smoked and sliced at a yield of 9/10
-    gives 20 × 9/10 × 9/10 = 16.2 lb of bacon; at 1 lb a package 17 packages, 15 to 18.
+    gives 20 × 9/10 × 9/10 = 16.2 lb of bacon; at 1 lb a package 17 packages.
     """
     choices = {choice.line: choice for choice in question.choices}
     taken: dict[int, int] = {}
@@ -91,8 +107,9 @@ def forecast(question: Question, answer: Answer, catalogue: Catalogue) -> Foreca
     for draw in answer.draws:
         taken[draw.line] = taken.get(draw.line, 0) + draw.weight_ng
         into[draw.line] = into.get(draw.line, 0) + draw.weight_ng
+    loose = max(weight_band(carcass, catalogue) for carcass in question.carcasses)
     lines = [
-        _line(choices[line], catalogue, taken[line], into[line], pieces.get(line, 0))
+        _line(choices[line], loose, catalogue, taken[line], into[line], pieces.get(line, 0), own)
         for line in sorted(taken)
     ]
     return Forecast(tuple(lines))
@@ -117,11 +134,36 @@ def _pieces(side: int, count: int, cut: Cut) -> int:
     return max(count, 1) if both else count
 
 
-def _line(choice: Choice, catalogue: Catalogue, taken: int, into: int, pieces: int) -> LineForecast:
-    cut = catalogue.cuts[choice.cut]
+def range_band(cut: Cut, carcass_band: Fraction, own: OwnFigure | None = None) -> Fraction:
+    """How far a line's pounds may lie either way: the cut's own range and the carcass's, squared.
+
+    Worked number: 27 % for a roast and 6 % for a hog known by live weight are
+    √(0.27² + 0.06²) = 27.7 %.
+    """
+    of_cut = band(cut.kind)
+    if own is not None:
+        of_cut = own.narrowed(of_cut)
+    square = of_cut * of_cut + carcass_band * carcass_band
+    return min(Fraction(isqrt(int(square * _FINE * _FINE)), _FINE), Fraction(9, 10))
+
+
+def _line(
+    choice: Choice,
+    loose: Fraction,
+    catalogue: Catalogue,
+    taken: int,
+    into: int,
+    pieces: int,
+    own: Mapping[str, OwnFigure],
+) -> LineForecast:
+    cut, figure = catalogue.cuts[choice.cut], own.get(choice.cut)
     middle = into * finish_yield(choice, catalogue)
-    finished = Range(int(middle * (1 - SPREAD)), int(middle), int(middle * (1 + SPREAD)))
+    if figure is not None:
+        middle *= figure.factor
+    spread = range_band(cut, loose, figure)
+    finished = Range(int(middle * (1 - spread)), int(middle), int(middle * (1 + spread)))
     open_count = choice.amount.kind in ("rest", "all", "fraction")
+    package = package_of(choice, cut)
     return LineForecast(
         line=choice.line,
         share=choice.share,
@@ -130,7 +172,7 @@ def _line(choice: Choice, catalogue: Catalogue, taken: int, into: int, pieces: i
         taken_ng=taken,
         into_finish_ng=into,
         finished=finished,
-        packages=_packages(package_of(choice, cut), pieces, finished, counted=not open_count),
+        packages=_packages(package, pieces, finished, counted=not open_count),
     )
 
 
@@ -146,6 +188,7 @@ def _packages(package: Package, pieces: int, finished: Range, *, counted: bool) 
     if counted or pieces <= 1:
         count = max(1, ceil(Fraction(pieces, each)))
         return Range(count, count, count)
+    # slices come of length, whose own range is a tenth at the most
     low, high = int(pieces * (1 - SPREAD)), ceil(pieces * (1 + SPREAD))
     return Range(
         max(1, ceil(Fraction(low, each))),
@@ -155,7 +198,13 @@ def _packages(package: Package, pieces: int, finished: Range, *, counted: bool) 
 
 
 def _sum(ranges: Iterable[Range]) -> Range:
-    low = mid = high = 0
+    """Lines together: what they may lack or have over adds up as squares do.
+
+    Worked number: 10 lb, 3 either way, and 20 lb, 4 either way, are 30 lb, 5 either way.
+    """
+    mid = below = above = 0
     for one in ranges:
-        low, mid, high = low + one.low, mid + one.mid, high + one.high
-    return Range(low, mid, high)
+        mid += one.mid
+        below += (one.mid - one.low) ** 2
+        above += (one.high - one.mid) ** 2
+    return Range(mid - isqrt(below), mid, mid + isqrt(above))

@@ -28,7 +28,7 @@ def test_k_state_primals_of_a_75_lb_lamb_come_back() -> None:
     assert [one.name for one in lines if one.off] == []
 
 
-def test_k_state_retail_lines_of_a_75_lb_lamb_come_back() -> None:
+def table_l_a() -> list[Line]:
     """The guide's retail is read as a mix of styles, since it lies between bone-in and boneless.
 
     A quarter of the shoulders as chops, the rest boneless; four legs in eleven whole, the others
@@ -41,7 +41,7 @@ def test_k_state_retail_lines_of_a_75_lb_lamb_come_back() -> None:
         + out.take("boneless_shoulder", "3/4")
     )
     leg = out.take("whole_leg", "4/11") + out.take("boneless_leg", "7/11")
-    lines = [
+    return [
         line("leg", "16.8", leg),
         line("loin", "6.5", out.take("loin_chop")),
         line("rib", "9.5", out.take("rib_chop")),
@@ -49,6 +49,10 @@ def test_k_state_retail_lines_of_a_75_lb_lamb_come_back() -> None:
         # printed as 5.8 % of the carcass and as 4.4 lb, which 5.8 % of 75 lb rounds to
         line("breast", "4.4", out.take("riblets")),
     ]
+
+
+def test_k_state_retail_lines_of_a_75_lb_lamb_come_back() -> None:
+    lines = table_l_a()
     show("L-A retail, lb of a 75-lb carcass", lines)
     assert [one.name for one in lines if not near(one, "0.02", "0.2")] == []
 

@@ -1,8 +1,14 @@
 """Pounds and packages follow from the plan, its trimmings and the finishes."""
 
+from dataclasses import replace
 from fractions import Fraction
 
-from shared.cutting.forecast import finish_yield, forecast, kept
+from shared.carcass.carcass import Carcass, SideWeights
+from shared.carcass.spread import band, range_of
+from shared.cutting.forecast import finish_yield, forecast, kept, range_band
+from shared.cutting.order import Choice, Question
+from shared.cutting.own_figures import Made, own_figures
+from shared.units import Weight
 from tests.shared.cutting.half_hog import PORK, planned
 
 
@@ -46,6 +52,10 @@ def test_an_owners_lines_add_up() -> None:
         lines = found.of_share(share)
         assert found.finished(share).mid == sum(one.finished.mid for one in lines)
         assert found.packages(share).high == sum(one.packages.high for one in lines)
+        # independent lines add up as squares do, so the whole is surer than its lines
+        over = sum((one.finished.high - one.finished.mid) ** 2 for one in lines)
+        assert (found.finished(share).high - found.finished(share).mid) ** 2 <= over
+        assert found.finished(share).high < sum(one.finished.high for one in lines)
         assert {one.line for one in lines} == {
             one.line
             for one in question.choices
@@ -66,3 +76,46 @@ def test_finishes_multiply() -> None:
     for code in bacon.finishes:
         expected *= PORK.finishes[code].yield_
     assert finish_yield(bacon, PORK) == expected < 1
+
+
+def test_the_shops_own_figures_move_the_middle_and_narrow_the_range() -> None:
+    question, answer = planned()
+    made = [Made("bacon", 100, it, 800) for it in (110, 111, 112, 113, 114, 112, 111, 113)]
+    own = own_figures(made)
+    table = forecast(question, answer, PORK).line(6)
+    ours = forecast(question, answer, PORK, own).line(6)
+    assert table is not None
+    assert ours is not None
+    assert ours.finished.mid == int(
+        ours.into_finish_ng * finish_yield(_choice(question, 6), PORK) * own["bacon"].factor
+    )
+    wide = Fraction(table.finished.high - table.finished.low, table.finished.mid)
+    narrow = Fraction(ours.finished.high - ours.finished.low, ours.finished.mid)
+    assert narrow < wide * Fraction(3, 4)
+
+
+def test_the_range_narrows_when_the_rail_has_weighed() -> None:
+    question, answer = planned()
+    one = question.carcasses[0]
+    guessed = Carcass("pork", booked=Weight(200, "lb"), skin=one.skin)
+    wide = forecast(replace(question, carcasses=(guessed,)), answer, PORK).line(6)
+    side = SideWeights(whole=Weight(100, "lb"))
+    weighed = replace(guessed, chilled=(side, side))
+    narrow = forecast(replace(question, carcasses=(weighed,)), answer, PORK).line(6)
+    assert wide is not None
+    assert narrow is not None
+    assert wide.finished.mid == narrow.finished.mid
+    assert wide.finished.low < narrow.finished.low
+    assert narrow.finished.high < wide.finished.high
+
+
+def test_ranges_come_of_the_tables_lying_apart() -> None:
+    """27 % for a roast and 6 % for the weight: root of the sum of squares."""
+    roast = PORK.cuts["butt_roast"]
+    expected = (band("roast") ** 2 + Fraction("0.06") ** 2) ** Fraction(1, 2)
+    assert abs(float(range_band(roast, Fraction("0.06"))) - float(expected)) < 0.0002
+    assert range_of([Fraction(2, 5), Fraction(1, 5)]) == Fraction("0.4053")
+
+
+def _choice(question: Question, line: int) -> Choice:
+    return next(one for one in question.choices if one.line == line)
