@@ -113,10 +113,11 @@ def test_every_row_of_work_names_a_person_and_a_station(store_path: Path) -> Non
     assert without == {
         "alembic_version", "counters", "persons", "stations",  # no work of anyone's
         "shop", "own_lengths", "own_names", "customers", "lots", "animals", "orders",  # `changes`
+        "batches",  # `changes`, and their stages
         "shares", "holdings",  # with their lot
         "order_lines",  # a projection of order_changes
         "sheet_orders", "charges", "bill_lines", "divisions",  # with their sheet, card or bill
-            "ledger_postings",  # with their entry
+        "ledger_postings",  # with their entry
     }  # fmt: skip
 
 

@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
+from PySide6.QtCore import QEvent
 from PySide6.QtWidgets import QApplication
 
 from db.store import Store
@@ -33,6 +34,11 @@ def dressed(qapp: QApplication, worn: Theme) -> Iterator[Theme]:
     if theme.theme_of() != worn:
         theme.apply(qapp, worn)
     yield worn
+    while (left_open := qapp.activeModalWidget()) is not None:
+        left_open.close()
+        qapp.sendPostedEvents(left_open, QEvent.Type.DeferredDelete.value)
+        if qapp.activeModalWidget() is left_open:
+            left_open.hide()
     if theme.theme_of() != worn:
         theme.apply(qapp, worn)
 
