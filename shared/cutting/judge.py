@@ -37,8 +37,27 @@ class Judge:
     def meet(self, state: State, rows: tuple[Left, ...]) -> Witness | None:
         """Units of each row by option that meet all rows beside a state, None if there are none.
 
-        The units of a row before its `first` option are told as 0.
+        The units of a row before its `first` option are told as 0. Rows with the same options
+        are judged as one: 7 and 4 of the same steak as 11, of which the first row gets the first.
         """
+        alike: dict[tuple[int, tuple[Part, ...]], list[Left]] = {}
+        for one in rows:
+            parts = self.given.rows[one.row][1][one.first :]
+            key = one.row if any(part.cap >= 0 for part in parts) else -1
+            alike.setdefault((key, parts), []).append(one)
+        if len(alike) == len(rows):
+            return self._meet(state, rows)
+        together = [
+            mine[0]._replace(need=sum([one.need for one in mine])) for mine in alike.values()
+        ]
+        found = self._meet(state, tuple(together))
+        if found is not None:
+            for mine in alike.values():
+                _deal_out(mine, found)
+        return found
+
+    def _meet(self, state: State, rows: tuple[Left, ...]) -> Witness | None:
+        """The same for rows that are each judged alone."""
         if not rows:
             return {}
         self.steps += 1
@@ -54,7 +73,7 @@ class Judge:
             mine, others = rows[place], (*rows[:place], *rows[place + 1 :])
             parts = self.given.rows[mine.row][1]
             for after, made in self._spreads(state, parts[mine.first :], mine.need, rooms):
-                found = self.meet(after, others)
+                found = self._meet(after, others)
                 if found is not None:
                     found[mine.row] = (0,) * mine.first + made
                     return found
@@ -110,6 +129,19 @@ class Judge:
                     continue
             for end, made in self._spreads(after, others, need - count, left):
                 yield end, (count, *made)
+
+
+def _deal_out(alike: list[Left], found: Witness) -> None:
+    """Give rows judged as one their own units, the first options to the first row."""
+    first = alike[0]
+    left = list(found[first.row][first.first :])
+    for one in alike:
+        need, mine = one.need, list[int]()
+        for option, there in enumerate(left):
+            mine.append(min(need, there))
+            left[option] -= mine[-1]
+            need -= mine[-1]
+        found[one.row] = (*(0,) * one.first, *mine)
 
 
 def _count(need: int, rooms: tuple[int, ...]) -> int:

@@ -12,6 +12,8 @@ from typing import NamedTuple
 from shared.cutting.capacity import Interval
 from shared.cutting.run_search import Free, search
 
+ENDLESS = 1 << 62
+
 
 class Piece(NamedTuple):
     """A kind of piece on a run: lanes (bits), where it may lie, its length and the kerf after it.
@@ -73,7 +75,8 @@ class Strip:
         if self.plain:
             lo, hi = piece.allowed[0]
             left = hi - lo + piece.kerf - self.weigh(counts)
-            return min(limit, left // max(1, piece.size + piece.kerf))
+            step = piece.size + piece.kerf
+            return min(limit, left // step) if step else limit
         limit = min(limit, self.most_alone(kind) - counts[kind])
         if limit <= 0:
             return 0
@@ -136,9 +139,11 @@ def _is_plain(kinds: tuple[Piece, ...]) -> bool:
 
 
 def most_alone(piece: Piece) -> int:
-    """How many of one kind fit on an empty run."""
+    """How many of one kind fit on an empty run; of what has no length as many as anybody asks."""
     total, front = 0, 0
-    step = max(1, piece.size + piece.kerf)
+    step = piece.size + piece.kerf
+    if step == 0:
+        return ENDLESS if piece.allowed else 0
     for lo, hi in piece.allowed:
         start = max(lo, front)
         if hi - start >= piece.size:
@@ -156,11 +161,17 @@ def lay(kinds: Sequence[Piece], counts: Sequence[int]) -> Layout | None:
     """
     fixed: list[Block] = []
     free: list[Free] = []
+    nothing: list[Block] = []  # what has no length stands in nobody's way
     for kind, count in enumerate(counts):
         if not count:
             continue
         piece = kinds[kind]
-        if piece.anchor or _has_one_place(piece):
+        if piece.size + piece.kerf == 0:
+            if not piece.allowed:
+                return None
+            start = piece.allowed[0][0]
+            nothing.append(Block(piece.lanes, start, start, 0, kind, count))
+        elif piece.anchor or _has_one_place(piece):
             block = _fixed(piece, kind, count)
             if block is None or any(_clash(block, other) for other in fixed):
                 return None
@@ -168,10 +179,10 @@ def lay(kinds: Sequence[Piece], counts: Sequence[int]) -> Layout | None:
         else:
             free.append(Free(piece.lanes, piece.allowed, piece.size, piece.kerf, kind, count))
     if not free:
-        return tuple(fixed)
+        return (*nothing, *fixed)
     if fixed:
         free = [one._replace(allowed=carve(one, fixed)) for one in free]
-    layout = list(fixed)
+    layout = nothing + fixed
     for together in _by_lanes(free):
         blocks = _lay_free(together)
         if blocks is None:

@@ -1,7 +1,7 @@
 """Whether lines can stand together: sure, likely, tight or not at all."""
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from shared.cutting.answer import VERDICTS, Verdict
 from shared.cutting.capacity import EXPECTED, MOST, SCENARIOS, SURE
@@ -101,9 +101,11 @@ def with_up_to(
     for demand in asked:
         best, low, high = found, 0, demand.up_to
         middle = high
+        rows = [*found.rows, Row(demand.choice.line, high, demand.options)]
+        most = problem(rows, found.scenario, ways)
         while low < high:
             rows = [*found.rows, Row(demand.choice.line, middle, demand.options)]
-            given = problem(rows, found.scenario, ways)
+            given = replace(most, rows=[*most.rows[:-1], (middle, most.rows[-1][1])])
             units = solve(given)
             if units is None:
                 high = middle - 1

@@ -135,3 +135,13 @@ def _holds(kinds: list[Piece], counts: list[int], layout: tuple[Block, ...]) -> 
         for later, _, other in laid[place + 1 :]:
             if piece.lanes & other.lanes:
                 assert later >= start + piece.size + piece.kerf
+
+
+def test_what_has_no_length_stands_in_nobodys_way() -> None:
+    # Half of a stretch measured one unit long is no unit at all; settled by arithmetic, no source.
+    nothing = Piece(1, ((0, 1),), 0, 0)
+    layout = lay([nothing, Piece(1, ((0, 1),), 1, 0)], [3, 1])
+    assert layout == (Block(1, 0, 0, 0, 0, 3), Block(1, 0, 1, 0, 1, 1))
+    assert lay([nothing._replace(allowed=())], [1]) is None
+    assert most_alone(nothing) >= 3
+    assert Strip([nothing]).room((0,), 0, 3) == 3
