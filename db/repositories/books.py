@@ -2,9 +2,8 @@
 
 from datetime import date
 from fractions import Fraction
-from typing import Any
 
-from sqlalchemy import Select, and_, case, func, select
+from sqlalchemy import Select, case, func, select
 from sqlalchemy.orm import aliased
 
 from db.columns import Cents
@@ -12,6 +11,7 @@ from db.desk import Desk
 from db.repositories.ledger_posting import shop_day
 from db.tables.customers import Customers
 from db.tables.ledger import LedgerEntries, LedgerPostings
+from db.tables.lots import Shares
 from db.tables.orders import Orders
 from shared.billing.ages import Aged, aged
 from shared.shop.ledger import HeldDeposit, Income, Owed, Takings, TaxOfRate
@@ -20,7 +20,6 @@ TAKEN = ("deposit", "payment", "refund", "on_account")
 OWN, JOINED = aliased(Customers), aliased(Customers)
 POSTED = LedgerPostings
 CENTS = func.sum(LedgerPostings.cents, type_=Cents())
-Move = tuple[int, int | None, date, int]
 
 
 class Books:
@@ -48,19 +47,31 @@ class Books:
     def deposits(self) -> tuple[HeldDeposit, ...]:
         """Deposits that no bill has used, oldest first."""
         first = func.min(POSTED.day)
+        held = (
+            select(
+                POSTED.order_id,
+                func.max(POSTED.customer_id).label("customer_id"),
+                CENTS.label("cents"),
+                first.label("since"),
+            )
+            .where(POSTED.account == "deposits")
+            .group_by(POSTED.lot_id, POSTED.order_id)
+            .having(CENTS != 0)
+            .subquery()
+        )
         name = func.coalesce(JOINED.name, OWN.name)
         rows = self._desk.connection.execute(
-            select(func.coalesce(JOINED.id, OWN.id), name, Orders.number, -CENTS, first)
-            .select_from(POSTED)
-            .outerjoin(OWN, OWN.id == POSTED.customer_id)
+            select(
+                func.coalesce(JOINED.id, OWN.id), name, Orders.number, -held.c.cents, held.c.since
+            )
+            .select_from(held)
+            .outerjoin(Orders, Orders.id == held.c.order_id)
+            .outerjoin(Shares, (Shares.lot_id == Orders.lot_id) & (Shares.number == Orders.share))
+            .join(OWN, OWN.id == func.coalesce(Shares.customer_id, held.c.customer_id))
             .outerjoin(JOINED, JOINED.id == OWN.joined_into)
-            .outerjoin(Orders, Orders.id == POSTED.order_id)
-            .where(POSTED.account == "deposits")
-            .group_by(JOINED.id, OWN.id, JOINED.name, OWN.name, POSTED.lot_id, Orders.number)
-            .having(CENTS != 0)
-            .order_by(first, name)
+            .order_by(held.c.since, name)
         )
-        return tuple(HeldDeposit(row[0], row[1] or "", row[2], int(row[3]), row[4]) for row in rows)
+        return tuple(HeldDeposit(row[0], row[1], row[2], int(row[3]), row[4]) for row in rows)
 
     def takings(self, start: date, end: date) -> tuple[Takings, ...]:
         """Money taken less given back, by day and means; `end` is within."""
@@ -118,13 +129,25 @@ class Books:
         return {row[0]: row[1] for row in rows}
 
 
-def _owing() -> Select[int, str, str, int, Any, date, int]:
-    """Every move on what customers owe, of orders that don't come to nothing."""
-    owing = (
-        select(POSTED.customer_id, POSTED.order_id, POSTED.lot_id)
+def _owing() -> Select[int, str, str, int, int, date, int]:
+    """Every move on what customers owe, of orders that don't come to nothing.
+
+    Whoever owns the order's share now owes it, whoever was named when it was posted.
+    """
+    whose = case((POSTED.lot_id.is_(None), POSTED.customer_id))
+    left = func.sum(POSTED.cents, type_=Cents()).over(
+        partition_by=(POSTED.lot_id, POSTED.order_id, whose)
+    )
+    moves = (
+        select(
+            POSTED.customer_id,
+            POSTED.order_id,
+            POSTED.lot_id,
+            POSTED.day,
+            POSTED.cents,
+            left.label("left"),
+        )
         .where(POSTED.account == "receivable")
-        .group_by(POSTED.customer_id, POSTED.order_id, POSTED.lot_id)
-        .having(CENTS != 0)
         .subquery()
     )
     return (
@@ -133,23 +156,16 @@ def _owing() -> Select[int, str, str, int, Any, date, int]:
             func.coalesce(JOINED.name, OWN.name),
             func.coalesce(JOINED.phone, OWN.phone),
             Orders.number,
-            func.coalesce(owing.c.lot_id, 0),
-            POSTED.day,
-            POSTED.cents,
+            func.coalesce(moves.c.lot_id, 0),
+            moves.c.day,
+            moves.c.cents,
         )
-        .select_from(owing)
-        .join(
-            POSTED,
-            and_(
-                POSTED.account == "receivable",
-                POSTED.customer_id == owing.c.customer_id,
-                func.coalesce(POSTED.order_id, 0) == func.coalesce(owing.c.order_id, 0),
-                func.coalesce(POSTED.lot_id, 0) == func.coalesce(owing.c.lot_id, 0),
-            ),
-        )
-        .join(OWN, OWN.id == owing.c.customer_id)
+        .select_from(moves)
+        .outerjoin(Orders, Orders.id == moves.c.order_id)
+        .outerjoin(Shares, (Shares.lot_id == Orders.lot_id) & (Shares.number == Orders.share))
+        .join(OWN, OWN.id == func.coalesce(Shares.customer_id, moves.c.customer_id))
         .outerjoin(JOINED, JOINED.id == OWN.joined_into)
-        .outerjoin(Orders, Orders.id == owing.c.order_id)
+        .where(moves.c.left != 0)
     )
 
 

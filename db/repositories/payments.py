@@ -41,11 +41,14 @@ class PaymentBook:
         *,
         lot_id: int | None = None,
         from_before: bool = False,
+        payer_id: int | None = None,
     ) -> Payment | Refused:
         """Keep a payment with the next receipt number; a refund is kept as what was given back.
 
         For what the producer pays for a lot, order_id is None and the lot is named. Its entry is
         written with it; what was taken `from_before` these books is an opening balance there.
+        `payer_id` is the customer who pays, where it isn't the owner: each of several payers has
+        a receipt of his own.
         Refused: "not_positive", "reason_missing", "period_closed".
         """
         if cents <= 0:
@@ -61,7 +64,7 @@ class PaymentBook:
         before = standing(desk, party)
         number = desk.next_number("receipt")
         row = {"number": number, "kind": kind, "means": means, "cents": cents}
-        whose = {"lot_id": lot, "order_id": order_id, "customer_id": customer}
+        whose = {"lot_id": lot, "order_id": order_id, "customer_id": payer_id or customer}
         kept = {"note": note.strip(), "at": desk.now, **desk.stamp}
         new = desk.insert(Payments, {**row, **whose, **kept})
         moved = payment_postings(kind, means, cents, before, from_before=from_before)

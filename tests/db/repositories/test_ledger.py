@@ -149,6 +149,34 @@ def test_takings_by_day_and_means_and_who_owes_since_when(
         assert sum(work.books.balances().values()) == 0
 
 
+def test_several_payers_of_one_order_have_receipts_of_their_own(work: Work) -> None:
+    lot = lot_of_halves(work)
+    order, mother = order_of(work, lot), customer(work, "Clara Berg", "(555) 010-0789")
+    issue(work, order.id, taxed("kill", 10_000))
+    own = work.payments.take(order.id, "payment", "cash", 4_000)
+    hers = work.payments.take(order.id, "payment", "check", 5_000, payer_id=mother.id)
+    assert isinstance(own, Payment)
+    assert isinstance(hers, Payment)
+    assert (own.customer_id, hers.customer_id) == (order.customer_id, mother.id)
+    assert [(one.customer, one.cents) for one in work.books.receivables(TODAY)] == [
+        ("Anna Berg", 1_000)
+    ]
+
+
+def test_who_owns_the_share_now_owes_and_has_deposited(work: Work) -> None:
+    """Anna booked and deposited; the half went to Clara before it was billed."""
+    lot = lot_of_halves(work)
+    order, clara = order_of(work, lot), customer(work, "Clara Berg", "(555) 010-0789")
+    work.payments.take(order.id, "deposit", "cash", 5_000)
+    raw(work, f"UPDATE shares SET customer_id = {clara.id} WHERE number = 1")
+    assert [(one.customer, one.cents) for one in work.books.deposits()] == [("Clara Berg", 5_000)]
+    issue(work, order.id, taxed("kill", 10_000))
+    assert work.books.deposits() == ()
+    assert [(one.customer, one.cents) for one in work.books.receivables(TODAY)] == [
+        ("Clara Berg", 5_000)
+    ]
+
+
 def test_an_opening_balance_is_owed_and_paid_on_account(work: Work) -> None:
     anna = customer(work)
     opened = work.ledger.open_with(
