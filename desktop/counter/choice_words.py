@@ -5,6 +5,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication
 
+from desktop.counter.ground_fields import stock_words
 from shared.cutting.breaking import package_of
 from shared.units import length_text, weight_text
 
@@ -76,6 +77,11 @@ def finish_words(choice: "Choice", catalogue: "Catalogue", words: "Words") -> st
                     count=package.pieces
                 )
             )
+    if choice.seasoning:
+        parts.append(choice.seasoning)
+    if choice.added is not None:
+        stock = dict(stock_words())[choice.added.of]
+        parts.append(QCoreApplication.translate("ChoiceWords", "with {stock}").format(stock=stock))
     if choice.note:
         parts.append(f"“{choice.note}”")
     return ", ".join(parts)

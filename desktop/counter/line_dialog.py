@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtWidgets import QCheckBox, QWidget
 
 from desktop.counter.choice_words import FRACTIONS, kind_words
+from desktop.counter.ground_fields import GroundFields
 from desktop.counter.usual_fill import usual_choice
 from desktop.fields import ChoiceField, CountField, FormDialog, LengthField, TextField, WeightField
 from desktop.look.space import GROUP, row
@@ -20,6 +21,7 @@ if TYPE_CHECKING:
 
     from printing.words import Words
     from shared.carcass.catalogue import Catalogue, Cut
+    from shared.cutting.answer import Answer
     from shared.cutting.order import AmountKind
 
 _COUNTED = ("pieces", "slices", "up_to", "at_least")
@@ -57,8 +59,10 @@ class LineDialog(FormDialog):
         cuts: "Sequence[str]",
         parent: QWidget | None = None,
         typed: str = "",
+        answer: "Answer | None" = None,
     ) -> None:
         super().__init__(parent, columns=3)
+        self._answer = answer
         self._catalogue = catalogue
         self._words = words
         self._choice = choice
@@ -96,6 +100,9 @@ class LineDialog(FormDialog):
             self.grid.add(field)
         for field in (self.package_pieces, self.package_weight):
             self.grid.add(field)
+        self.ground = GroundFields(self.grid)
+        self.seasoning, self.stock = self.ground.seasoning, self.ground.stock
+        self.part = self.ground.part
         self.grid.add(self.note, 3)
         self.finishes: dict[str, QCheckBox] = {}
         self._boxes = QWidget(self)
@@ -126,6 +133,7 @@ class LineDialog(FormDialog):
         self.package_pieces.set_label(self.tr("&Pieces to a package"))
         self.package_weight.set_label(self.tr("or poun&ds to a package"))
         self.note.set_label(self.tr("Note for the &block"))
+        self.ground.retranslate()
 
     def show_choice(self, choice: Choice) -> None:
         """Show a line in the fields."""
@@ -154,6 +162,8 @@ class LineDialog(FormDialog):
         )
         self.way.set_value(choice.way)
         self.note.set_value(choice.note)
+        self.ground.show(choice)
+        self.ground.say_gives(choice, cut, self._answer, self._catalogue)
         self._show_finishes(cut, choice.finishes)
         self._fit(cut)
 
@@ -167,7 +177,7 @@ class LineDialog(FormDialog):
         lean = self.lean.value() if self.lean.isEnabled() else None
         percent = None if lean is None else Fraction(lean, 100)
         thickness = self.thickness.value() if self.thickness.isEnabled() else None
-        self.result_choice = replace(
+        taken = replace(
             self._choice,
             cut=code,
             amount=self._amount(kind),
@@ -181,6 +191,7 @@ class LineDialog(FormDialog):
             note=self.note.value() or "",
             pinned=(),
         )
+        self.result_choice = self.ground.taken(taken)
         return ""
 
     def _amount(self, kind: str) -> Amount:
@@ -245,6 +256,7 @@ class LineDialog(FormDialog):
         for field, wanted in shown:
             field.setVisible(wanted)
             field.setEnabled(wanted)
+        self.ground.fit(cut)
         self._boxes.setVisible(bool(self.finishes))
         self.grid.close_up()
 

@@ -44,7 +44,10 @@ class OrderDialogs(QObject):
         self, desk: "OrderDesk", choice: "Choice", cuts: "Sequence[str]", typed: str = ""
     ) -> None:
         """Ask for one line; a line with number 0 is a new one."""
-        dialog = LineDialog(desk.catalogue, self._bench.words, choice, cuts, self._over, typed)
+        words = self._bench.words
+        dialog = LineDialog(
+            desk.catalogue, words, choice, cuts, self._over, typed, answer=desk.answer
+        )
         self.line = dialog
         dialog.accepted.connect(lambda: self._line_taken(desk, dialog))
         number = {"number": str(choice.line)}
