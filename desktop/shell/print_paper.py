@@ -53,6 +53,7 @@ def add_to(commands: Commands, everywhere: argparse.ArgumentParser) -> None:
     for name, what in (
         ("trace", "everything that happened to a lot"),
         ("producer-report", "what became of a producer's animals"),
+        ("where-it-went", "from live to packages: where did the rest go"),
     ):
         of_lot = _paper(papers, everywhere, name, what)
         of_lot.add_argument("of", type=int, metavar="LOT", help="the lot's number")
@@ -89,6 +90,7 @@ def run(given: argparse.Namespace) -> int:
 
 def _stored(given: argparse.Namespace, words: "Words") -> bytes:
     from desktop.shell import stored_papers as papers
+    from desktop.shell.went_paper import where_it_went_paper
     from printing.words import Words
 
     price = _price(given, words) if given.document == "statement" else None
@@ -103,6 +105,8 @@ def _stored(given: argparse.Namespace, words: "Words") -> bytes:
             return papers.counts_paper(store, given.of, words)
         if given.document in ("trace", "producer-report"):
             return papers.traced_paper(store, given.of, given.document, words)
+        if given.document == "where-it-went":
+            return where_it_went_paper(store, given.of, words)
         if given.document == "tag":
             return papers.tag_paper(store, given.of, given.animal, words)
         if given.document == "weight-ticket":

@@ -11,7 +11,17 @@ from functools import lru_cache
 from pathlib import Path
 
 LANGUAGES = ("en", "es")
-SHARED_DOMAINS = ("trade", "answers", "papers", "bills", "shell", "trace", "batches", "money")
+SHARED_DOMAINS = (
+    "trade",
+    "answers",
+    "papers",
+    "bills",
+    "shell",
+    "trace",
+    "batches",
+    "money",
+    "went",
+)
 _HERE = Path(__file__).parent
 
 _Entry = tuple[str, str]

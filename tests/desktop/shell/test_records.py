@@ -83,6 +83,7 @@ def test_the_trace_and_the_report_of_a_lot(shop: tuple[Paths, str], tmp_path: Pa
     for document, told in (
         ("trace", "Hot weight, side 1: 92.5 lb"),
         ("producer-report", "Nothing was condemned, trimmed or discarded."),
+        ("where-it-went", "In your packages"),
     ):
         out = tmp_path / f"{document}.pdf"
         arguments = ["print", document, shop[1], "-o", str(out)]
