@@ -63,6 +63,7 @@ class _Drawn(NamedTuple):
 
     demands: list[Demand]
     lines: list[PlanLine]
+    natural: list[PlanLine]
     pools: Pools
 
 
@@ -243,6 +244,7 @@ class Planner:
         for one in demands:
             if one.pool and one.refusal is None:
                 drawing[one.choice.share].append(one)
+        natural = [made for made in lines if made.cut in self.ways.takes_nature]
         found: list[Pools] = []
         for share in shares:
             number = share.number
@@ -250,11 +252,12 @@ class Planner:
             if (
                 known is None
                 or known.lines != mine[number]
+                or known.natural != natural
                 or len(known.demands) != len(drawing[number])
                 or not all(map(is_, known.demands, drawing[number]))
             ):
-                found_now = pools(share, shop, drawing[number], mine[number])
-                known = _Drawn(drawing[number], mine[number], found_now)
+                found_now = pools(share, shop, drawing[number], mine[number], natural)
+                known = _Drawn(drawing[number], mine[number], natural, found_now)
                 self._pools[number] = known
             found.append(known.pools)
         return found

@@ -21,7 +21,7 @@ from shared.cutting.answer import (
     Verdict,
     Where,
 )
-from shared.cutting.capacity import ALL, NOTHING, Animal, Held
+from shared.cutting.capacity import ALL, NOTHING, Animal
 from shared.cutting.demand import Demand, Shop
 from shared.cutting.ways import POOLS, Gives
 
@@ -57,11 +57,20 @@ class _Draw:
     added: Fraction = NOTHING
 
 
-def pools(share: Share, shop: Shop, demands: Sequence[Demand], lines: Sequence[PlanLine]) -> Pools:
-    """Fill a share's pools from its plan lines and let its pool choices draw."""
+def pools(
+    share: Share,
+    shop: Shop,
+    demands: Sequence[Demand],
+    lines: Sequence[PlanLine],
+    natural: Sequence[PlanLine] = (),
+) -> Pools:
+    """Fill a share's pools from its plan lines and let its pool choices draw.
+
+    `natural` are the lines of any share that take what is trim by nature (uncut quarters).
+    """
     pool: dict[Pool, int] = dict.fromkeys(POOLS, 0)
     if share.leader is None:
-        _by_nature(pool, shop.held[share.number], shop, lines)
+        _by_nature(pool, share.number, shop, natural)
     loss = 0
     for made in lines:
         loss += _given_back(pool, made, shop)
@@ -76,28 +85,30 @@ def pools(share: Share, shop: Shop, demands: Sequence[Demand], lines: Sequence[P
     return Pools(trim, tuple(order), tuple(conflicts), tuple(verdicts))
 
 
-def _by_nature(
-    pool: dict[Pool, int], held: Iterable[Held], shop: Shop, lines: Sequence[PlanLine]
-) -> None:
-    """Parts that are trim whatever the order says, as far as no line takes them."""
+def _by_nature(pool: dict[Pool, int], share: int, shop: Shop, natural: Sequence[PlanLine]) -> None:
+    """Parts that are trim whatever the order says, as far as no line takes them.
+
+    Of a divided side a share has its fraction less what it took itself, and no more than the
+    others leave.
+    """
     parts = shop.ways.nature
-    if not parts:
-        return
-    codes = {one.code for one in parts}
-    taken: dict[tuple[int, int, str], Fraction] = {}
-    for made in lines:
+    mine: dict[tuple[int, int, str], Fraction] = {}
+    everybodys: dict[tuple[int, int, str], Fraction] = {}
+    for made in natural:
         for one in made.taken:
-            if one.part in codes:
-                key = (made.carcass, made.side, one.part)
-                taken[key] = taken.get(key, NOTHING) + one.fraction
-    for one in held:
+            key = (made.carcass, made.side, one.part)
+            everybodys[key] = everybodys.get(key, NOTHING) + one.fraction
+            if made.share == share:
+                mine[key] = mine.get(key, NOTHING) + one.fraction
+    for one in shop.held[share] if parts else ():
         animal = shop.herd[one.side.carcass]
         for part in parts:
             if part.per == "side":
                 left = one.fractions[part.quarter]
                 key = (one.side.carcass, one.side.number, part.code)
-                if key in taken:
-                    left = max(NOTHING, left - taken[key])
+                if key in everybodys:
+                    others = ALL - everybodys[key]
+                    left = max(NOTHING, min(left - mine.get(key, NOTHING), others))
                 weight = 0 if part.code in one.side.lost else one.side.part_ng(part)
             else:
                 left = one.of_animal

@@ -70,7 +70,8 @@ class Ways:
     share of a part that a way takes a whole number. `bound_parts` are those that age or skin
     can forbid; `may_be_open` those of a side with run, lane and stretch (-1, 0, -1 off the runs).
     `filled[run][lane]` are the stretches a lane is filled on; `joined` says that a way needs it.
-    `gives` and `gives_back` are fractions that go to the pools, by part and by cut.
+    `takes_nature` are cuts that take what is trim by nature. `gives` and `gives_back` are
+    fractions that go to the pools, by part and by cut.
     """
 
     catalogue: Catalogue
@@ -83,6 +84,7 @@ class Ways:
     may_be_open: tuple[tuple[Part, int, int, int], ...]
     open_of_animal: tuple[Part, ...]
     nature: tuple[Part, ...]
+    takes_nature: frozenset[str]
     filled: tuple[dict[int, tuple[int, ...]], ...]
     joined: bool
     gives: dict[str, Gives]
@@ -123,6 +125,11 @@ def compile_ways(catalogue: Catalogue) -> Ways:
         tuple(_placed(part, runs, place) for part in open_ones if part.per == "side"),
         tuple(part for part in open_ones if part.per == "animal"),
         tuple(part for part in catalogue.parts.values() if part.by_nature_trim),
+        frozenset(
+            code
+            for code, plans in by_cut.items()
+            if any(part.by_nature_trim for plan in plans for part in plan.parts)
+        ),
         tuple(_stretches_by_lane(stretches) for stretches in at),
         any(way.sides == "joined" for cut in catalogue.cuts.values() for way in cut.ways),
         {code: _gives(part) for code, part in catalogue.parts.items()},

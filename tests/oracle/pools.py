@@ -41,21 +41,21 @@ def pools_of(lot: Lot, lines: Sequence[PlanLine]) -> dict[int, Pool]:
 
 
 def _by_nature(lot: Lot, share: int, pool: Pool, lines: Sequence[PlanLine]) -> None:
+    """A share's fraction less what it took itself, and no more than all lines leave."""
     for code, part in lot.species.parts.items():
         if not part.get("by_nature_trim"):
             continue
         for side in lot.sides_of(share):
-            taken = sum(
-                (
-                    each.fraction
-                    for one in lines
-                    for each in one.taken
-                    if (one.carcass + 1, one.side) == side and each.part == code
-                ),
-                Fraction(0),
-            )
+            here = [
+                (one.share, each.fraction)
+                for one in lines
+                for each in one.taken
+                if (one.carcass + 1, one.side) == side and each.part == code
+            ]
+            mine = sum((part for owner, part in here if owner == share), Fraction(0))
+            left = 1 - sum((part for _, part in here), Fraction(0))
             if not lot.lost(side, code):
-                left = max(Fraction(0), lot.holds_part(share, side, code) - taken)
+                left = max(Fraction(0), min(left, lot.holds_part(share, side, code) - mine))
                 _add(lot, pool, code, left * lot.part_weight(side, code))
 
 
