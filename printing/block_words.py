@@ -57,6 +57,13 @@ def pool_row(line: PoolLine, catalogue: Catalogue, words: Words, owner: str) -> 
     name += [words.name(species, f"finish.{one}") for one in line.finishes]
     from_fat = words.say("papers.lean_and_fat", lean=_lb(line.lean_ng), fat=_lb(line.fat_ng))
     details = [from_fat] if line.lean_ng or line.fat_ng else []
+    if line.added is not None:
+        stock = words.say(f"stock.{line.added}")
+        added = words.say("stock.pounds_added", pounds=pounds_text(line.added_ng), stock=stock)
+        details.append(added)
+    if line.seasoning:
+        name = line.seasoning.replace("_", " ")
+        details.append(words.say("asked.seasoning", seasoning=name))
     details += _package(line.package, words)
     if line.from_rest:
         details.insert(0, words.say("papers.rest"))

@@ -16,7 +16,7 @@ from printing.letterhead import (
 )
 from printing.page import Column, Paper, table
 from printing.words import Words
-from printing.words.choice_words import amount_text, percent_text
+from printing.words.choice_words import amount_text, ground_in, percent_text
 from printing.words.place_words import capital
 from shared.billing.bill import Bill
 from shared.carcass.catalogue import Catalogue
@@ -144,6 +144,7 @@ def _what(choice: Choice, catalogue: Catalogue, words: Words) -> Iterator[str]:
         parts.append(words.say("asked.ribs", choice.ribs))
     if choice.lean is not None:
         parts.append(words.say("asked.lean", percent=percent_text(choice.lean)))
+    parts += ground_in(choice, words)
     parts += [words.name(species, f"finish.{one}") for one in choice.finishes]
     yield capital(", ".join(parts))
     if choice.note:

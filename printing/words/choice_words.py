@@ -43,7 +43,24 @@ def asked_text(choice: Choice, catalogue: Catalogue, words: Words) -> str:
         parts.append(words.say("asked.ribs", choice.ribs))
     if choice.lean is not None:
         parts.append(words.say("asked.lean", percent=percent_text(choice.lean)))
+    parts += ground_in(choice, words)
     return ", ".join(parts)
+
+
+def ground_in(choice: Choice, words: Words) -> list[str]:
+    """What is added of inspected stock, and the seasoning: "with 20 % pork fat added"."""
+    parts: list[str] = []
+    if choice.added is not None:
+        stock, share = words.say(f"stock.{choice.added.of}"), choice.added.share
+        if share is None:
+            parts.append(words.say("asked.added", stock=stock))
+        else:
+            percent = percent_text(share)
+            parts.append(words.say("asked.added_share", stock=stock, percent=percent))
+    if choice.seasoning:
+        name = choice.seasoning.replace("_", " ")
+        parts.append(words.say("asked.seasoning", seasoning=name))
+    return parts
 
 
 def choice_text(choice: Choice, catalogue: Catalogue, words: Words) -> str:

@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 
 from shared.carcass.catalogue import Catalogue, Cut, UsualLine
 from shared.cutting.answer import Answer, PlanLine, PoolDraw
-from shared.cutting.order import Choice, Package, Question
+from shared.cutting.order import Choice, Package, Question, Stock
 from shared.units import Weight
 
 
@@ -45,7 +45,10 @@ class BlockLine:
 
 @dataclass(frozen=True, slots=True)
 class PoolLine:
-    """One line of the table at the end: ground, stew, sausage, bones or lard of one share."""
+    """One line of the table at the end: ground, stew, sausage, bones or lard of one share.
+
+    `added_ng` of `weight_ng` is stock that is ground in, `added` which; `seasoning` is its batch's.
+    """
 
     share: int
     line: int
@@ -59,6 +62,9 @@ class PoolLine:
     note: str
     differs: bool
     from_rest: bool
+    added_ng: int = 0
+    added: Stock | None = None
+    seasoning: str = ""
 
 
 def block_lines(question: Question, answer: Answer, catalogue: Catalogue) -> tuple[BlockLine, ...]:
@@ -160,6 +166,9 @@ def _block_line(made: PlanLine, choice: Choice, catalogue: Catalogue) -> BlockLi
 def _pool_line(draw: PoolDraw, choice: Choice, catalogue: Catalogue) -> PoolLine:
     cut = catalogue.cuts[draw.cut]
     lean = choice.lean if choice.lean is not None else cut.lean_percent
+    added = choice.added
+    if added is not None and added.share is not None:
+        lean = choice.lean
     return PoolLine(
         share=draw.share,
         line=draw.line,
@@ -173,6 +182,9 @@ def _pool_line(draw: PoolDraw, choice: Choice, catalogue: Catalogue) -> PoolLine
         note=choice.note,
         differs=differs_from_usual(choice, cut, catalogue.usual),
         from_rest=choice.amount.kind == "rest",
+        added_ng=draw.added_ng,
+        added=added.of if added is not None and draw.added_ng else None,
+        seasoning=choice.seasoning,
     )
 
 

@@ -23,7 +23,7 @@ from shared.cutting.answer import (
     Remedy,
     Where,
 )
-from shared.cutting.order import Amount, AmountKind, Choice, Package, Question
+from shared.cutting.order import Added, Amount, AmountKind, Choice, Package, Question
 from shared.cutting.plan import plan
 from shared.cutting.remedy import remedies
 from shared.units import NG_PER_LB, SIXTY_FOURTH, Weight, read_length
@@ -236,3 +236,20 @@ def assert_sentence(text: str) -> None:
     assert text.endswith(".")
     assert "{" not in text
     assert "!" not in text
+
+
+def test_what_is_ground_in_and_the_seasoning_are_said() -> None:
+    """On orders, confirmations and the block's sheet alike, in both languages."""
+    choice = Choice(
+        1,
+        1,
+        "ground_pork",
+        Amount("rest"),
+        seasoning="hot_italian",
+        added=Added("pork_fat", Fraction(1, 5)),
+    )
+    said = sentences.asked_text(choice, catalogue("pork"), Words("en"))
+    assert said == "the rest as ground pork, with 20 % pork fat added, seasoning: hot italian"
+    left_open = replace(choice, added=Added("beef_fat"), seasoning="")
+    spanish = sentences.asked_text(left_open, catalogue("pork"), Words("es"))
+    assert spanish.endswith("más grasa de res")

@@ -1,10 +1,12 @@
 """The block's lines stand in the order the carcass is broken and say what isn't usual."""
 
 from dataclasses import replace
+from fractions import Fraction
 
 from shared.cutting.breaking import block_lines, differs_from_usual, package_of, pool_lines
-from shared.cutting.order import Amount, Choice, Package
-from shared.units import Weight
+from shared.cutting.order import Added, Amount, Choice, Package
+from shared.cutting.plan import plan
+from shared.units import NG_PER_LB, Weight
 from tests.shared.cutting.half_hog import PORK, planned
 
 
@@ -81,3 +83,16 @@ def test_a_package_not_asked_for_is_the_cuts_own() -> None:
     assert package_of(Choice(1, 1, "ham_steak", Amount("rest")), cut) == Package(
         cut.package_pieces, cut.package_weight
     )
+
+
+def test_the_block_is_told_what_is_ground_in() -> None:
+    """A pound in five of pork fat: 5 lb of ground are 4 lb of trim and 1 lb of stock."""
+    question, _ = planned()
+    added = Added("pork_fat", Fraction(1, 5))
+    amount = Amount("pounds", weight=Weight(5, "lb"))
+    ground = Choice(99, 1, "ground_pork", amount, seasoning="sage", added=added)
+    question = replace(question, choices=(Choice(1, 1, "grind_picnic", Amount("all")), ground))
+    (line,) = pool_lines(question, plan(question, PORK), PORK)
+    assert (line.added, line.seasoning, line.lean) == ("pork_fat", "sage", None)
+    assert 0 <= line.added_ng - NG_PER_LB < 2  # what rounding leaves over goes with it
+    assert line.lean_ng + line.fat_ng + line.added_ng == 5 * NG_PER_LB
