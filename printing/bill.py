@@ -4,7 +4,7 @@ A plant's bill never carries the producer's price for the animal; that is his ow
 """
 
 from collections.abc import Iterator, Sequence
-from datetime import datetime
+from datetime import date, datetime
 
 from printing.letterhead import (
     Letterhead,
@@ -65,6 +65,14 @@ def charge_name(line: BillLine, words: Words) -> str:
         return words.say("bills.credit")
     key = f"charge.{line.code}"
     return words.say(key) if words.has(key) else line.code
+
+
+def reason_text(line: BillLine, words: Words) -> str:
+    """Why a line is there: its reason, or for interest on late payment its first and last day."""
+    if line.code != "late_interest":
+        return line.reason
+    first, last = (day_text(date.fromisoformat(day), words) for day in line.reason.split("/"))
+    return words.say("money.late_days", first=first, last=last)
 
 
 def quantity_text(line: BillLine, words: Words) -> str:
@@ -175,7 +183,7 @@ def _what(line: BillLine, words: Words, *, several: bool) -> Iterator[str]:
     name = charge_name(line, words)
     yield words.say("bills.of_tag", what=name, tag=line.tag) if several and line.tag else name
     if line.reason:
-        yield line.reason
+        yield reason_text(line, words)
     if line.kind == "waiting":
         yield words.say(f"bills.waits_{line.waits_for or 'packages'}")
     if line.shrink:

@@ -79,7 +79,7 @@ def as_text(bill: "Bill", words: "Words", issued: int, due: int) -> Iterator[str
 
 
 def _line(line: "BillLine", words: "Words") -> str:
-    from printing.bill import charge_name, quantity_text
+    from printing.bill import charge_name, quantity_text, reason_text
     from printing.letterhead import rate_shown
     from shared.money import money_text
 
@@ -87,7 +87,7 @@ def _line(line: "BillLine", words: "Words") -> str:
     if line.tag:
         what = words.say("bills.of_tag", what=what, tag=line.tag)
     if line.reason:
-        what = f"{what}: {line.reason}"
+        what = f"{what}: {reason_text(line, words)}"
     how = quantity_text(line, words)
     if line.rate is not None and how:
         how = f"{how} × {rate_shown(line.rate)}"

@@ -5,11 +5,22 @@ from pathlib import Path
 
 import pytest
 
+import db
 import shared
 from shared.billing.canonical import to_json
 
 SHARED = Path(shared.__file__).parent
-MONEY = [SHARED / "money.py", SHARED / "shop/money.py", *sorted((SHARED / "billing").glob("*.py"))]
+DB = Path(db.__file__).parent
+BOOKS = ("bills", "payments", "ledger", "ledger_posting", "books", "periods", "rates")
+MONEY = [
+    SHARED / "money.py",
+    SHARED / "shop/money.py",
+    SHARED / "shop/ledger.py",
+    *sorted((SHARED / "billing").glob("*.py")),
+    *(DB / f"repositories/{one}.py" for one in BOOKS),
+    *(DB / f"tables/{one}.py" for one in ("bills", "ledger", "rates")),
+    DB / "migrations/versions/0009_ledger.py",
+]
 FLOATING = {"math", "decimal", "statistics", "random", "numpy"}
 
 
