@@ -42,6 +42,7 @@ def add_to(commands: Commands, everywhere: argparse.ArgumentParser) -> None:
     counts = _paper(papers, everywhere, "counts", "package counts of a lot")
     counts.add_argument("of", type=int, metavar="LOT", help="the lot's number")
     _order(_paper(papers, everywhere, "bill", "the bill of an order"))
+    _order(_paper(papers, everywhere, "quote", "what an order will come to, as a range"))
     what = "weights before cutting and of packages, and the cutting instructions"
     _order(_paper(papers, everywhere, "weight-ticket", what))
     statement = _paper(papers, everywhere, "statement", "the producer's statement to an owner")
@@ -111,6 +112,8 @@ def _stored(given: argparse.Namespace, words: "Words") -> bytes:
             return papers.tag_paper(store, given.of, given.animal, words)
         if given.document == "weight-ticket":
             return papers.ticket_paper(store, given.of, words)
+        if given.document == "quote":
+            return papers.quote_paper(store, given.of, words)
         billing = papers.billing_of(store, given.of, words)
         if price is not None:
             return papers.statement_paper(billing, price, words)

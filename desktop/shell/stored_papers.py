@@ -145,6 +145,29 @@ def counts_paper(store: "Store", number: int, words: "Words") -> bytes:
     )
 
 
+def quote_paper(store: "Store", number: int, words: "Words") -> bytes:
+    """What an order will come to, as an estimate with its range."""
+    from desktop.office.billing import address_lines
+    from desktop.office.quoting import quote_of
+    from printing.bill import bill as printed
+
+    billing = billing_of(store, number, words)
+    quote = quote_of(store, billing)
+    if isinstance(quote, BillingProblem):
+        raise refused(quote, words)
+    return printed(
+        quote.bill,
+        number=0,
+        shop=billing.shop,
+        customer=address_lines(billing.customer, billing.order.owner),
+        made=now(),
+        words=words,
+        order_number=billing.order.number,
+        lot_number=billing.lot.number,
+        quoted=(quote.low_cents, quote.high_cents),
+    )
+
+
 def ticket_paper(store: "Store", number: int, words: "Words") -> bytes:
     """The weight ticket of an order."""
     from desktop.office.billing import address_lines

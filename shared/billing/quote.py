@@ -6,6 +6,7 @@ what the animal is expected to hang; what is weighed or made already is taken as
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
+from fractions import Fraction
 
 from shared.billing.bill import Bill, BillLine, make_bill
 from shared.billing.lot import Asked, BilledLot, billed_lot, with_extras
@@ -46,6 +47,7 @@ def make_quote(
     share: int,
     *,
     asked: Sequence[Asked] = (),
+    fore_share: Fraction | None = None,
 ) -> Quote | BillingProblem:
     """The quote of one share, marked as an estimate.
 
@@ -54,7 +56,9 @@ def make_quote(
     """
     bills: list[Bill] = []
     for pick in PICKS:
-        lot = billed_lot(question, catalogue, cards, forecast=forecast, pick=pick)
+        lot = billed_lot(
+            question, catalogue, cards, forecast=forecast, pick=pick, fore_share=fore_share
+        )
         if isinstance(lot, BillingProblem):
             return lot
         bill = quoted_bill(lot, share, asked)

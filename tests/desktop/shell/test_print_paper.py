@@ -43,6 +43,17 @@ def test_the_counts(shop: tuple[Paths, str, str], tmp_path: Path) -> None:
     assert "Bert Iversen, order" in said.replace("\n", " ")
 
 
+def test_a_quote_of_what_isnt_weighed_has_a_range(tmp_path: Path) -> None:
+    """Booked at 185 lb, $0.85 a pound and $60.00 a head, a tenth less and more of pounds.
+
+    At least 166.5 lb, $141.525, is $141.53 for the hog; its odd cent is share 1's: $70.77 + $30.
+    """
+    paths, order = small_shop.make(tmp_path / "shop", weighed=False)
+    said = printed((paths, "", ""), tmp_path / "q.pdf", "quote", str(order.number))
+    assert {10863, 10077, 11649} <= set(amounts(said))
+    assert "Estimate" in text(said)
+
+
 def test_the_weight_ticket(shop: tuple[Paths, str, str], tmp_path: Path) -> None:
     said = " ".join(text(printed(shop, tmp_path / "x.pdf", "weight-ticket", shop[1])).split())
     assert "Side 1, tag 114" in said
