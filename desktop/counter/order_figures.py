@@ -11,6 +11,8 @@ from desktop.panels.heading import Words
 from printing.words.choice_words import fraction_text
 from shared.carcass.weights import side_weights
 from shared.cutting.freezer_space import freezer_space
+from shared.cutting.promise import promised
+from shared.cutting.where_it_went import hanging_ng
 from shared.money import money_text
 from shared.units import whole_pounds_text
 
@@ -39,7 +41,9 @@ class OrderFigures(QWidget):
 
     def show_figures(self, desk: "OrderDesk", found: "Price | None", words: "TradeWords") -> None:
         """Show what the plan gives the shown owner, and what it comes to so far."""
-        home = desk.forecast.finished(desk.share)
+        mine = [one for one in desk.question.shares if one.number == desk.share]
+        hanging = sum(hanging_ng(one, desk.question, desk.catalogue) for one in mine)
+        home = promised(desk.forecast, desk.share, hanging, desk.catalogue)
         packages = desk.forecast.packages(desk.share)
         least, most = freezer_space(home.low, home.high)
         none = self.tr("nothing yet")
