@@ -26,7 +26,11 @@ def rooms_of(
     """
     wanted: dict[tuple[int, str], dict[int, Fraction]] = {}
     for choice in choices:
-        for part in _divided(choice, ways):
+        if choice.cut not in ways.singles:
+            continue
+        for way, part in ways.singles[choice.cut]:
+            if choice.way and way != choice.way:
+                continue
             for carcass, mine in by_carcass.get(choice.share, ()):
                 held = sum([one.of_animal for one in mine], NOTHING)
                 wanted.setdefault((carcass, part), {})[choice.share] = held
@@ -47,14 +51,3 @@ def give_rooms(herd: Iterable[Animal], rooms: Rooms) -> None:
             for (share, carcass, part), room in rooms.items()
             if carcass == animal.number
         }
-
-
-def _divided(choice: Choice, ways: Ways) -> set[str]:
-    """The divided singles a choice may take."""
-    return {
-        part.code
-        for plan in ways.by_cut.get(choice.cut, ())
-        if not choice.way or plan.way.code == choice.way
-        for part in plan.parts
-        if part.per == "animal" and part.divisible
-    }

@@ -70,7 +70,8 @@ class Ways:
     share of a part that a way takes a whole number. `bound_parts` are those that age or skin
     can forbid; `may_be_open` those of a side with run, lane and stretch (-1, 0, -1 off the runs).
     `filled[run][lane]` are the stretches a lane is filled on; `joined` says that a way needs it.
-    `takes_nature` are cuts that take what is trim by nature. `gives` and `gives_back` are
+    `takes_nature` are cuts that take what is trim by nature, `singles` those that take what comes
+    one to an animal and is divided, with (way, part). `gives` and `gives_back` are
     fractions that go to the pools, by part and by cut.
     """
 
@@ -85,6 +86,7 @@ class Ways:
     open_of_animal: tuple[Part, ...]
     nature: tuple[Part, ...]
     takes_nature: frozenset[str]
+    singles: dict[str, tuple[tuple[str, str], ...]]
     filled: tuple[dict[int, tuple[int, ...]], ...]
     joined: bool
     gives: dict[str, Gives]
@@ -125,16 +127,35 @@ def compile_ways(catalogue: Catalogue) -> Ways:
         tuple(_placed(part, runs, place) for part in open_ones if part.per == "side"),
         tuple(part for part in open_ones if part.per == "animal"),
         tuple(part for part in catalogue.parts.values() if part.by_nature_trim),
-        frozenset(
-            code
-            for code, plans in by_cut.items()
-            if any(part.by_nature_trim for plan in plans for part in plan.parts)
-        ),
+        _takes_nature(by_cut),
+        _singles(by_cut),
         tuple(_stretches_by_lane(stretches) for stretches in at),
         any(way.sides == "joined" for cut in catalogue.cuts.values() for way in cut.ways),
         {code: _gives(part) for code, part in catalogue.parts.items()},
         {code: _gives_back(cut) for code, cut in catalogue.cuts.items()},
     )
+
+
+def _takes_nature(by_cut: dict[str, tuple[WayPlan, ...]]) -> frozenset[str]:
+    return frozenset(
+        code
+        for code, plans in by_cut.items()
+        if any(part.by_nature_trim for plan in plans for part in plan.parts)
+    )
+
+
+def _singles(by_cut: dict[str, tuple[WayPlan, ...]]) -> dict[str, tuple[tuple[str, str], ...]]:
+    found: dict[str, tuple[tuple[str, str], ...]] = {}
+    for code, plans in by_cut.items():
+        mine = [
+            (plan.way.code, part.code)
+            for plan in plans
+            for part in plan.parts
+            if part.per == "animal" and part.divisible
+        ]
+        if mine:
+            found[code] = tuple(mine)
+    return found
 
 
 def _denominator(by_cut: dict[str, tuple[WayPlan, ...]]) -> int:
