@@ -7,6 +7,7 @@ over intervals, and else decided by `run_search`, which tries every order that m
 """
 
 from collections.abc import Iterable, Sequence
+from operator import ge, le
 from typing import NamedTuple
 
 from shared.cutting.capacity import Interval
@@ -46,7 +47,7 @@ Layout = tuple[Block, ...]
 class Strip:
     """One run of one side with the kinds of pieces asked there; remembers what it has tried."""
 
-    __slots__ = ("_alone", "_apart", "_known", "_rooms", "kinds", "plain")
+    __slots__ = ("_alone", "_apart", "_fit", "_known", "_over", "_rooms", "kinds", "plain")
 
     def __init__(self, kinds: Sequence[Piece]) -> None:
         """A strip on which only these kinds of pieces may come, in this order."""
@@ -55,6 +56,8 @@ class Strip:
         self._alone: dict[int, int] = {}
         self._apart: dict[int, list[int]] = {}
         self._rooms: dict[tuple[tuple[int, ...], int, int], int] = {}
+        self._fit: list[tuple[int, ...]] = []
+        self._over: list[tuple[int, ...]] = []
         self.plain = _is_plain(self.kinds)
 
     def fits(self, counts: tuple[int, ...]) -> bool:
@@ -62,7 +65,24 @@ class Strip:
         if self.plain:
             lo, hi = self.kinds[0].allowed[0]
             return self.weigh(counts) <= hi - lo + self.kinds[0].kerf
-        return self.lay(counts) is not None
+        return self._can_lie(counts)
+
+    def _can_lie(self, counts: tuple[int, ...]) -> bool:
+        """Whether they can lie; fewer than what fitted do, more than what didn't don't."""
+        if counts in self._known:
+            return self._known[counts] is not None
+        if any(all(map(ge, counts, over)) for over in self._over):
+            return False
+        if any(all(map(le, counts, fit)) for fit in self._fit):
+            return True
+        found = self.lay(counts) is not None
+        if found:
+            self._fit = [one for one in self._fit if not all(map(le, one, counts))]
+            self._fit.append(counts)
+        else:
+            self._over = [one for one in self._over if not all(map(ge, one, counts))]
+            self._over.append(counts)
+        return found
 
     def weigh(self, counts: tuple[int, ...]) -> int:
         """The length a plain strip's pieces take, kerfs and all."""
@@ -93,7 +113,7 @@ class Strip:
         before, here, after = counts[:kind], counts[kind], counts[kind + 1 :]
         low, middle = 0, limit
         while low < limit:
-            if self.lay((*before, here + middle, *after)) is not None:
+            if self._can_lie((*before, here + middle, *after)):
                 low = middle
             else:
                 limit = middle - 1
@@ -108,7 +128,7 @@ class Strip:
             if count:
                 pair = [0] * len(counts)
                 pair[other] = pair[kind] = 1
-                if self.lay(tuple(pair)) is None:
+                if not self._can_lie(tuple(pair)):
                     apart.append(other)
 
     def lay(self, counts: tuple[int, ...]) -> Layout | None:

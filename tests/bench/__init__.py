@@ -1,0 +1,1 @@
+"""How fast it is: run by hand, `python -m tests.bench plan`."""

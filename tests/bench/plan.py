@@ -1,0 +1,175 @@
+"""How long the planner takes, beside a general solver (OR-tools CP-SAT) on the same questions.
+
+CPU time, the least of some batches, planner and solver by turns in one run. From scratch: frozen
+values in, frozen plan lines and trim out, with nothing remembered but the catalogue.
+"""
+
+import argparse
+import sys
+import time
+from collections.abc import Callable, Sequence
+from dataclasses import replace
+from unittest.mock import patch
+
+from ortools.sat.python import cp_model
+
+from shared.carcass import anatomy
+from shared.cutting.order import Amount, Choice, Question
+from shared.cutting.plan import Planner, plan
+from shared.cutting.remedy import remedies
+from tests.bench.crowded import crowded, question_of, slow_orders
+from tests.bench.full_orders import FORMS, Form, Json, full_order
+from tests.oracle.blocks import SPECIES, species_of
+from tests.oracle.lot import Lot
+from tests.oracle.model import verdict
+
+BATCHES = 3
+
+
+def cpu_ms(work: Callable[[], object], batches: int = BATCHES) -> float:
+    """CPU milliseconds of some work: the least of so many tries."""
+    best = float("inf")
+    for _ in range(batches):
+        start = time.process_time()
+        work()
+        best = min(best, time.process_time() - start)
+    return best * 1000
+
+
+def percentile(times: Sequence[float], part: float) -> float:
+    """The time that so large a part of the times don't exceed: of 1 to 100 ms 0.99 is 99 ms."""
+    ordered = sorted(times)
+    return ordered[max(0, -(-int(part * 1000) * len(ordered) // 1000) - 1)]
+
+
+def changed(question: Question) -> Question:
+    """The same question with one count one higher, else without its last line."""
+    for place, one in enumerate(question.choices):
+        if one.amount.kind in ("slices", "pieces"):
+            more = replace(one, amount=Amount(one.amount.kind, one.amount.count + 1))
+            choices: list[Choice] = list(question.choices)
+            choices[place] = more
+            return replace(question, choices=tuple(choices))
+    return replace(question, choices=question.choices[:-1])
+
+
+def after_one_change(question: Question) -> float:
+    """The planner stands at the question; the time it takes for it with one choice changed."""
+    planner, other = Planner(anatomy.catalogue("beef")), changed(question)
+    best = float("inf")
+    for _ in range(BATCHES):
+        planner.answer(question)
+        best = min(best, cpu_ms(lambda: planner.answer(other), 1))
+    return best
+
+
+class Timed(cp_model.CpSolver):
+    """The solver, adding up the CPU milliseconds spent in it."""
+
+    spent = 0.0
+
+    def solve(
+        self,
+        model: cp_model.CpModel,
+        solution_callback: cp_model.CpSolverSolutionCallback | None = None,
+    ) -> cp_model.CpSolverStatus:
+        """Solve as ever."""
+        start = time.process_time()
+        try:
+            return super().solve(model, solution_callback)
+        finally:
+            Timed.spent += (time.process_time() - start) * 1000
+
+
+def solver_ms(order: Json) -> tuple[float, float]:
+    """The solver's total time and the time of solving alone, once; model building is ours."""
+    lot = Lot(order, species_of(order["species"]))
+    Timed.spent = 0.0
+    with patch.object(cp_model, "CpSolver", Timed):
+        total = cpu_ms(lambda: verdict(lot), 1)
+    return total, Timed.spent
+
+
+def row(name: str, times: Sequence[float], unit: str = "ms") -> None:
+    """One line of the report."""
+    figures = [percentile(times, part) for part in (0.5, 0.9, 0.99)]
+    told = "  ".join(f"{one:9.2f}" for one in (*figures, max(times)))
+    sys.stdout.write(f"{name:52} {len(times):5}  {told} {unit}\n")
+    sys.stdout.flush()
+
+
+def whole_beef(form: Form, seed: str, lots: int, beside: int) -> None:
+    """A beef of four owners: from scratch, after one change, and both beside the solver."""
+    catalogue = anatomy.catalogue("beef")
+    scratch, change, total, alone, times = [], [], [], [], []
+    helped: list[float] = []
+    lines = 0
+    for number in range(lots):
+        order = full_order(f"{seed}.{number}", form)
+        question = question_of(order)
+        lines += len(question.choices)
+        scratch.append(cpu_ms(lambda q=question: plan(q, catalogue)))
+        change.append(after_one_change(question))
+        answer = plan(question, catalogue)
+        if answer.conflicts:
+            helped.append(cpu_ms(lambda q=question: with_remedies(q, "beef")))
+        if number < beside:
+            one, solve = solver_ms(order)
+            total.append(one)
+            alone.append(solve)
+            times.append(one / change[-1])
+    sys.stdout.write(f"\nwhole beef, four owners, {form}: {lines / lots:.1f} lines\n")
+    row("  planner, from scratch", scratch)
+    row("  planner, after one change", change)
+    if helped:
+        row("  planner, conflicts with remedies, from scratch", helped)
+    if total:
+        row("  CP-SAT, building and solving", total)
+        row("  CP-SAT, solving alone", alone)
+        row("  CP-SAT in all / planner after one change", times, "times")
+
+
+def with_remedies(question: Question, species: str) -> None:
+    """A plan and the ways out of its conflicts."""
+    catalogue = anatomy.catalogue(species)
+    remedies(question, plan(question, catalogue), catalogue)
+
+
+def one_run(seed: str, lots: int) -> None:
+    """Up to 20 choices on one run, and the orders that once were slow."""
+    planners = {name: Planner(anatomy.catalogue(name)) for name in SPECIES}
+    sys.stdout.write("\nup to 20 choices on one run\n")
+    for peaceful in (True, False):
+        times: list[float] = []
+        longest = ("", 0.0)
+        for number in range(lots):
+            order = crowded(f"{seed}.{number}", peaceful, planners)
+            catalogue = anatomy.catalogue(order["species"])
+            question = question_of(order)
+            times.append(cpu_ms(lambda q=question, c=catalogue: plan(q, c), 2))
+            longest = max(longest, (f"{seed}.{number}", times[-1]), key=lambda one: one[1])
+        row("  that stand" if peaceful else "  wild, with conflicts", times)
+        over = sum(one > 20 for one in times)
+        sys.stdout.write(f"    over 20 ms: {over}; longest: lot {longest[0]}\n")
+    for name, order in slow_orders():
+        catalogue, question = anatomy.catalogue(order["species"]), question_of(order)
+        row(f"  {name}", [cpu_ms(lambda q=question, c=catalogue: plan(q, c), 2)])
+
+
+def main(words: list[str]) -> int:
+    """Print it all."""
+    asked = argparse.ArgumentParser(prog="python -m tests.bench plan")
+    asked.add_argument("--lots", type=int, default=200)
+    asked.add_argument("--crowded", type=int, default=100)
+    asked.add_argument("--beside", type=int, default=20, help="lots put to the solver too")
+    asked.add_argument("--seed", default="1")
+    given = asked.parse_args(words)
+    if sys.gettrace() is not None:
+        sys.stderr.write("not under coverage or a debugger: the figures would be false\n")
+        return 2
+    sys.stdout.write(f"seed {given.seed}; CPU time, least of {BATCHES}\n")
+    sys.stdout.write(f"{'':52} {'lots':>5}  {'median':>9}  {'90 %':>9}  {'99 %':>9}  {'most':>9}\n")
+    for form in FORMS:
+        whole_beef(form, given.seed, given.lots, given.beside)
+    one_run(given.seed, given.crowded)
+    return 0
