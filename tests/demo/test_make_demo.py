@@ -93,6 +93,19 @@ def test_bills_balance(shop: Store) -> None:
             assert paper.pdf.startswith(b"%PDF")
 
 
+def test_the_books_say_what_the_orders_say(shop: Store) -> None:
+    """What customers owe and have deposited, by the journal and by bills less payments."""
+    with shop.read() as work:
+        balances = work.books.balances()
+        rows = work.orders.list()
+        due = sum(row.due_cents for row in rows)
+        owed = sum(one.cents for one in work.books.receivables())
+        held = sum(one.cents for one in work.books.deposits())
+    assert sum(balances.values()) == 0
+    assert owed == balances["receivable"] > 0
+    assert owed - held == due
+
+
 def test_an_older_beef_and_a_condemned_liver_are_among_them(shop: Store) -> None:
     with shop.read() as work:
         rows = work.animals.list(limit=1000)

@@ -5,7 +5,7 @@ from fractions import Fraction
 from hypothesis import given
 from hypothesis import strategies as st
 
-from shared.billing.accounts import CHART, OPENABLE, money_account
+from shared.billing.accounts import CHART, OPENABLE
 from shared.billing.bill import make_bill
 from shared.billing.posting import (
     Posting,
@@ -91,8 +91,3 @@ def test_the_rest_adds_up_too(cents: int, other: int) -> None:
     assert adds_up(on_account_postings("check", cents))
     assert adds_up(cash_moved_postings(cents))
     assert (cents == other) == (not adds_up(drawer_postings(cents, other)))
-
-
-def test_the_chart_has_every_means_and_each_account_once() -> None:
-    assert money_account("card") == "money:card"
-    assert len({one.journal for one in CHART.values()}) == len(CHART)
