@@ -66,3 +66,18 @@ def test_the_whole_table_is_printed(capsys: pytest.CaptureFixture[str]) -> None:
     printed = capsys.readouterr().out
     for table in ALL:
         assert all(one.name in printed for one in table.lines)
+
+
+@pytest.mark.parametrize(
+    ("code", "printed"),
+    [  # pounds into packages of the whole carcass, as each table adds them up
+        ("B-A", Fraction("568.7") / 715),
+        ("P-A", Fraction("139.8") / Fraction("184.2")),
+        ("G-A", Fraction("31.0") / Fraction("39.5")),
+    ],
+)
+def test_take_home_is_within_five_points(code: str, printed: Fraction) -> None:
+    table = next(one for one in ALL if one.code == code)
+    kept = [one for one in table.lines if kind_of(one.name) != "waste"]
+    assert abs(sum(one.published for one in kept) / table.carcass - printed) < Fraction(1, 100)
+    assert abs(sum(one.ours for one in kept) / table.carcass - printed) <= Fraction(5, 100)
