@@ -1,11 +1,11 @@
 """Customers: add, edit, find, and join two that turn out to be one."""
 
-from sqlalchemy import Select, func, or_, select, update
+from sqlalchemy import Connection, Select, func, or_, select, update
 from sqlalchemy.orm import aliased
 
 from db.desk import Desk
-from db.repositories.listing import contains
 from db.repositories.order_lists import OrderFilter, order_rows
+from db.repositories.text_index import customer_holds
 from db.tables.customers import Customers
 from db.tables.lots import Shares
 from db.tables.orders import Orders
@@ -79,7 +79,7 @@ class CustomerBook:
 
     def find(self, text: str, *, limit: int = 50, offset: int = 0) -> tuple[CustomerRow, ...]:
         """Customers whose name or phone holds the text, by name; all of them for an empty text."""
-        return self._rows(matching(text).limit(limit).offset(offset))
+        return self._rows(matching(self._desk.connection, text).limit(limit).offset(offset))
 
     def alike(self, name: str, phone: str) -> tuple[CustomerRow, ...]:
         """Customers who may be this one: the same name key or the same phone digits."""
@@ -153,13 +153,16 @@ class CustomerBook:
         )
 
 
-def matching(text: str) -> Select[int]:
-    """Ids of customers whose name holds the text, or whose phone holds its digits."""
-    found = select(Customers.id).where(Customers.joined_into.is_(None))
-    key, digits = name_key(text), phone_digits(text)
-    if key:
-        ways = [contains(Customers.name_key, key)]
-        if len(digits) >= 3:
-            ways.append(contains(Customers.digits, digits))
-        found = found.where(or_(*ways))
+def matching(connection: Connection, text: str) -> Select[int]:
+    """Ids of customers whose name holds the text, or whose phone holds its digits.
+
+    Who was joined into another is found by his old name too, and told as the one he is.
+    """
+    if not name_key(text):
+        alone = select(Customers.id).where(Customers.joined_into.is_(None))
+        return alone.order_by(Customers.name_key, Customers.id)
+    hit = select(func.coalesce(Customers.joined_into, Customers.id)).where(
+        customer_holds(connection, text)
+    )
+    found = select(Customers.id).where(Customers.id.in_(hit))
     return found.order_by(Customers.name_key, Customers.id)

@@ -4,11 +4,23 @@ from dataclasses import dataclass
 from datetime import date
 from typing import Any, Literal, TypeVar, cast
 
-from sqlalchemy import ColumnElement, Connection, Row, Select, case, func, or_, select
+from sqlalchemy import (
+    ColumnElement,
+    CompoundSelect,
+    Connection,
+    Row,
+    Select,
+    case,
+    func,
+    or_,
+    select,
+    union,
+)
 from sqlalchemy.orm import InstrumentedAttribute, aliased
 
 from db.columns import Cents
-from db.repositories.listing import contains, tags_of_lot
+from db.repositories.listing import tags_of_lot
+from db.repositories.text_index import customer_holds, tag_holds
 from db.tables.bills import Bills, Payments
 from db.tables.customers import Customers
 from db.tables.lots import Animals, Lots, Shares
@@ -122,7 +134,12 @@ def order_rows(
         key.desc() if descending else key.asc(),
         Orders.number.desc() if descending else Orders.number,
     )
-    ids = _chosen(chosen, by_owner=sort == "owner").order_by(*by).limit(limit).offset(offset)
+    ids = (
+        _chosen(connection, chosen, by_owner=sort == "owner")
+        .order_by(*by)
+        .limit(limit)
+        .offset(offset)
+    )
     rows = connection.execute(_joined(select(*SHOWN)).where(Orders.id.in_(ids)).order_by(*by))
     return tuple(_row(row) for row in rows)
 
@@ -155,7 +172,7 @@ def _row(row: Row[*tuple[Any, ...]]) -> OrderRow:
 def order_count(connection: Connection, chosen: OrderFilter) -> int:
     """How many the filter finds."""
     return connection.execute(
-        select(func.count()).select_from(_chosen(chosen).subquery())
+        select(func.count()).select_from(_chosen(connection, chosen).subquery())
     ).scalar_one()
 
 
@@ -173,11 +190,11 @@ def _joined(found: S) -> S:
     )
 
 
-def _chosen(chosen: OrderFilter, *, by_owner: bool = False) -> Select[int]:
+def _chosen(connection: Connection, chosen: OrderFilter, *, by_owner: bool = False) -> Select[int]:
     """Ids of the orders the filter finds; owners are joined only where they are looked at."""
-    key, digits = name_key(chosen.text), phone_digits(chosen.text)
+    key = name_key(chosen.text)
     found = select(Orders.id)
-    if key or by_owner or chosen.customer_id is not None:
+    if by_owner or chosen.customer_id is not None:
         found = _joined(found)
     else:
         found = found.join(Lots, Lots.id == Orders.lot_id)
@@ -201,14 +218,22 @@ def _chosen(chosen: OrderFilter, *, by_owner: bool = False) -> Select[int]:
         closed = Orders.closed_at.is_not(None)
         found = found.where(closed if chosen.closed else ~closed)
     if key:
-        ways: list[ColumnElement[bool]] = [
-            contains(OWN.name_key, key),
-            contains(JOINED.name_key, key),
-            Lots.id.in_(select(Animals.lot_id).where(contains(Animals.tag_key, key))),
-        ]
-        if len(digits) >= 3:
-            ways += [contains(OWN.digits, digits), contains(JOINED.digits, digits)]
-        if digits == key and len(digits) < 10:
-            ways.append(Orders.number == int(digits))
-        found = found.where(or_(*ways))
+        found = found.where(Orders.id.in_(_holding(connection, chosen.text)))
     return found
+
+
+def _holding(connection: Connection, typed: str) -> CompoundSelect[int]:
+    """Ids of orders by owner, phone, tag and number, each from its own index."""
+    key, digits = name_key(typed), phone_digits(typed)
+    hit = select(Customers.id).where(customer_holds(connection, typed))
+    his = union(hit, select(Customers.id).where(Customers.joined_into.in_(hit)))
+    by_owner = (
+        select(Orders.id)
+        .join(Shares, (Shares.lot_id == Orders.lot_id) & (Shares.number == Orders.share))
+        .where(Shares.customer_id.in_(his))
+    )
+    lots = select(Animals.lot_id).where(tag_holds(connection, typed))
+    ways: list[Select[int]] = [by_owner, select(Orders.id).where(Orders.lot_id.in_(lots))]
+    if digits == key and len(digits) < 10:
+        ways.append(select(Orders.id).where(Orders.number == int(digits)))
+    return union(*ways)

@@ -1,11 +1,12 @@
 """One search over customers, phone digits, tags, and the numbers of orders and lots."""
 
-from sqlalchemy import func, select
+from sqlalchemy import ColumnElement, func, or_, select
+from sqlalchemy.orm import InstrumentedAttribute
 
 from db.desk import Desk
 from db.repositories.customers import matching
-from db.repositories.listing import contains
 from db.repositories.order_lists import JOINED, OWN
+from db.repositories.text_index import tag_holds
 from db.tables.customers import Customers
 from db.tables.lots import Animals, Lots, Shares
 from db.tables.orders import Orders
@@ -23,29 +24,39 @@ class SearchBook:
         """Exact numbers first, then tags, then customers; at most `limit` in all."""
         if not name_key(text):
             return ()
-        found = [*self._numbers(text), *self._tags(text, limit), *self._customers(text, limit)]
+        found = [*self._numbers(text, 4), *self._tags(text, limit), *self._customers(text, limit)]
         return tuple(found[:limit])
 
-    def _numbers(self, text: str) -> list[Found]:
+    def _numbers(self, text: str, limit: int) -> list[Found]:
         digits = phone_digits(text)
         if digits != text.strip().removeprefix("#") or not 0 < len(digits) < 10:
             return []
-        run, number = self._desk.connection.execute, int(digits)
+        run = self._desk.connection.execute
         orders = run(
-            select(Orders.id, Orders.lot_id, func.coalesce(JOINED.name, OWN.name, ""))
+            select(
+                Orders.id, Orders.lot_id, Orders.number, func.coalesce(JOINED.name, OWN.name, "")
+            )
             .join(Shares, (Shares.lot_id == Orders.lot_id) & (Shares.number == Orders.share))
             .outerjoin(OWN, OWN.id == Shares.customer_id)
             .outerjoin(JOINED, JOINED.id == OWN.joined_into)
-            .where(Orders.number == number)
+            .where(_starts(Orders.number, digits))
+            .limit(limit)
         )
         lots = run(
-            select(Lots.id, Customers.name)
+            select(Lots.id, Lots.number, Customers.name)
             .join(Customers, Customers.id == Lots.producer_id)
-            .where(Lots.number == number)
+            .where(_starts(Lots.number, digits))
+            .limit(limit)
         )
         return [
-            *(Found("order", row[0], row[1], digits, row[2]) for row in orders),
-            *(Found("lot", row[0], row[0], digits, row[1]) for row in lots),
+            *(
+                Found("order", row[0], row[1], str(row[2]), row[3])
+                for row in sorted(orders, key=lambda row: row[2])
+            ),
+            *(
+                Found("lot", row[0], row[0], str(row[1]), row[2])
+                for row in sorted(lots, key=lambda row: row[1])
+            ),
         ]
 
     def _tags(self, text: str, limit: int) -> list[Found]:
@@ -53,7 +64,7 @@ class SearchBook:
             select(Animals.id, Animals.lot_id, Animals.tag, Customers.name)
             .join(Lots, Lots.id == Animals.lot_id)
             .join(Customers, Customers.id == Lots.producer_id)
-            .where(contains(Animals.tag_key, name_key(text)))
+            .where(tag_holds(self._desk.connection, text))
             .order_by(Animals.tag_key != name_key(text), Animals.id.desc())
             .limit(limit)
         )
@@ -62,7 +73,14 @@ class SearchBook:
     def _customers(self, text: str, limit: int) -> list[Found]:
         rows = self._desk.connection.execute(
             select(Customers.id, Customers.name, Customers.phone)
-            .where(Customers.id.in_(matching(text).limit(limit)))
+            .where(Customers.id.in_(matching(self._desk.connection, text).limit(limit)))
             .order_by(Customers.name_key, Customers.id)
         )
         return [Found("customer", row[0], None, row[1], row[2]) for row in rows]
+
+
+def _starts(number: InstrumentedAttribute[int], digits: str) -> ColumnElement[bool]:
+    """The number begins with the digits: 12 is 12, 120 to 129, 1,200 to 1,299 and so on."""
+    low = int(digits)
+    spans = [(low * 10**more, low * 10**more + 10**more - 1) for more in range(10 - len(digits))]
+    return or_(*(number.between(*span) for span in spans if low))

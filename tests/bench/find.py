@@ -21,7 +21,21 @@ from db.tables.lots import Animals, Lots, Shares
 from db.tables.orders import Orders
 from shared.shop.customers import name_key, phone_digits
 
-SYLLABLES = tuple("ba den hol ker lin mar nor pel quin ros sten tor ul ver wick yor zan".split())
+SYLLABLES = (
+    "ba",
+    "den",
+    "hol",
+    "ker",
+    "lin",
+    "mar",
+    "nor",
+    "pel",
+    "quin",
+    "ros",
+    "sten",
+    "tor",
+    "zan",
+)
 TYPED = ("b", "ba", "bad", "baden", "hol ker", "0123", "T-4567", "4567", "zzz", "quinzan")
 
 
@@ -43,7 +57,7 @@ def fill(store: Store, orders: int) -> None:
     people = max(2, orders // 3)
     signed = store.sign_on("Bench", "Bench")
     with store.work(signed.person, signed.station) as work:
-        run = work._desk.connection.execute  # noqa: SLF001
+        run = work._desk.connection.execute
         run(insert(Customers), [customer(draw, number) for number in range(1, people + 1)])
         lots = range(1, orders // 2 + 1)
         run(insert(Lots), [lot(draw, number, people) for number in lots])
@@ -123,7 +137,9 @@ def share_of(draw: random.Random, number: int, share: int, people: int) -> dict[
 
 
 def order(number: int, lot_id: int, share: int) -> dict[str, object]:
-    counts = dict.fromkeys(("sheet", "sheet_change", "acknowledged", "last_change"), 0)
+    counts: dict[str, object] = dict.fromkeys(
+        ("sheet", "sheet_change", "acknowledged", "last_change"), 0
+    )
     return counts | {
         "number": number,
         "lot_id": lot_id,
@@ -145,7 +161,7 @@ def told(store: Store, typed: str) -> str:
         orders = spent(lambda: work.orders.list(text=typed, limit=500))
         raw = text("SELECT rowid FROM find_customers WHERE find_customers MATCH :typed LIMIT 12")
         asked = {"typed": f'"{name_key(typed)}"'}
-        alone = spent(lambda: work._desk.connection.execute(raw, asked).all())  # noqa: SLF001
+        alone = spent(lambda: work._desk.connection.execute(raw, asked).all())
     return (
         f"{typed:8} {found:3} found {search:6.2f} ms (index {alone:.2f}), {listed:3} {orders:6.2f}"
     )

@@ -28,10 +28,15 @@ def tables_of(path: Path) -> dict[str, str]:
             connection.execute(
                 "SELECT name, sql FROM sqlite_master WHERE type = 'table'"
                 " AND name NOT LIKE 'sqlite_%' AND name <> 'alembic_version'"
+                " AND name NOT LIKE 'find_%'"  # the text index, which holds no rows of its own
             ).fetchall()
         )
     connection.close()
     return found
+
+
+def but_the_text_index(name: str | None, *_: object) -> bool:
+    return name is None or not name.startswith("find_")
 
 
 def test_the_revisions_known_by_name_are_the_files_in_order() -> None:
@@ -56,7 +61,12 @@ def test_the_tables_in_code_are_the_tables_in_the_file(store_path: Path) -> None
     engine = file_engine(store_path, foreign_keys=False)
     with engine.connect() as connection:
         context = MigrationContext.configure(
-            connection, opts={"compare_type": True, "render_as_batch": True}
+            connection,
+            opts={
+                "compare_type": True,
+                "render_as_batch": True,
+                "include_name": but_the_text_index,
+            },
         )
         assert compare_metadata(context, METADATA) == []
     engine.dispose()

@@ -73,10 +73,16 @@ def here(shared_store: Store) -> SignedOn:
     return shared_store.sign_on("Test", "Bench")
 
 
+def but_the_text_index(_: object, name: str | None, *__: object) -> bool:
+    return name is None or not name.startswith("find_")
+
+
 def test_up_and_down_again_leaves_nothing(shared_store: Store, url: str) -> None:
     engine = server_engine(url)
     with engine.connect() as connection:
-        context = MigrationContext.configure(connection, opts={"compare_type": True})
+        context = MigrationContext.configure(
+            connection, opts={"compare_type": True, "include_object": but_the_text_index}
+        )
         assert compare_metadata(context, METADATA) == []
     shared_store.close()
     migrate.downgrade(engine, "base")

@@ -1,7 +1,10 @@
 """One search for whatever is known: a name, a few digits, a tag, a number."""
 
+from dataclasses import replace
+
 from db.unit_of_work import Work
-from tests.db.examples import arrived, lot_of_halves, lot_of_one, order_of
+from shared.shop.customers import Customer
+from tests.db.examples import arrived, customer, lot_of_halves, lot_of_one, order_of
 
 
 def kinds(work: Work, text: str) -> list[tuple[str, str]]:
@@ -38,3 +41,34 @@ def test_no_more_than_asked_for(work: Work) -> None:
     for number in range(5):
         lot_of_one(work, f"Berg {number}")
     assert len(work.search.find("berg", limit=3)) == 3
+
+
+def test_any_part_of_any_word_finds_and_signs_of_the_index_mean_themselves(work: Work) -> None:
+    customer(work, 'Ana "Bear" O\'Neill-Þórsdóttir')
+    for typed in ("ana", "eill", "O'N", '"bear"', "bear thors", "a", "il-t", "dottir ana"):
+        assert len(kinds(work, typed)) == (typed != "il-t"), typed
+    for typed in ("* OR ana", "name_key:ana", "ana NOT", "%", "_", '""'):
+        found = kinds(work, typed)
+        assert found == [] or typed == '""', typed
+
+
+def test_what_is_renamed_is_found_by_its_new_name_only(work: Work) -> None:
+    first = customer(work, "Osvaldo Quick")
+    saved = work.customers.save(replace(first, name="Osvaldo Slow", phone="555 010 7788"))
+    assert isinstance(saved, Customer)
+    assert kinds(work, "quick") == []
+    assert kinds(work, "slow") == kinds(work, "1077") == [("customer", "Osvaldo Slow")]
+
+
+def test_who_was_joined_is_found_by_his_old_name_as_the_one_he_is(work: Work) -> None:
+    lot, new = lot_of_one(work, "Jon Smyth"), customer(work, "John Smith")
+    work.customers.join(lot.producer_id, new.id)
+    assert ("customer", "John Smith") in kinds(work, "smyth")
+    assert [row.owner for row in work.orders.list(text="smyth")] == ["John Smith"]
+    assert work.orders.list(text="smith") == work.orders.list(text="smyth")
+
+
+def test_the_start_of_an_order_number_finds(work: Work) -> None:
+    for number in range(12):
+        lot_of_one(work, f"Owner {number}")
+    assert [title for kind, title in kinds(work, "1") if kind == "order"] == ["1", "10", "11", "12"]
