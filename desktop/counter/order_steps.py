@@ -3,9 +3,9 @@
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
-from PySide6.QtWidgets import QMenu, QPushButton, QWidget
+from PySide6.QtWidgets import QLayout, QMenu, QPushButton, QWidget
 
 from desktop.look.space import TOGETHER, row
 from desktop.panels.buttons import button
@@ -57,6 +57,7 @@ class OrderSteps(QWidget):
         self.more.setMenu(self.menu)
         self.buttons: dict[str, QPushButton] = {}
         across = row(self, gap=TOGETHER)
+        across.setSizeConstraint(QLayout.SizeConstraint.SetNoConstraint)
         across.addWidget(self.main)
         for step in STEPS:
             if step.shown:
@@ -108,6 +109,12 @@ class OrderSteps(QWidget):
             "hand_over": self.tr("Hand over"),
             "take_back": self.tr("Take the order back"),
         }
+
+    def minimumSizeHint(self) -> QSize:
+        """Room for the main step and the menu; the others go where there is none."""
+        least = super().minimumSizeHint()
+        least.setWidth(self.main.sizeHint().width() + TOGETHER + self.more.sizeHint().width())
+        return least
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)

@@ -16,6 +16,7 @@ from desktop.counter.order_view import OrderView
 from desktop.counter.payment_dialog import PaymentDialog
 from desktop.counter.refusal_words import problem_words
 from desktop.counter.release import make_sheet, sheet_asked, store_sheet, why_not
+from desktop.drafts import keep_draft, restore
 from desktop.look.space import column
 from desktop.places import Place
 from shared.money import money_text
@@ -27,6 +28,8 @@ if TYPE_CHECKING:
     from desktop.fields import FormDialog
     from shared.shop.lists import OrderRow
     from shared.shop.states import OrderState
+
+BOOKING = "booking"  # what a half-typed booking is called in the journal
 
 
 class CounterPlace(Place):
@@ -61,7 +64,10 @@ class CounterPlace(Place):
             self._go_on_typing()
 
     def _go_on_typing(self) -> None:
-        """After a kill: the order that was being typed in, with what was typed."""
+        """After a kill: the booking or the order that was being typed, with what was typed."""
+        if self.bench.journal.found(BOOKING) is not None:
+            self.book()
+            return
         order_id = OrderDialogs.waiting(self.bench)
         if order_id:
             with self.bench.store.read() as work:
@@ -106,6 +112,10 @@ class CounterPlace(Place):
         dialog = BookDialog(self.bench, self)
         self.dialog = dialog
         dialog.accepted.connect(lambda: self._booked(dialog))
+        typed = self.bench.journal.found(BOOKING)
+        if typed is not None:
+            restore(dialog, typed)
+        keep_draft(self.bench.journal, BOOKING, dialog)
         dialog.open()
 
     def _booked(self, dialog: BookDialog) -> None:
@@ -166,7 +176,8 @@ class CounterPlace(Place):
         why = why_not(desk, self.bench.words)
         problem = desk.move("settled") if not why else None
         self.order.refuse(why or ("" if problem is None else problem_words(problem)))
-        self._show_changed()
+        self.order.show_again()
+        self.changed.emit()
 
     def _release(self) -> None:
         desk = self.order.desk

@@ -3,9 +3,11 @@
 from pytestqt.qtbot import QtBot
 
 from desktop.bench import Bench
+from desktop.counter.book_dialog import BookDialog
 from desktop.counter.line_dialog import LineDialog
+from desktop.counter.place import BOOKING
 from desktop.drafts import texts_of
-from tests.desktop.counter.opened_counter import desk_of, with_order
+from tests.desktop.counter.opened_counter import desk_of, opened, with_order
 from tests.desktop.counter.test_order_view import halves
 from tests.desktop.typing_in import type_into
 
@@ -65,3 +67,27 @@ def test_a_draft_of_a_line_changes_that_line(qtbot: QtBot, bench: Bench) -> None
     assert changed is not None
     assert (changed.cut, changed.note) == (line.cut, "thin fat")
     assert bench.journal.names() == ()
+
+
+def test_a_half_typed_booking_is_there_again(qtbot: QtBot, bench: Bench) -> None:
+    first = opened(qtbot, bench)
+    first.book()
+    dialog = first.dialog
+    assert isinstance(dialog, BookDialog)
+    type_into(dialog.producer.editor, "Jørgen 555 010 0123")
+    dialog.shares.set_value("halves")
+    dialog.shares.changed.emit()
+    dialog.owners[1].set_text("Bert")
+    dialog.owners[1].changed.emit()
+    kept = bench.journal.found(BOOKING)
+    assert kept is not None
+    dialog.reject()
+    assert bench.journal.found(BOOKING) is None
+    bench.journal.note(BOOKING, kept)
+    again = opened(qtbot, bench).dialog
+    assert isinstance(again, BookDialog)
+    assert texts_of(again) == kept
+    assert again.producer.text() == "Jørgen 555 010 0123"
+    assert again.shares.value() == "halves"
+    assert again.owners[1].isVisibleTo(again)
+    again.reject()
