@@ -164,8 +164,8 @@ def _pools(rows: dict[str, int], share: int, answer: Answer) -> None:
 
 
 def _besides(share: Share, question: Question, answer: Answer, catalogue: Catalogue) -> int:
-    """Packages of parts that aren't in the hanging weight."""
-    total = 0
+    """What packages hold besides the hanging weight: other parts, and stock that is ground in."""
+    total = sum(draw.added_ng for draw in answer.draws if draw.share == share.number)
     for made in answer.lines:
         if made.share == share.number and catalogue.cuts[made.cut].kind != "to_trim":
             total += int(_uncounted(made, question, catalogue) * kept(catalogue.cuts[made.cut]))

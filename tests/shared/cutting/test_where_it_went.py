@@ -8,7 +8,7 @@ from shared.carcass.carcass import Carcass, Gone, Holding, Share, SideWeights
 from shared.carcass.dressing import Dressing
 from shared.cutting.answer import Answer
 from shared.cutting.forecast import forecast
-from shared.cutting.order import Amount, Choice, Question
+from shared.cutting.order import Added, Amount, Choice, Question
 from shared.cutting.plan import plan
 from shared.cutting.where_it_went import Account, accounts, hanging_ng
 from shared.units import NG_PER_LB, Weight
@@ -54,6 +54,19 @@ def test_offal_is_told_beside_the_hanging_weight() -> None:
     assert first.besides_ng > NG_PER_LB
     assert second.besides_ng == 0
     assert sum(weight for _, weight in first.rows) == first.hanging_ng
+
+
+def test_pork_that_is_ground_in_is_told_beside_the_hanging_weight() -> None:
+    """A fifth of 5 lb is 1 lb that never hung there."""
+    question, _ = planned()
+    added = Added("pork_fat", Fraction(1, 5))
+    ground = Choice(91, 1, "ground_pork", Amount("pounds", weight=Weight(5, "lb")), added=added)
+    picnic = Choice(90, 1, "grind_picnic", Amount("all"))
+    question = replace(question, choices=(picnic, ground))
+    first, _ = told(question, plan(question, PORK))
+    assert 0 <= first.besides_ng - NG_PER_LB < 2
+    assert sum(weight for _, weight in first.rows) == first.hanging_ng
+    assert abs(first.row("between_owners")) < NG_PER_LB
 
 
 def test_a_forequarter_hangs_at_the_tables_share() -> None:
