@@ -16,7 +16,7 @@ from db.tables.orders import Orders
 from shared.billing.ages import Aged, aged
 from shared.shop.ledger import HeldDeposit, Income, Owed, Takings, TaxOfRate
 
-TAKEN = ("deposit", "payment", "refund", "on_account")
+TAKEN = ("deposit", "payment", "refund", "on_account", "collected", "paid_out")
 OWN, JOINED = aliased(Customers), aliased(Customers)
 POSTED = LedgerPostings
 CENTS = func.sum(LedgerPostings.cents, type_=Cents())

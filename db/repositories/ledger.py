@@ -16,6 +16,7 @@ from shared.billing.accounts import CASH, OPENABLE, Account
 from shared.billing.posting import (
     Posting,
     cash_moved_postings,
+    collected_postings,
     drawer_postings,
     on_account_postings,
     opening_postings,
@@ -86,6 +87,46 @@ class LedgerBook:
                 LedgerPostings.lot_id.is_(None),
             )
         ).scalar_one()
+
+    def collect(
+        self, producer_id: int, means: PaymentMeans, cents: int, note: str = ""
+    ) -> Entry | Refused:
+        """Money a buyer pays for the producer's animal, held for him; with a receipt number.
+
+        Refused: "not_positive", "period_closed".
+        """
+        if cents <= 0:
+            return Refused("not_positive")
+        return self._for_producer("collected", producer_id, means, cents, note)
+
+    def pay_out(
+        self, producer_id: int, means: PaymentMeans, cents: int, note: str = ""
+    ) -> Entry | Refused:
+        """Hand the producer what was collected for him, never more ("more_than_there")."""
+        if cents <= 0:
+            return Refused("not_positive")
+        held = self.held_for(producer_id)
+        if cents > held:
+            return Refused("more_than_there", {"there": str(held)})
+        return self._for_producer("paid_out", producer_id, means, -cents, note)
+
+    def held_for(self, producer_id: int) -> int:
+        """What is collected for a producer and not yet paid out, in cents."""
+        found = self._desk.connection.execute(
+            select(func.coalesce(func.sum(LedgerPostings.cents, type_=Cents()), 0)).where(
+                LedgerPostings.account == "producers", LedgerPostings.customer_id == producer_id
+            )
+        ).scalar_one()
+        return -int(found)
+
+    def _for_producer(
+        self, kind: EntryKind, producer_id: int, means: PaymentMeans, cents: int, note: str
+    ) -> Entry | Refused:
+        closed = must_be_open(self._desk, shop_day(self._desk))
+        if closed is not None:
+            return closed
+        about = About(self._desk.next_number("receipt"), memo=note.strip())
+        return self._kept(kind, collected_postings(means, cents), Party(producer_id), about)
 
     def move_cash(self, cents: int, note: str) -> Entry | Refused:
         """Cash carried to the bank; below nothing, from the bank into the drawer (change).

@@ -20,7 +20,7 @@ class LedgerEntries(Row):
     __table_args__ = (
         CheckConstraint(
             "kind IN ('bill', 'credit', 'deposit', 'payment', 'refund', 'write_off',"
-            " 'on_account', 'opening', 'drawer', 'cash_moved')",
+            " 'on_account', 'opening', 'drawer', 'cash_moved', 'collected', 'paid_out')",
             name="kind",
         ),
     )

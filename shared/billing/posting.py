@@ -113,6 +113,14 @@ def on_account_postings(means: PaymentMeans, cents: int) -> tuple[Posting, ...]:
     return _moving([Posting(money_account(means), cents), Posting("receivable", -cents)])
 
 
+def collected_postings(means: PaymentMeans, cents: int) -> tuple[Posting, ...]:
+    """Money a buyer pays for the producer's animal, held for him; below nothing it is paid out.
+
+    $2,457.00 by check is check +2,457.00, producers −2,457.00: never income of the plant.
+    """
+    return _moving([Posting(money_account(means), cents), Posting("producers", -cents)])
+
+
 def drawer_postings(expected: int, counted: int) -> tuple[Posting, ...]:
     """The drawer's difference: $2.00 short is cash −2.00, drawer +2.00. None without one."""
     return _moving([Posting(CASH, counted - expected), Posting("drawer", expected - counted)])

@@ -16,6 +16,8 @@ EntryKind = Literal[
     "opening",
     "drawer",
     "cash_moved",
+    "collected",
+    "paid_out",
 ]
 
 

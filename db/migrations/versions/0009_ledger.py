@@ -74,7 +74,7 @@ def create_entries() -> None:
         sa.Column("memo", sa.Text(), nullable=False),
         sa.CheckConstraint(
             "kind IN ('bill', 'credit', 'deposit', 'payment', 'refund', 'write_off',"
-            " 'on_account', 'opening', 'drawer', 'cash_moved')",
+            " 'on_account', 'opening', 'drawer', 'cash_moved', 'collected', 'paid_out')",
             name=op.f("ck_ledger_entries_kind"),
         ),
         sa.ForeignKeyConstraint(
@@ -213,8 +213,7 @@ def guard() -> None:
             f" THEN RAISE EXCEPTION '{table}: {said}'; END IF; RETURN NEW; END $$"
         )
         op.execute(
-            f"CREATE TRIGGER {name} BEFORE INSERT ON {table}"
-            f" FOR EACH ROW EXECUTE FUNCTION {name}()"
+            f"CREATE TRIGGER {name} BEFORE INSERT ON {table} FOR EACH ROW EXECUTE FUNCTION {name}()"
         )
     refuse = "BEGIN SELECT RAISE(ABORT, '{0}: rows are locked'); END"
     if not sqlite:

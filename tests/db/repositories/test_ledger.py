@@ -242,6 +242,24 @@ def test_the_drawer_is_counted_and_a_difference_needs_a_reason(work: Work) -> No
     assert work.books.takings(TODAY, TODAY)[0].cents == 5_000  # change isn't takings
 
 
+def test_what_is_collected_for_a_producer_is_never_the_plants(work: Work) -> None:
+    """819 lb at the farmer's $3.00 (Michigan State Univ. Extension worksheet, 1 April 2024)."""
+    farmer = customer(work, "Green Farm")
+    taken = work.ledger.collect(farmer.id, "check", 245_700, "Anna Berg, tag 114")
+    assert isinstance(taken, Entry)
+    assert (taken.kind, taken.number) == ("collected", 1)
+    assert work.ledger.held_for(farmer.id) == 245_700
+    assert work.books.income(TODAY, TODAY) == ()
+    assert work.books.receivables(TODAY) == ()
+    too_much = work.ledger.pay_out(farmer.id, "check", 245_701)
+    assert too_much == Refused("more_than_there", {"there": "245700"})
+    given_out = work.ledger.pay_out(farmer.id, "check", 245_700)
+    assert isinstance(given_out, Entry)
+    assert shown(given_out) == [("money:check", -245_700), ("producers", 245_700)]
+    assert work.ledger.held_for(farmer.id) == 0
+    assert work.ledger.collect(farmer.id, "cash", 0) == Refused("not_positive")
+
+
 def raw(work: Work, sql: str) -> None:
     work._connection.execute(text(sql))
 

@@ -13,6 +13,7 @@ from shared.billing.posting import (
     adds_up,
     bill_postings,
     cash_moved_postings,
+    collected_postings,
     credit_postings,
     drawer_postings,
     on_account_postings,
@@ -90,4 +91,5 @@ def test_the_rest_adds_up_too(cents: int, other: int) -> None:
         assert adds_up(opening_postings(account, cents))
     assert adds_up(on_account_postings("check", cents))
     assert adds_up(cash_moved_postings(cents))
+    assert adds_up(collected_postings("card", -cents))
     assert (cents == other) == (not adds_up(drawer_postings(cents, other)))
