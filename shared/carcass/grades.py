@@ -151,6 +151,15 @@ def retail_change(graded: Graded) -> Fraction:
     return Fraction("0.046") * (Fraction("3.5") - Fraction(graded.figure))
 
 
+def grade_factor(graded: Graded) -> Fraction:
+    """What a beef yield grade multiplies the meat of a forecast by; fat, bones, offal stay.
+
+    The change over the middle of grade 3's total retail, 72.85 % (70.6 to 75.1).
+    Worked number: 2.953 moves 2.5162 points, a factor of 1.0345.
+    """
+    return 1 + retail_change(graded) / Fraction("0.7285")
+
+
 def fatness(graded: Graded) -> Fatness:
     """The carcass's setting from its yield grade: 1 and 2 lean, 3 usual, 4 and 5 fat."""
     if graded.grade <= 2:

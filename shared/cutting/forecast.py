@@ -37,7 +37,8 @@ class LineForecast:
     """One choice: pieces or slices, weight into the package and packages.
 
     `taken_ng` is the weight before trimming and finish, `into_finish_ng` what goes into the
-    cure, smoke or grinder.
+    cure, smoke or grinder, `by_table_ng` the finished weight before the shop's own figures and the
+    carcass's grade.
     """
 
     line: int
@@ -48,6 +49,7 @@ class LineForecast:
     into_finish_ng: int
     finished: Range
     packages: Range
+    by_table_ng: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,8 +88,11 @@ def forecast(
     answer: Answer,
     catalogue: Catalogue,
     own: Mapping[str, OwnFigure] = NOBODYS,
+    graded: Fraction = Fraction(1),
 ) -> Forecast:
     """Pounds and packages of every line; `own` are the shop's figures by cut, where it has any.
+
+    `graded` is what the carcass's grade multiplies its meat by (`shared.carcass.grades`).
 
     Worked number: a 20-lb belly with 10 % trimming, cured, smoked and sliced at a yield of 9/10
     gives 20 × 9/10 × 9/10 = 16.2 lb of bacon; at 1 lb a package 17 packages.
@@ -109,7 +114,16 @@ def forecast(
         into[draw.line] = into.get(draw.line, 0) + draw.weight_ng
     loose = max(weight_band(carcass, catalogue) for carcass in question.carcasses)
     lines = [
-        _line(choices[line], loose, catalogue, taken[line], into[line], pieces.get(line, 0), own)
+        _line(
+            choices[line],
+            loose,
+            catalogue,
+            taken[line],
+            into[line],
+            pieces.get(line, 0),
+            own,
+            graded,
+        )
         for line in sorted(taken)
     ]
     return Forecast(tuple(lines))
@@ -155,9 +169,12 @@ def _line(
     into: int,
     pieces: int,
     own: Mapping[str, OwnFigure],
+    graded: Fraction,
 ) -> LineForecast:
     cut, figure = catalogue.cuts[choice.cut], own.get(choice.cut)
-    middle = into * finish_yield(choice, catalogue)
+    middle = by_table = into * finish_yield(choice, catalogue)
+    if cut.kind not in ("fat", "bones", "offal"):
+        middle *= graded
     if figure is not None:
         middle *= figure.factor
     spread = range_band(cut, loose, figure)
@@ -173,6 +190,7 @@ def _line(
         into_finish_ng=into,
         finished=finished,
         packages=_packages(package, pieces, finished, counted=not open_count),
+        by_table_ng=int(by_table),
     )
 
 

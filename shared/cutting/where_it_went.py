@@ -19,6 +19,7 @@ from shared.cutting.order import Question
 ROWS: tuple[str, ...] = (
     "packages",
     "finish_loss",
+    "own_figures",
     "cutting_loss",
     "open",
     "not_kept",
@@ -88,7 +89,9 @@ def _account(
     into = sum(line.into_finish_ng for line in found.of_share(share.number))
     finished = found.finished(share.number).mid
     rows["packages"] = finished - besides
-    rows["finish_loss"] = into - finished
+    by_table = sum(line.by_table_ng for line in found.of_share(share.number))
+    rows["finish_loss"] = into - by_table
+    rows["own_figures"] = by_table - finished
     _pools(rows, share.number, answer)
     _parts(rows, share, question, answer, catalogue)
     rows["gone"] = _gone(share, question, catalogue)

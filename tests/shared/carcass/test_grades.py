@@ -13,6 +13,7 @@ from shared.carcass.grades import (
     fat_free_lean_probed,
     fat_free_lean_unribbed,
     fatness,
+    grade_factor,
     lamb_cuts,
     lamb_yield_grade,
     lean_percent,
@@ -117,6 +118,7 @@ def test_a_grade_moves_the_take_home_by_published_steps() -> None:
     """Total retail begins at 79.8, 75.2, 70.6, 66.0 % for grades 1 to 4 (extension table)."""
     found = beef_yield_grade(*SLIDES)
     assert retail_change(found) == Fraction("0.046") * Fraction("0.547")
+    assert round(grade_factor(found), 4) == Fraction("1.0345")
     assert fatness(found) == "lean"
     assert fatness(beef_yield_grade(Decimal("0.7"), *SLIDES[1:])) == "usual"
     assert fatness(beef_yield_grade(Decimal("1.0"), *SLIDES[1:])) == "fat"

@@ -1,9 +1,11 @@
 """Pounds and packages follow from the plan, its trimmings and the finishes."""
 
 from dataclasses import replace
+from decimal import Decimal
 from fractions import Fraction
 
 from shared.carcass.carcass import Carcass, SideWeights
+from shared.carcass.grades import beef_yield_grade, grade_factor
 from shared.carcass.spread import band, range_of
 from shared.cutting.forecast import finish_yield, forecast, kept, range_band
 from shared.cutting.order import Choice, Question
@@ -119,3 +121,17 @@ def test_ranges_come_of_the_tables_lying_apart() -> None:
 
 def _choice(question: Question, line: int) -> Choice:
     return next(one for one in question.choices if one.line == line)
+
+
+def test_a_grade_moves_the_meat_and_not_the_bones() -> None:
+    """2.953 is 2.52 points of the carcass leaner than 3.5: 3.45 % more of each line of meat."""
+    found = beef_yield_grade(Decimal("0.40"), Decimal("2.5"), Decimal(735), Decimal("12.0"))
+    question, answer = planned()
+    table = forecast(question, answer, PORK)
+    moved = forecast(question, answer, PORK, graded=grade_factor(found))
+    for one, two in zip(table.lines, moved.lines, strict=True):
+        still = PORK.cuts[one.cut].kind in ("fat", "bones", "offal")
+        assert one.by_table_ng == two.by_table_ng == one.finished.mid
+        assert (
+            two.finished.mid == one.finished.mid if still else two.finished.mid > one.finished.mid
+        )

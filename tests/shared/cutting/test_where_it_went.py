@@ -111,3 +111,13 @@ def test_what_went_before_the_scale_is_no_row() -> None:
     first, _second = told(question, plan(question, PORK))
     assert first.row("gone") == 0
     assert sum(weight for _, weight in first.rows) == first.hanging_ng
+
+
+def test_what_the_shops_own_figures_move_is_a_row() -> None:
+    question, answer = planned()
+    found = forecast(question, answer, PORK, graded=Fraction(98, 100))
+    for account in accounts(question, answer, found, PORK):
+        assert account.row("own_figures") > NG_PER_LB
+        assert account.row("finish_loss") >= 0
+        assert sum(weight for _, weight in account.rows) == account.hanging_ng
+    assert all(one.row("own_figures") == 0 for one in told(question, answer))
