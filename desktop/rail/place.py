@@ -16,12 +16,14 @@ from desktop.rail.animal_columns import animal_columns
 from desktop.rail.animal_panel import AnimalPanel
 from desktop.rail.check_in import CheckInDialog
 from desktop.rail.correction import CorrectionDialog
-from desktop.rail.fallen import Fallen
+from desktop.rail.fallen import Fallen, fallen
 from desktop.rail.loss import LossDialog
-from desktop.rail.seen import see
+from desktop.rail.seen import SeenAnimal, see
 from desktop.rail.state_words import reason_words
 from desktop.rail.tags import tag_pdf
 from desktop.tables import RowsModel, Table
+from shared.cutting.order import Question
+from shared.cutting.plan import plan
 from shared.shop.animals import Animal
 from shared.shop.lists import AnimalRow
 from shared.shop.states import AnimalState, Move
@@ -199,21 +201,27 @@ class RailPlace(Place):
         end: AnimalState = next(state for state in (*IN_HAND, *ENDED) if state == move.end)
         animal = seen.animal
         with self.bench.store.work(self.bench.person, self.bench.station) as work:
+            before = work.lots.question(animal.lot_id)
             made = work.animals.move(animal.id, end, reason=reason, version=animal.version)
+            after = work.lots.question(animal.lot_id)
             if isinstance(made, Animal):
                 work.commit()
         if not isinstance(made, Animal):
             self._stale()
         elif end in ENDED:
-            self.bench.messages.tell(
-                self.tr("Tell the owners"),
-                self.tr("Nothing of tag {tag} will be cut. Tell {owners}.").format(
-                    tag=animal.tag, owners=", ".join(seen.owners)
-                ),
-            )
+            self._gone(seen, before, after)
         self._written()
         if self.panel.seen is not None:
             self.panel.focus_move()
+
+    def _gone(self, seen: SeenAnimal, before: Question, after: Question) -> None:
+        """Name the owners of an animal that won't be cut, and each choice that falls with it."""
+        text = self.tr("Nothing of tag {tag} will be cut. Tell {owners}.")
+        told = [text.format(tag=seen.animal.tag, owners=", ".join(seen.owners))]
+        animal = seen.catalogue
+        touched = fallen(after, plan(before, animal), plan(after, animal))
+        told += [self._fallen(one, seen.animal.species) for one in touched]
+        self.bench.messages.tell(self.tr("Tell the owners"), "\n".join(told))
 
     def _open(self, dialog: QDialog) -> None:
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)

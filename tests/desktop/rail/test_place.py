@@ -199,6 +199,7 @@ def test_refusing_asks_why_and_tells_the_owners(
     refuse.click()
     assert state(bench) == "refused"
     assert "Anna Berg, Bert Iversen" in messages.told[0]
+    assert "No longer stands for Bert Iversen: whole ham, shank on." in messages.told[0]
     rail.open(Target("rail", "animal", 1))
     assert rail.panel.seen is not None
     assert rail.panel.seen.animal.held_for == "down and can't walk"
