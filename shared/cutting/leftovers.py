@@ -165,17 +165,24 @@ def open_parts(
 ) -> tuple[OpenPart, ...]:
     """Parts nobody has settled, share by share; trim by nature and named losses aren't open."""
     found: list[OpenPart] = []
+    lengths: dict[tuple[Strip, int, int], Interval] = {}
     for share in shares:
         if share.leader is None:
             for one in held[share.number]:
-                _open_of_side(found, share.number, one, occupied, ways)
+                _open_of_side(found, share.number, one, occupied, ways, lengths)
                 _open_of_animal(found, share.number, one, herd[one.side.carcass], occupied, ways)
     return tuple(found)
 
 
 def _open_of_side(
-    found: list[OpenPart], share: int, held: Held, occupied: Occupied, ways: Ways
+    found: list[OpenPart],
+    share: int,
+    held: Held,
+    occupied: Occupied,
+    ways: Ways,
+    lengths: dict[tuple[Strip, int, int], Interval],
 ) -> None:
+    """The open parts of a side for one who holds of it; `lengths` are those reckoned before."""
     side, fractions = held.side, held.fractions
     carcass, number, lost = side.carcass, side.number, side.lost
     for part, run, lane, place in ways.may_be_open:
@@ -186,8 +193,11 @@ def _open_of_side(
         if run < 0:
             above, below = occupied.denominator - occupied.parts.get(where, 0), occupied.denominator
         elif ((carcass, number, run), lane) in occupied.lanes:
-            bounds = side.bounds[EXPECTED][run]
-            above, below = _open_length((carcass, number, run), lane, bounds, place, occupied)
+            stretch = (carcass, number, run), lane, place
+            if stretch not in lengths:
+                bounds = side.bounds[EXPECTED][run]
+                lengths[stretch] = _open_length(stretch[0], lane, bounds, place, occupied)
+            above, below = lengths[stretch]
         else:
             above = below = 1
         if above <= 0:

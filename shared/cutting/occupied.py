@@ -65,17 +65,29 @@ class Occupied:
                 key = (made.share, (made.carcass, made.side, one.part))
                 self.by_share[key] = self.by_share.get(key, NOTHING) + one.fraction
 
-    def of(self, keys: Keys) -> tuple[object, ...]:
-        """What is taken of some lanes and cells."""
+    def of(self, keys: Keys, share: int) -> tuple[object, ...]:
+        """What is taken of some lanes and cells, and what of it a split share took itself."""
         lanes, parts = self.lanes, self.parts
         taken = tuple([lanes.get(key) for key in keys.lanes])
-        return taken, tuple([parts.get(key[:3], 0) for key in keys.cells])
+        cells = tuple([parts.get(key[:3], 0) for key in keys.cells])
+        if not self.split:
+            return taken, cells
+        accounts, by_share = self.accounts, self.by_share
+        return (
+            taken,
+            cells,
+            tuple([accounts.get((share, *key), 0) for key in keys.lanes]),
+            tuple([by_share.get((share, key[:3]), NOTHING) for key in keys.cells]),
+        )
 
-    def part_of(self, keys: Keys) -> "Occupied":
-        """What is taken of some lanes and cells, for joining again."""
+    def part_of(self, keys: Keys, share: int) -> "Occupied":
+        """What is taken of some lanes and cells, for joining again; but not `by_share`."""
         found = Occupied(self.denominator, self.split)
         found.lanes = {key: self.lanes[key] for key in keys.lanes if key in self.lanes}
         found.parts = {key[:3]: self.parts[key[:3]] for key in keys.cells if key[:3] in self.parts}
+        if self.split:
+            mine = [(share, *key) for key in keys.lanes]
+            found.accounts = {key: self.accounts[key] for key in mine if key in self.accounts}
         return found
 
     def join(self, other: "Occupied") -> None:

@@ -46,7 +46,7 @@ def plan(question: Question, catalogue: Catalogue) -> Answer:
     Worked number: of a whole hog with a whole ham and 6 ham steaks, the first line is made on
     side 1 and the second on side 2.
     """
-    return Planner(catalogue).answer(question)
+    return Planner(catalogue, remembers=False).answer(question)
 
 
 class _Rest(NamedTuple):
@@ -70,9 +70,10 @@ class _Drawn(NamedTuple):
 class Planner:
     """Plans questions of one species, one after another; each answer is as `plan` gives it."""
 
-    def __init__(self, catalogue: Catalogue) -> None:
-        """A planner with the catalogue's ways compiled and nothing remembered."""
+    def __init__(self, catalogue: Catalogue, remembers: bool = True) -> None:
+        """A planner with the catalogue's ways compiled; one asked only once needn't remember."""
         self.ways = compiled(catalogue)
+        self._remembers = remembers
         self._asked: Question | None = None
         self._shop: Shop | None = None
         self._demands: dict[int, Demand] = {}
@@ -221,16 +222,18 @@ class Planner:
 
     def _rest_of(self, one: Demand, occupied: Occupied) -> list[PlanLine]:
         """What one such line takes; remembered while nothing else changes where it may lie."""
-        if occupied.split:
+        if not self._remembers:
             return take_rest(one, occupied, self.ways)
-        keys = keys_of(one, self.ways)
-        before = occupied.of(keys)
+        keys, share = keys_of(one, self.ways), one.choice.share
+        before = occupied.of(keys, share)
         known = self._rests.get(one.choice.line)
         if known is not None and known.demand is one and known.before == before:
             occupied.join(known.after)
+            for made in known.lines:
+                occupied.note(made)
             return known.lines
         taken = take_rest(one, occupied, self.ways)
-        self._rests[one.choice.line] = _Rest(one, before, taken, occupied.part_of(keys))
+        self._rests[one.choice.line] = _Rest(one, before, taken, occupied.part_of(keys, share))
         return taken
 
     def _draw(

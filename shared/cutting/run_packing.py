@@ -7,7 +7,7 @@ over intervals, and else decided by `run_search`, which tries every order that m
 """
 
 from collections.abc import Iterable, Sequence
-from operator import ge, le
+from operator import ge, le, mul
 from typing import NamedTuple
 
 from shared.cutting.capacity import Interval
@@ -47,7 +47,17 @@ Layout = tuple[Block, ...]
 class Strip:
     """One run of one side with the kinds of pieces asked there; remembers what it has tried."""
 
-    __slots__ = ("_alone", "_apart", "_fit", "_known", "_over", "_rooms", "kinds", "plain")
+    __slots__ = (
+        "_alone",
+        "_apart",
+        "_fit",
+        "_known",
+        "_over",
+        "_rooms",
+        "_steps",
+        "kinds",
+        "plain",
+    )
 
     def __init__(self, kinds: Sequence[Piece]) -> None:
         """A strip on which only these kinds of pieces may come, in this order."""
@@ -58,6 +68,7 @@ class Strip:
         self._rooms: dict[tuple[tuple[int, ...], int, int], int] = {}
         self._fit: list[tuple[int, ...]] = []
         self._over: list[tuple[int, ...]] = []
+        self._steps = tuple([kind.size + kind.kerf for kind in self.kinds])
         self.plain = _is_plain(self.kinds)
 
     def fits(self, counts: tuple[int, ...]) -> bool:
@@ -86,8 +97,7 @@ class Strip:
 
     def weigh(self, counts: tuple[int, ...]) -> int:
         """The length a plain strip's pieces take, kerfs and all."""
-        kerf = self.kinds[0].kerf
-        return sum([n * (kind.size + kerf) for n, kind in zip(counts, self.kinds, strict=True)])
+        return sum(map(mul, counts, self._steps))
 
     def room(self, counts: tuple[int, ...], kind: int, limit: int) -> int:
         """How many more of one kind fit beside what lies here, up to a limit."""
@@ -95,7 +105,7 @@ class Strip:
         if self.plain:
             lo, hi = piece.allowed[0]
             left = hi - lo + piece.kerf - self.weigh(counts)
-            step = piece.size + piece.kerf
+            step = self._steps[kind]
             return min(limit, left // step) if step else limit
         limit = min(limit, self.most_alone(kind) - counts[kind])
         if limit <= 0:
