@@ -82,7 +82,7 @@ class LastTimeDialog(FormDialog):
         chosen = self.earlier.chosen()
         if chosen is not self._planned_for or self.lines is None:
             self._hurry = True
-            return self.tr("Planning it on this carcass …")
+            return self.lead.text()
         if not any(one.now for one in self.lines):
             return self.tr("Nothing of that order can be had here.")
         return ""
@@ -92,6 +92,7 @@ class LastTimeDialog(FormDialog):
         self.refuse("")
         if chosen is None:
             return
+        self.lead.setText(self.tr("Planning it on this carcass …"))
         desk = self._desk
         self._bench.work.run(
             planned_again,
@@ -107,6 +108,7 @@ class LastTimeDialog(FormDialog):
         self._planned_for, self.lines = chosen, found
         self.again.show_rows(list(found))
         self.refuse("")
+        self.retranslate()
         if self._hurry:
             self._hurry = False
             self.try_it()
