@@ -11,6 +11,7 @@ from db.repositories.animals import AnimalBook
 from db.repositories.batches import BatchBook
 from db.repositories.bills import BillBook
 from db.repositories.books import Books
+from db.repositories.calendar import CalendarBook
 from db.repositories.customers import CustomerBook
 from db.repositories.ledger import LedgerBook
 from db.repositories.lots import LotBook
@@ -26,6 +27,7 @@ from db.repositories.records import RecordBook
 from db.repositories.search import SearchBook
 from db.repositories.shop import ShopBook
 from db.repositories.trace import TraceBook
+from db.repositories.waiting import WaitingBook
 from db.repositories.weighings import WeighingBook
 from shared.shop.people import Person, Station
 
@@ -162,3 +164,13 @@ class Work:
     def batches(self) -> BatchBook:
         """Batches in cure, smoke and the mixer."""
         return BatchBook(self._desk)
+
+    @cached_property
+    def calendar(self) -> CalendarBook:
+        """Kill days: places, closed days, hooks, and overruled bookings."""
+        return CalendarBook(self._desk)
+
+    @cached_property
+    def waiting(self) -> WaitingBook:
+        """Who waits for a place."""
+        return WaitingBook(self._desk)

@@ -3,6 +3,7 @@
 from db.tables import (
     batches,
     bills,
+    calendar,
     customers,
     ledger,
     lots,
@@ -18,6 +19,7 @@ from db.tables import (
 __all__ = [
     "batches",
     "bills",
+    "calendar",
     "customers",
     "ledger",
     "lots",

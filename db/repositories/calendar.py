@@ -1,0 +1,134 @@
+"""The kill calendar: the shop's week, other days, what is booked, and overruled bookings."""
+
+import json
+from collections.abc import Sequence
+from datetime import date, timedelta
+from typing import Any
+
+from sqlalchemy import delete, select
+
+from db.desk import Desk
+from db.tables.calendar import CalendarPlans, OtherDays, Overrules
+from db.tables.lots import Lots
+from shared.shop.calendar import (
+    USUAL_HANG,
+    Booking,
+    Filled,
+    Full,
+    OtherDay,
+    Plan,
+)
+from shared.shop.problems import Refused
+
+
+class CalendarBook:
+    """`work.calendar`."""
+
+    def __init__(self, desk: Desk) -> None:
+        self._desk = desk
+
+    def plan(self) -> Plan:
+        """The shop's week and rooms; an empty plan when none was ever entered."""
+        found = self._desk.connection.execute(
+            select(CalendarPlans.plan).order_by(CalendarPlans.id.desc()).limit(1)
+        ).scalar_one_or_none()
+        return Plan() if found is None else _plan_of(found)
+
+    def save_plan(self, plan: Plan) -> None:
+        """Keep a new week; the former ones stay to be read."""
+        desk = self._desk
+        row = desk.insert(CalendarPlans, {"plan": _plan_text(plan), "at": desk.now, **desk.stamp})
+        desk.record("calendar", row, "plan_saved")
+
+    def set_other(self, other: OtherDay) -> None:
+        """Say that a date is closed or has other places, in the place of what was said before."""
+        desk = self._desk
+        desk.must_write()
+        desk.connection.execute(delete(OtherDays).where(OtherDays.day == other.day))
+        row = desk.insert(
+            OtherDays,
+            {
+                "day": other.day,
+                "closed": other.closed,
+                "note": other.note,
+                "places": json.dumps(dict(other.places), sort_keys=True),
+                "at": desk.now,
+                **desk.stamp,
+            },
+        )
+        desk.record("other_day", row, "set", day=other.day.isoformat(), closed=other.closed)
+
+    def as_weekday(self, day: date) -> None:
+        """A date is as its weekday again."""
+        desk = self._desk
+        desk.must_write()
+        desk.connection.execute(delete(OtherDays).where(OtherDays.day == day))
+        desk.record("other_day", 0, "dropped", day=day.isoformat())
+
+    def filled(self, start: date, end: date, *, without: int = 0) -> Filled:
+        """What stands in the days from start to end (within), in three queries.
+
+        What was killed before and still hangs is in it; `without` leaves a lot out (to move it).
+        """
+        plan = self.plan()
+        run = self._desk.connection.execute
+        others = {
+            row.day: OtherDay(row.day, row.closed, row.note, json.loads(row.places))
+            for row in run(
+                select(OtherDays.day, OtherDays.closed, OtherDays.note, OtherDays.places).where(
+                    OtherDays.day.between(start, end)
+                )
+            )
+        }
+        longest = max([*USUAL_HANG.values(), *plan.hang.values()])
+        rows = run(
+            select(Lots.day, Lots.species, Lots.head).where(
+                Lots.day.between(start - timedelta(longest), end),
+                Lots.cancelled == "",
+                Lots.id != without,
+            )
+        )
+        return Filled(plan, others, tuple(Booking(row.day, row.species, row.head) for row in rows))
+
+    def overrule(self, lot_id: int, full: Sequence[Full], reason: str) -> Refused | None:
+        """Keep why a booking was taken though its day was full."""
+        if not reason.strip():
+            return Refused("reason_missing")
+        desk = self._desk
+        codes = " ".join(one.code for one in full)
+        desk.insert(
+            Overrules,
+            {
+                "lot_id": lot_id,
+                "codes": codes,
+                "reason": reason.strip(),
+                "at": desk.now,
+                **desk.stamp,
+            },
+        )
+        desk.record("lot", lot_id, "overruled", reason.strip(), full=codes)
+        return None
+
+
+def _plan_text(plan: Plan) -> str:
+    return json.dumps(
+        {
+            "week": {str(day): dict(places) for day, places in plan.week.items()},
+            "hooks": plan.hooks,
+            "block_minutes": plan.block_minutes,
+            "hang": dict(plan.hang),
+            "minutes_a_side": dict(plan.minutes_a_side),
+        },
+        sort_keys=True,
+    )
+
+
+def _plan_of(text: str) -> Plan:
+    kept: dict[str, Any] = json.loads(text)
+    return Plan(
+        week={int(day): places for day, places in kept["week"].items()},
+        hooks=kept["hooks"],
+        block_minutes=kept["block_minutes"],
+        hang=kept["hang"],
+        minutes_a_side=kept["minutes_a_side"],
+    )

@@ -1,0 +1,84 @@
+"""The kill calendar in the store: the week, other days, what is booked, and overruling."""
+
+from dataclasses import replace
+from datetime import timedelta
+
+import pytest
+from sqlalchemy import event, text
+from sqlalchemy.exc import DatabaseError
+
+from db.store import Store
+from db.unit_of_work import Work
+from shared.shop.calendar import Booking, Full, OtherDay, Plan, why_full
+from shared.shop.lots import Lot
+from shared.shop.problems import Refused
+from tests.db.examples import KILL_DAY, lot_of_halves
+
+PLAN = Plan(
+    {KILL_DAY.weekday(): {"pork": 2}}, hooks=40, hang={"beef": 21}, minutes_a_side={"pork": 25}
+)
+
+
+def test_the_last_week_saved_is_the_one_that_counts(work: Work) -> None:
+    assert work.calendar.plan() == Plan()
+    work.calendar.save_plan(Plan({0: {"beef": 9}}))
+    work.calendar.save_plan(PLAN)
+    assert work.calendar.plan() == PLAN
+
+
+def test_what_is_booked_takes_its_place_and_cancelling_frees_it(work: Work) -> None:
+    work.calendar.save_plan(PLAN)
+    lot = lot_of_halves(work)
+    asked = Booking(KILL_DAY, "pork", 2)
+    there = work.calendar.filled(KILL_DAY, KILL_DAY)
+    assert there.bookings == (Booking(KILL_DAY, "pork", 1),)
+    assert why_full(there, asked) == (Full("places", KILL_DAY, 2, 1, 2),)
+    assert work.calendar.filled(KILL_DAY, KILL_DAY, without=lot.id).bookings == ()
+    assert isinstance(work.lots.cancel(lot.id, "sick", version=lot.version), Lot)
+    assert why_full(work.calendar.filled(KILL_DAY, KILL_DAY), asked) == ()
+
+
+def test_what_still_hangs_is_told_and_what_left_the_cooler_is_not(work: Work) -> None:
+    work.calendar.save_plan(PLAN)
+    lot_of_halves(work)
+    longest = 21
+    for days, count in ((longest, 1), (longest + 1, 0)):
+        day = KILL_DAY + timedelta(days)
+        assert len(work.calendar.filled(day, day).bookings) == count
+
+
+def test_another_day_is_set_set_anew_and_dropped(work: Work) -> None:
+    closed = OtherDay(KILL_DAY, True, "holiday")
+    short = OtherDay(KILL_DAY, False, "short day", {"pork": 1})
+    for other in (closed, short):
+        work.calendar.set_other(other)
+        assert work.calendar.filled(KILL_DAY, KILL_DAY).others == {KILL_DAY: other}
+    work.calendar.as_weekday(KILL_DAY)
+    assert work.calendar.filled(KILL_DAY, KILL_DAY).others == {}
+
+
+def test_overruling_needs_a_reason_and_is_kept(work: Work) -> None:
+    lot = lot_of_halves(work)
+    full = (Full("places", KILL_DAY, 2, 2, 1),)
+    assert work.calendar.overrule(lot.id, full, " ") == Refused("reason_missing")
+    assert work.calendar.overrule(lot.id, full, "hurt animal") is None
+    run = work._connection.execute  # pyright: ignore[reportPrivateUsage]
+    kept = run(text("SELECT lot_id, codes, reason, person_id FROM overrules")).all()
+    assert [tuple(row) for row in kept] == [(lot.id, "places", "hurt animal", work.person.id)]
+    with pytest.raises(DatabaseError, match="locked"):
+        run(text("UPDATE overrules SET reason = 'other'"))
+
+
+def test_a_month_takes_three_queries_however_much_is_booked(store: Store, work: Work) -> None:
+    work.calendar.save_plan(PLAN)
+    work.calendar.set_other(replace(OtherDay(KILL_DAY, True), note="holiday"))
+    for _ in range(20):
+        lot_of_halves(work)
+    work.commit()
+    asked: list[str] = []
+    with store.read() as reading:
+        connection = reading._connection  # pyright: ignore[reportPrivateUsage]
+        event.listen(connection, "before_cursor_execute", lambda *args: asked.append(str(args[2])))
+        found = reading.calendar.filled(KILL_DAY, KILL_DAY + timedelta(31))
+    assert len(found.bookings) == 20
+    assert len(asked) == 3
