@@ -21,6 +21,7 @@ SHARED_DOMAINS = (
     "batches",
     "money",
     "went",
+    "forms",
 )
 _HERE = Path(__file__).parent
 
