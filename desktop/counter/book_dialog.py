@@ -5,6 +5,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtWidgets import QWidget
 
 from desktop.counter.customer_field import CustomerField
+from desktop.counter.day_room import DayRoom
 from desktop.counter.share_presets import PRESETS, Preset, holdings_of
 from desktop.fields import (
     ChoiceField,
@@ -17,6 +18,7 @@ from desktop.fields import (
 )
 from shared.carcass.anatomy import catalogue, species
 from shared.carcass.carcass import Regime, Skin
+from shared.shop.calendar import Booking
 from shared.shop.lots import Lot, LotShare, NewLot
 
 if TYPE_CHECKING:
@@ -45,6 +47,7 @@ class BookDialog(FormDialog):
         self.regime.set_value("custom")
         self.shares.set_value("whole")
         self._animal_changed()
+        self._look()
 
     def _build(self) -> None:
         self.species = ChoiceField[str](required=True)
@@ -58,6 +61,8 @@ class BookDialog(FormDialog):
         self.deposit = MoneyField()
         self.owners = [CustomerField() for _ in range(MOST_SHARES)]
         self.keeps = TextField()
+        self.overrule = TextField()
+        self.room = DayRoom(self._bench, self)
         for field in (self.species, self.head, self.day):
             self.grid.add(field)
         self.grid.add(self.producer, 2)
@@ -67,6 +72,12 @@ class BookDialog(FormDialog):
         self.grid.add(self.deposit)
         for owner in self.owners:
             self.grid.add(owner)
+        self.grid.add(self.overrule, 3)
+        self.add_below(self.room)
+        for field in (self.species, self.head, self.day):
+            field.changed.connect(self._look)
+        self.room.later.clicked.connect(self._take_next)
+        self.room.wait.clicked.connect(self._put_on_list)
         self.species.changed.connect(self._animal_changed)
         self.head.changed.connect(self._fit)
         self.shares.changed.connect(self._fit)
@@ -97,8 +108,14 @@ class BookDialog(FormDialog):
         for place, owner in enumerate(self.owners, start=1):
             owner.set_label(self.tr("Share {number}").format(number=place))
             owner.hint(self.tr("to be named"))
+        self.overrule.set_label(self.tr("Book it all the same, because"))
+        self.room.retranslate()
 
     def attempt(self) -> str:
+        self._look()
+        if self.room.full and self.overrule.is_empty():
+            self.overrule.complain(self.tr("The day is too full: another day, or say why."))
+            return ""
         owners = self.owners[: self._shares()]
         with self._bench.store.read() as work:
             if not all(field.known(work, self._bench.messages) for field in self._named(owners)):
@@ -111,6 +128,8 @@ class BookDialog(FormDialog):
                 return ""
             found = work.lots.book(self._new(producer, ids))
             if isinstance(found, Lot):
+                if self.room.full:
+                    work.calendar.overrule(found.id, self.room.full, self.overrule.text())
                 work.commit()
                 self.lot = found
                 return ""
@@ -118,6 +137,39 @@ class BookDialog(FormDialog):
             self.shares.complain(self._not_even(found))
             return ""
         return self.tr("This can't be booked as it stands.")
+
+    def _look(self) -> None:
+        """What the day has left; the field for a reason is there when it is too full."""
+        kind, head, day = self.species.value(), self.head.value(), self.day.value()
+        whole = kind is not None and head is not None and day is not None
+        self.room.look(Booking(day, kind, head) if whole else None)
+        self.overrule.setVisible(bool(self.room.full))
+        self.overrule.setEnabled(bool(self.room.full))
+        self.grid.close_up()
+
+    def _take_next(self) -> None:
+        self.day.set_value(self.room.next[0])
+        self._look()
+        self.day.focus()
+
+    def _put_on_list(self) -> None:
+        """The producer waits for a place; nothing is booked."""
+        kind, head, day = self.species.value(), self.head.value(), self.day.value()
+        if kind is None or head is None or day is None:
+            return
+        with self._bench.store.read() as work:
+            if not self.producer.known(work, self._bench.messages):
+                return
+        with self._bench.store.work(self._bench.person, self._bench.station) as work:
+            producer = self.producer.settle(work, {})
+            if producer is None:
+                self.producer.complain(self.tr("Say who waits."))
+                self.producer.focus()
+                return
+            work.waiting.add(producer, kind, head, day)
+            work.commit()
+        self.room.wait.setEnabled(False)
+        self.refuse(self.tr("On the waiting list. Nothing is booked."))
 
     def _named(self, owners: list[CustomerField]) -> list[CustomerField]:
         """The fields to ask about, one of those in which the same was typed."""

@@ -1,0 +1,97 @@
+"""What the chosen kill day can still take, the next that can, and the waiting list."""
+
+from datetime import timedelta
+from typing import TYPE_CHECKING
+
+from PySide6.QtWidgets import QWidget
+
+from desktop.fields.dates import date_text
+from desktop.look.space import TOGETHER, column, row
+from desktop.panels.buttons import button
+from desktop.panels.heading import Words
+from shared.shop.calendar import LOOK_AHEAD, Booking, Filled, Full, left_on, next_days, why_full
+
+if TYPE_CHECKING:
+    from datetime import date
+
+    from desktop.bench import Bench
+
+FURTHER = LOOK_AHEAD + 60
+
+
+class DayRoom(QWidget):
+    """A sentence about the day, and two ways out of a full one."""
+
+    def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._bench = bench
+        self._read: tuple[date, Filled] | None = None
+        self._asked: Booking | None = None
+        self.full: tuple[Full, ...] = ()
+        self.next: tuple[date, ...] = ()
+        self.said = Words("body", parent=self).wrapped()
+        self.later = button(self)
+        self.wait = button(self)
+        within = column(self, gap=TOGETHER)
+        within.addWidget(self.said)
+        ways = row(gap=TOGETHER)
+        ways.addWidget(self.later)
+        ways.addWidget(self.wait)
+        ways.addStretch(1)
+        within.addLayout(ways)
+        self.look(None)
+
+    def look(self, asked: Booking | None) -> None:
+        """Say what the day of a booking has left; None while it is half typed."""
+        self._asked = asked
+        self.full, self.next = (), ()
+        filled = None if asked is None else self._filled(asked.day)
+        if asked is not None and filled is not None:
+            self.full = why_full(filled, asked)
+            self.next = next_days(filled, asked) if self.full else ()
+        self.setVisible(filled is not None and bool(filled.plan.week))
+        self.retranslate()
+
+    def retranslate(self) -> None:
+        """Set every word again."""
+        self.later.setText(self.tr("Take the ne&xt day"))
+        self.wait.setText(self.tr("Put on the wa&iting list"))
+        self.later.setVisible(bool(self.next))
+        self.wait.setVisible(bool(self.full))
+        self.said.setText(self._sentence())
+
+    def _filled(self, day: "date") -> Filled:
+        if self._read is None or self._read[0] != day:
+            with self._bench.store.read() as work:
+                self._read = (day, work.calendar.filled(day, day + timedelta(FURTHER)))
+        return self._read[1]
+
+    def _sentence(self) -> str:
+        asked = self._asked
+        if asked is None or self._read is None:
+            return ""
+        if not self.full:
+            left = left_on(self._read[1], asked.species, asked.day)
+            return self.tr("{day} can still take {left} {animals}.").format(
+                day=self._day(asked.day),
+                left=left,
+                animals=self._bench.words.name("", f"species.{asked.species}", left),
+            )
+        said = [self._why(one) for one in self.full]
+        if self.next:
+            days = "; ".join(self._day(day) for day in self.next)
+            said.append(self.tr("Next that can take it: {days}.").format(days=days))
+        return " ".join(said)
+
+    def _why(self, full: Full) -> str:
+        words = {
+            "closed": self.tr("{day} is closed."),
+            "no_kill_day": self.tr("{day} has no places for this animal."),
+            "places": self.tr("{day} is full: {taken} of {there} places taken."),
+            "hooks": self.tr("Cooler too full on {day}: {taken} of {there} hooks taken."),
+            "block": self.tr("Block too full on {day}: {taken} of {there} minutes taken."),
+        }
+        return words[full.code].format(day=self._day(full.day), taken=full.taken, there=full.there)
+
+    def _day(self, day: "date") -> str:
+        return date_text(day, self._bench.words.language)

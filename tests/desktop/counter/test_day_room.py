@@ -1,0 +1,78 @@
+"""Booking on a full day: what is left is said, the next day taken, overruled, or waited for."""
+
+from datetime import timedelta
+
+import pytest
+from pytestqt.qtbot import QtBot
+from sqlalchemy import text
+
+from desktop.bench import Bench
+from desktop.counter.book_dialog import BookDialog
+from shared.shop.calendar import Plan
+from tests.db.examples import lot_of_halves
+
+
+@pytest.fixture
+def dialog(qtbot: QtBot, bench: Bench) -> BookDialog:
+    """Two hog places a week, on the weekday of the booked lot; one is taken."""
+    with bench.store.work(bench.person, bench.station) as work:
+        lot = lot_of_halves(work)
+        work.calendar.save_plan(Plan({lot.day.weekday(): {"pork": 2}}))
+        work.commit()
+    made = BookDialog(bench)
+    qtbot.addWidget(made)
+    made.day.set_value(lot.day)
+    made.day.changed.emit()
+    made.producer.set_text("Carla Olsen 555 010 7777")
+    made.show()
+    return made
+
+
+def asked(dialog: BookDialog, head: int) -> None:
+    dialog.head.set_value(head)
+    dialog.head.changed.emit()
+
+
+def test_what_is_left_is_in_view(dialog: BookDialog) -> None:
+    assert "can still take 1 hog." in dialog.room.said.text()
+    assert not dialog.overrule.isVisible()
+    assert not dialog.room.wait.isVisible()
+
+
+def test_a_full_day_offers_the_next(dialog: BookDialog) -> None:
+    day = dialog.day.value()
+    assert day is not None
+    asked(dialog, 2)
+    assert "1 of 2 places taken" in dialog.room.said.text()
+    assert dialog.overrule.isVisible()
+    dialog.room.later.click()
+    assert dialog.day.value() == day + timedelta(7)
+    assert "can still take 2 hogs." in dialog.room.said.text()
+
+
+def test_a_full_day_is_overruled_only_with_a_reason(bench: Bench, dialog: BookDialog) -> None:
+    asked(dialog, 2)
+    dialog.try_it()
+    assert dialog.lot is None
+    assert dialog.overrule.problem()
+    dialog.overrule.set_text("hurt animal")
+    dialog.overrule.changed.emit()
+    dialog.try_it()
+    assert dialog.lot is not None, dialog.grid.problems()
+    with bench.store.read() as work:
+        run = work._connection.execute  # pyright: ignore[reportPrivateUsage]
+        kept = run(text("SELECT lot_id, codes, reason FROM overrules")).all()
+    assert [tuple(row) for row in kept] == [(dialog.lot.id, "places", "hurt animal")]
+
+
+def test_who_can_not_be_booked_waits(bench: Bench, dialog: BookDialog) -> None:
+    asked(dialog, 2)
+    dialog.room.wait.click()
+    with bench.store.read() as work:
+        (waits,) = work.waiting.list("pork")
+    assert (waits.customer, waits.head, waits.from_day) == (
+        "Carla Olsen",
+        2,
+        dialog.day.value(),
+    )
+    assert dialog.lot is None
