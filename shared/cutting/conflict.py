@@ -11,29 +11,28 @@ from shared.cutting.standing import Together, stands
 from shared.cutting.ways import Ways
 
 
-def split_up(group: list[Demand], ways: Ways) -> tuple[list[list[Demand]], list[Demand]]:
+def split_up(
+    group: list[Demand], ways: Ways, fallen: bool = False
+) -> tuple[list[list[Demand]], list[Demand]]:
     """Irreducible conflicts of a group that can't stand, and what stands without their newest.
 
     Lines are let go from the newest on until the others stand; the line that made the
     difference is in the conflict, and of the others each is let go that needn't be there. Then
-    that newest line is set aside and the search goes on.
+    that newest line is set aside and the search goes on. `fallen`: all can't stand, as is known.
     """
     standing = sorted(group, key=lambda one: one.choice.line)
     together = Together(standing, ways)
     found: list[list[Demand]] = []
-    while True:
+    while (fallen and not found) or not together.stand(standing):
         place = _first_to_fall(standing, together)
-        if place < 0:
-            return found, standing
         newest = standing[place]
         found.append(_shrunk(standing[:place], newest, together, ways))
         standing.pop(place)
+    return found, standing
 
 
 def _first_to_fall(lines: list[Demand], together: Together) -> int:
-    """The place of the line with which the lines up to it no longer stand; -1 if all stand."""
-    if together.stand(lines):
-        return -1
+    """The place of the line with which the lines up to it no longer stand; all together don't."""
     low, high = 0, len(lines)
     while high - low > 1:
         middle = (low + high) // 2

@@ -40,7 +40,7 @@ def settle(group: list[Demand], shop: Shop) -> Settled:
     cautions: list[Caution] = []
     found = stand(hard, ways)
     if found is None:
-        sets, standing = split_up(hard, ways)
+        sets, standing = split_up(hard, ways, fallen=True)
         for lines in sets:
             one = told(lines, ways)
             twice = _single_twice(one, lines)
