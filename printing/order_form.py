@@ -26,8 +26,8 @@ ROW = 17.0
 SMALL = 8.0
 EDGE = Color(0.35, 0.35, 0.35)
 # What a line asks, and how wide its field is; the name of the cut takes what is left.
-FIELDS = (("amount", 62.0), ("thickness", 52.0), ("weight", 52.0), ("package", 62.0))
-FINISH = 118.0
+FIELDS = (("amount", 62.0), ("thickness", 52.0), ("weight", 60.0), ("package", 62.0))
+FINISH = 112.0
 BLANK = " "  # a list of choices must begin with one of them
 
 
@@ -132,9 +132,9 @@ def _row(paper: Paper, known: Catalogue, cut: Cut, words: Words) -> None:
     name = capital(words.name(known.species, f"cut.{cut.code}", 2))
     _tick(paper, f"cut.{cut.code}.want", 2, name)
     x = paper.room - FINISH - sum(wide for _, wide in FIELDS)
-    lines = wrap(name, "regular", 9, x - 22)
-    size = 9.0 if len(lines) == 1 else 7.5
-    for at, line in enumerate(wrap(name, "regular", size, x - 22)[:2]):
+    size = 9.0 if len(wrap(name, "regular", 9, x - 22)) == 1 else 7.5
+    lines = wrap(name, "regular", size, x - 22)[:2]
+    for at, line in enumerate(lines):
         paper.text(20, paper.y + (11.5 if len(lines) == 1 else 7.5 + 8 * at), line, size)
     for what, wide in FIELDS:
         if _asks(cut, what):
@@ -257,5 +257,5 @@ def _text(
         maxlen=400 if lines else 60,
         fieldFlags="multiline" if lines else "",
         annotationFlags="hidden" if hidden else "print",
-        **_drawn(),
+        **_drawn() | ({"borderWidth": 0, "forceBorder": False} if hidden else {}),
     )

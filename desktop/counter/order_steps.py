@@ -34,6 +34,8 @@ STEPS = (
     Step("name", "F11"),
     Step("payment", "F7"),
     Step("confirmation", "Ctrl+P"),
+    Step("form", "Ctrl+Shift+P"),
+    Step("read_form", "Ctrl+Shift+O"),
     Step("hand_over", "F8"),
     Step("take_back", "Ctrl+Backspace"),
 )
@@ -106,6 +108,8 @@ class OrderSteps(QWidget):
             "name": self.tr("Name the owner"),
             "payment": self.tr("Payment"),
             "confirmation": self.tr("Confirmation on paper"),
+            "form": self.tr("Blank order form"),
+            "read_form": self.tr("Read a filled form"),
             "hand_over": self.tr("Hand over"),
             "take_back": self.tr("Take the order back"),
         }

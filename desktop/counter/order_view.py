@@ -28,6 +28,7 @@ if TYPE_CHECKING:
     from collections.abc import Callable, Mapping, Sequence
 
     from desktop.bench import Bench
+    from desktop.counter.form_dialog import FilledFormDialog
     from desktop.counter.ways_offered import Offer
     from shared.billing.rates import RateCard
     from shared.cutting.answer import Answer, Remedy
@@ -79,8 +80,8 @@ class OrderView(QWidget):
     def show_order(self, lot_id: int, order_id: int) -> None:
         """Open an order of a lot."""
         self.desk = OrderDesk(self.bench, lot_id, order_id)
-        self.table.unfolded = next_to_do(self.desk, "")
         self.stage.turn(side_by_side=False)
+        self.table.unfolded = next_to_do(self.desk, "")
         self._read_rates()
         self.show_again()
 
@@ -173,6 +174,14 @@ class OrderView(QWidget):
     def _take_number(self, number: int) -> None:
         if number <= len(self.panel.remedies):
             self.take(self.panel.remedies[number - 1])
+
+    def form_taken(self, dialog: "FilledFormDialog") -> None:
+        """Put what a filled form says on the order, where it is planned like typed lines."""
+        if self.desk is not None:
+            found = self.desk.add(dialog.form.choices)
+            if found is None and dialog.form.usual:
+                self.desk.fill_usual(dialog.form.usual)
+            self._done(found)
 
     def remove(self, line: int) -> None:
         """Take a line off."""

@@ -7,6 +7,7 @@ from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QStackedWidget, QWidget
 
 from desktop.counter.book_dialog import BookDialog
+from desktop.counter.form_desk import order_form
 from desktop.counter.hand_over_dialog import HandOverDialog
 from desktop.counter.name_dialog import NameDialog
 from desktop.counter.order_dialogs import OrderDialogs
@@ -162,6 +163,8 @@ class CounterPlace(Place):
             self._take_back()
         elif what == "confirmation":
             show_confirmation(self.bench, desk, self)
+        elif what in ("form", "read_form"):
+            self.dialog = order_form(what, self.bench, self.order) or self.dialog
         elif what == "hand_over" or desk.order.state == "ready":
             self._hand_over()
         elif desk.order.state == "open":
