@@ -10,6 +10,7 @@ from desktop.counter.order_rows import in_full
 from desktop.counter.order_table import OrderTable
 from desktop.counter.owners_view import OwnersView
 from desktop.counter.side_marks import side_marks, sides_apart
+from desktop.counter.ways_offered import more_than_offered, to_do
 from desktop.look.space import GROUP, row
 
 if TYPE_CHECKING:
@@ -84,13 +85,18 @@ class OrderStage(QWidget):
 
     def _read_out(self) -> str:
         """The chosen row in full; on a primal that is open also what Enter takes."""
-        row = self.table.chosen()
+        row, desk = self.table.chosen(), self._desk
         text = in_full(row)
         first = self.table.offer(1)
-        if row is None or row.line or row.offer is not None or first is None:
+        if row is None or desk is None or row.line or row.offer is not None or first is None:
             return text
-        shown = next(one for one in self.table.rows.rows() if one.offer == first)
-        return text + "\n" + self.tr("Enter takes {way}").format(way=in_full(shown))
+        if to_do(desk, row.primal):
+            shown = next(one for one in self.table.rows.rows() if one.offer == first)
+            text += "\n" + self.tr("Enter takes {way}").format(way=in_full(shown))
+        more = more_than_offered(desk, row.primal)
+        if more:
+            text += "\n" + self.tr("{count} more cuts: type a name").format(count=more)
+        return text
 
     def _go_to(self, primal: str) -> None:
         self.table.go_to(primal)

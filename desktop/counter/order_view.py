@@ -81,9 +81,15 @@ class OrderView(QWidget):
         """Open an order of a lot."""
         self.desk = OrderDesk(self.bench, lot_id, order_id)
         self.stage.turn(side_by_side=False)
-        self.table.unfolded = next_to_do(self.desk, "")
         self._read_rates()
-        self.show_again()
+        self._begin()
+
+    def _begin(self) -> None:
+        """Stand on the first primal that is still to be asked."""
+        if self.desk is not None:
+            self.table.unfolded = next_to_do(self.desk, "")
+            self.show_again()
+            self.table.go_to(self.table.unfolded)
 
     def show_again(self, line: int = 0) -> None:
         """Show the order as it now stands; the answer in this same turn."""
@@ -370,8 +376,7 @@ class OrderView(QWidget):
         if self.desk is not None:
             self.desk.show(order_id)
             self.refuse("")
-            self.table.unfolded = next_to_do(self.desk, "")
-            self.show_again()
+            self._begin()
 
 
 def _remedies(desk: OrderDesk, answer: "Answer") -> "tuple[Answer, tuple[tuple[Remedy, ...], ...]]":

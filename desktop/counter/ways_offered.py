@@ -36,6 +36,18 @@ def offers(desk: "OrderDesk", primal: str) -> tuple[Offer, ...]:
 
     While something of the primal is open, only cuts that may take some of it.
     """
+    return tuple(
+        Offer(number, lines, is_usual)
+        for number, (lines, is_usual) in enumerate(_ways(desk, primal)[:MOST], start=1)
+    )
+
+
+def more_than_offered(desk: "OrderDesk", primal: str) -> int:
+    """How many more ways there are that have no number."""
+    return max(0, len(_ways(desk, primal)) - MOST)
+
+
+def _ways(desk: "OrderDesk", primal: str) -> "list[tuple[tuple[Choice, ...], bool]]":
     open_now = {
         one.part for one in desk.open_parts() if desk.catalogue.parts[one.part].primal == primal
     }
@@ -53,16 +65,7 @@ def offers(desk: "OrderDesk", primal: str) -> tuple[Offer, ...]:
     if len(usual) == 1:
         cuts = [code for code in cuts if code != usual[0].cut]
     ways = [(usual, True)] if usual else []
-    ways += [((blank_choice(desk.catalogue, code, desk.share),), False) for code in cuts]
-    return tuple(
-        Offer(number, lines, is_usual)
-        for number, (lines, is_usual) in enumerate(ways[:MOST], start=1)
-    )
-
-
-def more_than_offered(desk: "OrderDesk", primal: str) -> int:
-    """How many cuts of a primal have no number."""
-    return max(0, len(ways_of_cutting(desk.catalogue, primal)) - MOST + 1)
+    return ways + [((blank_choice(desk.catalogue, code, desk.share),), False) for code in cuts]
 
 
 def next_to_do(desk: "OrderDesk", after: str) -> str:

@@ -4,8 +4,9 @@ from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
 from desktop.bench import Bench
-from desktop.counter.ways_offered import MOST, next_to_do, offers, to_do
+from desktop.counter.ways_offered import MOST, more_than_offered, next_to_do, offers, to_do
 from shared.cutting.order import Amount, Choice
+from tests.db.examples import lot_of_halves
 from tests.desktop.counter.opened_counter import desk_of, pressed, with_order
 from tests.desktop.counter.test_order_view import halves
 
@@ -77,3 +78,34 @@ def test_the_next_to_ask_goes_round(qtbot: QtBot, bench: Bench) -> None:
     assert next_to_do(desk, "trim") == "jowl"
     desk.fill_usual()
     assert next_to_do(desk, "trim") == ""
+
+
+def test_what_has_no_number_is_told_and_found_by_name(qtbot: QtBot, bench: Bench) -> None:
+    with bench.store.work(bench.person, bench.station) as work:
+        lot = lot_of_halves(work, "beef")
+        work.commit()
+    place = with_order(qtbot, bench, lot)
+    desk = desk_of(place)
+    more = more_than_offered(desk, "chuck")
+    assert len(offers(desk, "chuck")) == MOST
+    assert more > 0
+    assert f"{more} more cuts" in place.order.panel.reading.text()
+    assert "Enter takes 1" in place.order.panel.reading.text()
+    assert more_than_offered(desk, "flank") == 0
+
+
+def test_an_order_opens_where_something_is_open(qtbot: QtBot, bench: Bench) -> None:
+    with bench.store.work(bench.person, bench.station) as work:
+        lamb = lot_of_halves(work, "lamb")
+        beef = lot_of_halves(work, "beef")
+        work.commit()
+    place = with_order(qtbot, bench, lamb)
+    pressed(Qt.Key.Key_Down)
+    pressed(Qt.Key.Key_Down)
+    place.show_order(beef.id, beef.shares[0].order_id)
+    desk = desk_of(place)
+    assert place.order.table.unfolded == next_to_do(desk, "")
+    assert to_do(desk, place.order.table.unfolded)
+    row = place.order.table.chosen()
+    assert row is not None
+    assert (row.primal, row.line, row.offer) == (place.order.table.unfolded, 0, None)
