@@ -12,6 +12,7 @@ from db.repositories.batches import BatchBook
 from db.repositories.bills import BillBook
 from db.repositories.books import Books
 from db.repositories.calendar import CalendarBook
+from db.repositories.calls import CallBook
 from db.repositories.customers import CustomerBook
 from db.repositories.ledger import LedgerBook
 from db.repositories.lots import LotBook
@@ -139,6 +140,11 @@ class Work:
     def changes(self) -> ChangeBook:
         """Who did what when."""
         return ChangeBook(self._desk)
+
+    @cached_property
+    def calls(self) -> CallBook:
+        """Calls about orders, and who is to be rung."""
+        return CallBook(self._desk)
 
     @cached_property
     def search(self) -> SearchBook:

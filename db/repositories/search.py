@@ -40,23 +40,19 @@ class SearchBook:
             .outerjoin(OWN, OWN.id == Shares.customer_id)
             .outerjoin(JOINED, JOINED.id == OWN.joined_into)
             .where(_starts(Orders.number, digits))
+            .order_by(Orders.number + 0)  # not by the index: few begin so, and all are looked at
             .limit(limit)
         )
         lots = run(
             select(Lots.id, Lots.number, Customers.name)
             .join(Customers, Customers.id == Lots.producer_id)
             .where(_starts(Lots.number, digits))
+            .order_by(Lots.number + 0)
             .limit(limit)
         )
         return [
-            *(
-                Found("order", row[0], row[1], str(row[2]), row[3])
-                for row in sorted(orders, key=lambda row: row[2])
-            ),
-            *(
-                Found("lot", row[0], row[0], str(row[1]), row[2])
-                for row in sorted(lots, key=lambda row: row[1])
-            ),
+            *(Found("order", row[0], row[1], str(row[2]), row[3]) for row in orders),
+            *(Found("lot", row[0], row[0], str(row[1]), row[2]) for row in lots),
         ]
 
     def _tags(self, text: str, limit: int) -> list[Found]:
