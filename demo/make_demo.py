@@ -78,11 +78,13 @@ def _kept(work: "Work", today: date) -> tuple[int, ...]:
     from demo.names import PLANT, customers
     from demo.rates import cards
     from demo.recipes import RECIPES
+    from demo.week import WEEK
     from shared.shop.customers import Customer
 
     work.shop.save(replace(PLANT, version=work.shop.details().version))
     for card in cards(today):
         work.rates.save(card)
+    work.calendar.save_plan(WEEK)
     for recipe in RECIPES:
         work.recipes.save(recipe)
     kept = [work.customers.add(customer) for customer in customers()]

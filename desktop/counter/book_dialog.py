@@ -141,8 +141,10 @@ class BookDialog(FormDialog):
     def _look(self) -> None:
         """What the day has left; the field for a reason is there when it is too full."""
         kind, head, day = self.species.value(), self.head.value(), self.day.value()
-        whole = kind is not None and head is not None and day is not None
-        self.room.look(Booking(day, kind, head) if whole else None)
+        if kind is None or head is None or day is None:
+            self.room.look(None)
+        else:
+            self.room.look(Booking(day, kind, head))
         self.overrule.setVisible(bool(self.room.full))
         self.overrule.setEnabled(bool(self.room.full))
         self.grid.close_up()

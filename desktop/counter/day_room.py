@@ -87,11 +87,19 @@ class DayRoom(QWidget):
         words = {
             "closed": self.tr("{day} is closed."),
             "no_kill_day": self.tr("{day} has no places for this animal."),
-            "places": self.tr("{day} is full: {taken} of {there} places taken."),
-            "hooks": self.tr("Cooler too full on {day}: {taken} of {there} hooks taken."),
-            "block": self.tr("Block too full on {day}: {taken} of {there} minutes taken."),
+            "places": self.tr(
+                "{day} is too full: {taken} of {there} places taken, {needed} needed."
+            ),
+            "hooks": self.tr(
+                "Cooler too full on {day}: {taken} of {there} hooks taken, {needed} needed."
+            ),
+            "block": self.tr(
+                "Block too full on {day}: {taken} of {there} minutes taken, {needed} needed."
+            ),
         }
-        return words[full.code].format(day=self._day(full.day), taken=full.taken, there=full.there)
+        return words[full.code].format(
+            day=self._day(full.day), taken=full.taken, there=full.there, needed=full.needed
+        )
 
     def _day(self, day: "date") -> str:
         return date_text(day, self._bench.words.language)

@@ -21,6 +21,7 @@ from desktop.rail.loss import LossDialog
 from desktop.rail.seen import SeenAnimal, see
 from desktop.rail.state_words import reason_words
 from desktop.rail.tags import tag_pdf
+from desktop.rail.week_dialog import WeekDialog
 from desktop.tables import RowsModel, Table
 from shared.cutting.order import Question
 from shared.cutting.plan import plan
@@ -97,11 +98,17 @@ class RailPlace(Place):
             ("F8", self.correct),
             ("F9", self.lose),
             ("Ctrl+P", self.print_tags),
+            ("Ctrl+K", self.plan_week),
             ("Escape", self.table.setFocus),
         ):
             made = QShortcut(QKeySequence(keys), self)
             made.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
             made.activated.connect(do)
+
+    def plan_week(self) -> None:
+        """Ask for the kill days and what they take."""
+        self.dialog = WeekDialog(self.bench, self)
+        self.dialog.open()
 
     def title(self) -> str:
         return self.tr("Rail")
