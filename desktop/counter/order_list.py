@@ -45,6 +45,7 @@ class OrderList(QWidget):
         self.search = TextField(self)
         self.closed = button(self)
         self.closed.setCheckable(True)
+        self.ring_button = button(self)
         self.book_button = button(self, main=True)
         self.table: Table[OrderRow] = Table(RowsModel(self._columns()), self)
         self._empty = EmptyState(self)
@@ -75,6 +76,7 @@ class OrderList(QWidget):
         """Set every word again."""
         self.search.set_label(self.tr("&Find an owner, tag or number"))
         self.closed.setText(self.tr("C&losed orders too"))
+        self.ring_button.setText(self.tr("&To ring  Ctrl+R"))
         self.book_button.setText(self.tr("&Book animals  Ctrl+N"))
         self.table.set_name(self.tr("Orders by day"))
         self._empty.set_words(
@@ -116,6 +118,7 @@ class OrderList(QWidget):
         top.addWidget(self.search, 1)
         bottom = Qt.AlignmentFlag.AlignBottom
         top.addWidget(self.closed, 0, bottom)
+        top.addWidget(self.ring_button, 0, bottom)
         top.addWidget(self.book_button, 0, bottom)
         layout.addLayout(top)
         layout.addWidget(self.table, 1)

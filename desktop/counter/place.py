@@ -7,6 +7,7 @@ from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QStackedWidget, QWidget
 
 from desktop.counter.book_dialog import BookDialog
+from desktop.counter.calls_dialog import CallsDialog
 from desktop.counter.form_desk import order_form
 from desktop.counter.hand_over_dialog import HandOverDialog
 from desktop.counter.name_dialog import NameDialog
@@ -119,6 +120,13 @@ class CounterPlace(Place):
         keep_draft(self.bench.journal, BOOKING, dialog)
         dialog.open()
 
+    def ring(self) -> None:
+        """Who is to be rung."""
+        dialog = CallsDialog(self.bench, self)
+        self.dialog = dialog
+        dialog.picked.connect(lambda row: self.show_order(row.lot_id, row.id))
+        dialog.open()
+
     def _booked(self, dialog: BookDialog) -> None:
         if dialog.lot is None:
             return
@@ -134,6 +142,10 @@ class CounterPlace(Place):
         self.order.changed.connect(self.changed)
         self.order.said.connect(self.said)
         self.order.wanted.connect(self._step)
+        ring = QShortcut(QKeySequence("Ctrl+R"), self)
+        ring.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+        ring.activated.connect(self.ring)
+        self.list.ring_button.clicked.connect(self.ring)
         shortcut = QShortcut(QKeySequence("Ctrl+N"), self)
         shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
         shortcut.activated.connect(self.book)
