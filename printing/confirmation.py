@@ -31,7 +31,8 @@ from shared.units import length_text, weight_text, whole_pounds_text
 class Booking:
     """What was booked: the order, the lot, the animals, the day, and whose share it is.
 
-    `share_text` is what he has of the animal in words ("half, side 1").
+    `share_text` is what he has of the animal in words ("half, side 1"). `due` is the day by which
+    what is open must be settled; `without_answer` "usual", "hang" or "ring" is what happens else.
     """
 
     order_number: int
@@ -43,6 +44,8 @@ class Booking:
     share_text: str = ""
     note: str = ""
     deposit_cents: int = 0
+    due: date | None = None
+    without_answer: str = ""
 
 
 def confirmation(
@@ -183,6 +186,10 @@ def _price(paper: Paper, estimate: Bill, words: Words) -> None:
 
 
 def _notes(booking: Booking, estimate: Bill | None, words: Words) -> Iterator[str]:
+    if booking.due is not None:
+        yield words.say("forms.confirm_due", day=day_text(booking.due, words))
+    if booking.without_answer:
+        yield words.say(f"forms.without_{booking.without_answer}")
     yield words.say("bills.note_expected")
     if estimate is not None:
         yield words.say("bills.note_estimate")

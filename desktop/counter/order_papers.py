@@ -1,5 +1,6 @@
 """The papers an owner gets at the counter: the confirmation of his order."""
 
+from datetime import timedelta
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication
@@ -13,6 +14,7 @@ if TYPE_CHECKING:
     from desktop.bench import Bench
     from desktop.counter.order_desk import OrderDesk
     from printing.confirmation import Booking
+    from shared.shop.calls import CallRules
     from shared.shop.lots import LotShare
 
 
@@ -22,11 +24,11 @@ def show_confirmation(bench: "Bench", desk: "OrderDesk", parent: "QWidget") -> N
         shop = work.shop.details()
         customer_id = desk.order.customer_id
         customer = None if customer_id is None else work.customers.get(customer_id)
-        cards = cards_of(desk.lot, work)
+        cards, rules = cards_of(desk.lot, work), work.calls.rules()
     bill = None if cards is None else estimate(desk, cards)
     share = next(one for one in desk.lot.shares if one.number == desk.share)
     lines = () if customer is None else (customer.name, *customer.address.splitlines())
-    booking = _booking(desk, share)
+    booking = _booking(desk, share, rules)
     title = QCoreApplication.translate("OrderPapers", "Confirmation of order {number}").format(
         number=desk.order.number
     )
@@ -57,10 +59,12 @@ def show_confirmation(bench: "Bench", desk: "OrderDesk", parent: "QWidget") -> N
     bench.work.run(make, then=show, key="counter.confirmation")
 
 
-def _booking(desk: "OrderDesk", share: "LotShare") -> "Booking":
+def _booking(desk: "OrderDesk", share: "LotShare", rules: "CallRules") -> "Booking":
     """What the confirmation says of the booking."""
     from printing.confirmation import Booking
 
+    due = desk.order.due or desk.lot.day + timedelta(days=rules.due_days)
+    waits = desk.order.state == "open"
     return Booking(
         order_number=desk.order.number,
         lot_number=desk.lot.number,
@@ -71,4 +75,6 @@ def _booking(desk: "OrderDesk", share: "LotShare") -> "Booking":
         share_text=share_words(share.holdings),
         note=desk.order.note,
         deposit_cents=share.deposit_asked,
+        due=due if waits else None,
+        without_answer=rules.without_answer if waits else "",
     )

@@ -21,6 +21,7 @@ if TYPE_CHECKING:
     from printing.words import Words
     from shared.billing.statement import Price
 
+SPECIES = ("beef", "bison", "deer", "goat", "lamb", "pork", "veal")
 BASES = ("per_lb_hot", "per_lb_chilled", "per_head", "per_share")
 
 
@@ -39,6 +40,9 @@ def add_to(commands: Commands, everywhere: argparse.ArgumentParser) -> None:
     sheet.add_argument("of", metavar="LOT|FILE", help="the lot's number, or an order file")
     sheet.add_argument("--paper", choices=("letter", "a4"), help="paper for an order file")
     _order(_paper(papers, everywhere, "labels", "the labels of an order's packages"))
+    form = _paper(papers, everywhere, "order-form", "the blank order form of a species")
+    form.add_argument("of", choices=SPECIES, metavar="SPECIES", help=", ".join(SPECIES))
+    form.add_argument("--paper", choices=("letter", "a4"), help="the paper's size")
     counts = _paper(papers, everywhere, "counts", "package counts of a lot")
     counts.add_argument("of", type=int, metavar="LOT", help="the lot's number")
     _order(_paper(papers, everywhere, "bill", "the bill of an order"))
@@ -81,7 +85,9 @@ def _order(paper: argparse.ArgumentParser) -> None:
 def run(given: argparse.Namespace) -> int:
     """Make the paper and write it."""
     words = words_of(given)
-    if given.document == "block-sheet" and not given.of.isdecimal():
+    if given.document == "order-form":
+        pdf = _blank_form(given, words)
+    elif given.document == "block-sheet" and not given.of.isdecimal():
         pdf = _sheet_of_file(given, words)
     else:
         pdf = _stored(given, words)
@@ -153,3 +159,12 @@ def _sheet_of_file(given: argparse.Namespace, words: "Words") -> bytes:
         made=now(),
         words=words,
     )
+
+
+def _blank_form(given: argparse.Namespace, words: "Words") -> bytes:
+    from printing.order_form import FormFor, order_form
+    from shared.carcass.anatomy import catalogue
+    from shared.shop.details import ShopDetails
+
+    shop = ShopDetails(paper=given.paper or "letter")
+    return order_form(catalogue(given.of), FormFor(), shop=shop, made=now(), words=words)

@@ -111,3 +111,26 @@ def test_name_paper_and_bytes(planned: Planned, shop: ShopDetails) -> None:
 def test_in_spanish(planned: Planned) -> None:
     said = text(paper_of(planned, quote(planned), words=SPANISH)).replace("\n", " ")
     assert "El precio es un presupuesto" in said
+
+
+@pytest.mark.parametrize("words", [WORDS, SPANISH], ids=["en", "es"])
+@pytest.mark.parametrize("without", ["usual", "hang", "ring"])
+def test_what_is_open_has_a_day_and_it_says_what_happens_without_an_answer(
+    planned: Planned, words: Words, without: str
+) -> None:
+    booking = Booking(1042, 9, "pork", (), DAY, NAME, due=DAY, without_answer=without)
+    pdf = confirmation(
+        booking,
+        planned.question,
+        planned.catalogue,
+        planned.forecast,
+        1,
+        estimate=None,
+        shop=SHOP,
+        customer=(NAME,),
+        made=MADE,
+        words=words,
+    )
+    said = " ".join(text(pdf).split())
+    assert words.say(f"forms.without_{without}") in said
+    assert words.say("forms.confirm_due", day="").split(".")[0].strip() in said

@@ -18,6 +18,21 @@ from tests.printing.pages import NAME
 MADE = datetime(2026, 3, 2, 12, tzinfo=UTC)
 WHOSE = FormFor(NAME, 12, 34, date(2026, 3, 9), date(2026, 3, 13))
 
+ASKED = {
+    "cut.centre_chop.want": "/Yes",
+    "cut.centre_chop.amount": "14",
+    "cut.centre_chop.thickness": "1 1/4 in",
+    "cut.centre_chop.package": "4",
+    "cut.whole_butt.want": "/Yes",
+    "cut.butt_roast.amount": "the rest",
+    "cut.butt_roast.weight": "3 lb",
+    "cut.butt_roast.finish": "seasoned",
+    "cut.ground_pork.amount": "10 lb",
+    "cut.ground_pork.package": "2 lb",
+    "usual.ham": "/Yes",
+    "form.note": "Ring after six",
+}
+
 
 def blank(species: str = "pork", language: str = "en", paper: str = "letter") -> bytes:
     shop = ShopDetails(name="Mill Road Meats", paper="a4" if paper == "a4" else "letter")
@@ -40,24 +55,7 @@ def read(pdf: bytes, order: int = 34) -> FilledForm:
 
 
 def test_what_was_filled_in_comes_back() -> None:
-    found = read(
-        filled(
-            {
-                "cut.centre_chop.want": "/Yes",
-                "cut.centre_chop.amount": "14",
-                "cut.centre_chop.thickness": "1 1/4 in",
-                "cut.centre_chop.package": "4",
-                "cut.whole_butt.want": "/Yes",
-                "cut.butt_roast.amount": "the rest",
-                "cut.butt_roast.weight": "3 lb",
-                "cut.butt_roast.finish": "seasoned",
-                "cut.ground_pork.amount": "10 lb",
-                "cut.ground_pork.package": "2 lb",
-                "usual.ham": "/Yes",
-                "form.note": "Ring after six",
-            }
-        )
-    )
+    found = read(filled(ASKED))
     lb = Weight.from_pounds
     four, butt = Package(pieces=4), catalogue("pork").cuts["butt_roast"]
     rest = Package(butt.package_pieces, None if butt.package_pieces else butt.package_weight)

@@ -153,3 +153,13 @@ def test_a_released_sheet_is_printed_as_it_was_kept(tmp_path: Path) -> None:
     assert lot is not None
     found = (paths, str(order.number), str(lot.number))
     assert printed(found, tmp_path / "x.pdf", "block-sheet", str(lot.number)) == kept
+
+
+def test_a_blank_order_form_of_a_species_needs_no_records(tmp_path: Path) -> None:
+    from pypdf import PdfReader
+
+    made = tmp_path / "form.pdf"
+    assert main(["print", "order-form", "deer", "-o", str(made), "--paper", "a4"]) == 0
+    fields = PdfReader(made).get_fields() or {}
+    assert fields["form.species"]["/V"] == "deer"
+    assert len(fields) > 100
