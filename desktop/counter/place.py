@@ -10,6 +10,7 @@ from desktop.counter.book_dialog import BookDialog
 from desktop.counter.calls_dialog import CallsDialog
 from desktop.counter.form_desk import order_form
 from desktop.counter.hand_over_dialog import HandOverDialog
+from desktop.counter.join_dialog import JoinDialog
 from desktop.counter.name_dialog import NameDialog
 from desktop.counter.order_dialogs import OrderDialogs
 from desktop.counter.order_list import OrderList
@@ -127,6 +128,12 @@ class CounterPlace(Place):
         dialog.picked.connect(lambda row: self.show_order(row.lot_id, row.id))
         dialog.open()
 
+    def join(self) -> None:
+        """Two entries that are one person."""
+        self.dialog = JoinDialog(self.bench, self)
+        self.dialog.accepted.connect(self.refresh)
+        self.dialog.open()
+
     def _booked(self, dialog: BookDialog) -> None:
         if dialog.lot is None:
             return
@@ -142,6 +149,9 @@ class CounterPlace(Place):
         self.order.changed.connect(self.changed)
         self.order.said.connect(self.said)
         self.order.wanted.connect(self._step)
+        join = QShortcut(QKeySequence("Ctrl+J"), self)
+        join.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+        join.activated.connect(self.join)
         ring = QShortcut(QKeySequence("Ctrl+R"), self)
         ring.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
         ring.activated.connect(self.ring)
