@@ -93,7 +93,29 @@ def _one_piece(option: Option, scenario: int, ways: Ways) -> Take | Missing:
             if isinstance(lost, Missing):
                 return lost
             undivided |= lost
+    if len(cells) > 1:
+        cells, too_much = _summed(cells)
+        undivided |= too_much
+    if undivided:
+        cells = [one for one in cells if not one[0][3] or not one[0][1]]
     return Take(tuple(pieces), tuple(cells), undivided)
+
+
+def _summed(cells: list[tuple[Cell, int, int]]) -> tuple[list[tuple[Cell, int, int]], bool]:
+    """Each cell once, with all that one unit takes of it; whether that is more than an account.
+
+    A unit that is bigger than its owner's account in anything is charged to the side alone.
+    """
+    found: dict[Cell, tuple[int, int]] = {}
+    for cell, amount, there in cells:
+        before = found.get(cell)
+        found[cell] = (
+            (amount, there) if before is None else (amount + before[0], max(there, before[1]))
+        )
+    if len(found) == len(cells):
+        return cells, False
+    both = [(cell, amount, there) for cell, (amount, there) in found.items()]
+    return both, any(cell[3] and cell[1] and amount > there for cell, amount, there in both)
 
 
 def _run_piece(

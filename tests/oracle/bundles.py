@@ -1,6 +1,6 @@
 """What one unit of a choice takes, place by place: lengths of lanes and fractions of parts."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -265,7 +265,21 @@ def charged(
                 undivided = True
             else:
                 charges.append(Charge((share, cell), taken, 0, room))
+    undivided |= any(over_account(charges, one.account) for one in charges)
+    if undivided:
+        charges = [one for one in charges if on_animal(one.account[1])]
     return Bundle(*at, made.sticks, made.cells, tuple(charges), undivided, most)
+
+
+def over_account(charges: Sequence[Charge], account: tuple[int, Lane | Cell]) -> bool:
+    """Whether all that one unit takes of a lane or part is more than its owner has of it."""
+    mine = [one for one in charges if one.account == account]
+    return sum(one.amount for one in mine) > max(one.room + one.kerf for one in mine)
+
+
+def on_animal(place: Lane | Cell) -> bool:
+    """Whether it comes one to an animal, not one to a side."""
+    return place[1] == 0
 
 
 def is_divided(lot: Lot, share: int, side: tuple[int, int]) -> bool:
