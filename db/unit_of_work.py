@@ -8,6 +8,7 @@ from sqlalchemy import Connection
 from db.desk import Desk
 from db.problems import StoreBug
 from db.repositories.animals import AnimalBook
+from db.repositories.arrivals import ArrivalBook
 from db.repositories.batches import BatchBook
 from db.repositories.bills import BillBook
 from db.repositories.books import Books
@@ -16,6 +17,7 @@ from db.repositories.calls import CallBook
 from db.repositories.customers import CustomerBook
 from db.repositories.ledger import LedgerBook
 from db.repositories.lots import LotBook
+from db.repositories.news import NewsBook
 from db.repositories.orders import OrderBook
 from db.repositories.packages import PackageBook
 from db.repositories.papers import ChangeBook, PaperBook
@@ -25,6 +27,7 @@ from db.repositories.periods import PeriodBook
 from db.repositories.rates import RateBook
 from db.repositories.recipes import RecipeBook
 from db.repositories.records import RecordBook
+from db.repositories.scales import ScaleBook
 from db.repositories.search import SearchBook
 from db.repositories.shop import ShopBook
 from db.repositories.trace import TraceBook
@@ -180,3 +183,18 @@ class Work:
     def waiting(self) -> WaitingBook:
         """Who waits for a place."""
         return WaitingBook(self._desk)
+
+    @cached_property
+    def arrivals(self) -> ArrivalBook:
+        """What was seen and said when an animal came, holds, and how it was dressed."""
+        return ArrivalBook(self._desk)
+
+    @cached_property
+    def scales(self) -> ScaleBook:
+        """The scales of the stations."""
+        return ScaleBook(self._desk)
+
+    @cached_property
+    def news(self) -> NewsBook:
+        """What owners must be told."""
+        return NewsBook(self._desk)

@@ -8,10 +8,12 @@ from sqlalchemy import Connection, Row, Select, select
 
 from db.desk import Desk
 from db.repositories.animal_lists import AnimalFilter, AnimalSort, animal_count, animal_rows
+from db.repositories.arrivals import ArrivalBook
 from db.repositories.losses import LossBook
 from db.tables.lots import Animals, Lots
 from shared.carcass.carcass import Age, Regime, Skin
 from shared.shop.animals import Animal
+from shared.shop.arrival import standing
 from shared.shop.customers import name_key
 from shared.shop.lists import AnimalRow
 from shared.shop.problems import MoveRefused, Refused, StaleEdit
@@ -175,11 +177,16 @@ class AnimalBook(LossBook):
     def move(
         self, animal_id: int, to: AnimalState, *, reason: str = "", version: int
     ) -> Animal | StaleEdit | MoveRefused:
-        """Move it to another state; holding, condemning and going back need a reason."""
+        """Move it to another state; holding, condemning and going back need a reason.
+
+        One that is held for a result doesn't go to the block: "on_hold".
+        """
         animal = self._there(animal_id)
         move = animal_move(animal.state, to, reason, animal.regime)
         if isinstance(move, MoveRefused):
             return move
+        if to == "on_block" and standing(ArrivalBook(self._desk).holds(animal_id)):
+            return MoveRefused("on_hold", animal.state, to)
         values: dict[str, object] = {"state": to, "held_for": ""}
         if to in ("held", "condemned", "refused"):
             values["held_for"] = reason.strip()

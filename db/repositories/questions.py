@@ -8,6 +8,7 @@ from sqlalchemy import Row, select
 from db.choice_text import choice_from
 from db.desk import Desk
 from db.problems import StoreBug
+from db.repositories.arrivals import dressings_of
 from db.repositories.losses import losses_of, measured_of
 from db.repositories.lot_shares import shares_of
 from db.repositories.shop import ShopBook
@@ -16,6 +17,7 @@ from db.tables.lots import Animals, Lots
 from db.tables.orders import OrderLines
 from db.weights import weight_of
 from shared.carcass.carcass import Age, Carcass, Gone, Measured, Regime, Share, SideWeights, Skin
+from shared.carcass.dressing import USUAL, Dressing
 from shared.cutting.order import Choice, Question
 from shared.shop.animals import Weighing
 from shared.units import Weight
@@ -41,7 +43,7 @@ NOTHING_LEFT = ("condemned", "refused")
 
 
 def question_of(desk: Desk, lot_id: int, *, at_block: bool) -> Question:
-    """The whole question; nine queries however many animals, owners and lines there are."""
+    """The whole question; ten queries however many animals, owners and lines there are."""
     run = desk.connection.execute
     animals = run(
         select(*CARCASS_COLUMNS)
@@ -55,12 +57,14 @@ def question_of(desk: Desk, lot_id: int, *, at_block: bool) -> Question:
     weighings = [one for one in weighings_of(desk.connection, ids) if one.current]
     losses = [one for one in losses_of(desk.connection, ids) if not one.void]
     measured = measured_of(desk.connection, ids)
+    dressings = dressings_of(desk.connection, ids)
     carcasses = tuple(
         _carcass(
             row,
             [one for one in weighings if one.animal_id == row.id],
             tuple(one.gone for one in losses if one.animal_id == row.id),
             measured.get(row.id, ()),
+            dressings.get(row.id, USUAL),
         )
         for row in animals
     )
@@ -77,6 +81,7 @@ def _carcass(
     weighings: list[Weighing],
     gone: tuple[Gone, ...],
     measured: tuple[Measured, ...],
+    dressing: Dressing,
 ) -> Carcass:
     return Carcass(
         species=row.species,
@@ -94,6 +99,7 @@ def _carcass(
         gone=gone,
         measured=measured,
         condemned=row.state in NOTHING_LEFT,
+        dressing=dressing,
     )
 
 

@@ -19,7 +19,7 @@ class StaleEdit:
 
 @dataclass(frozen=True, slots=True)
 class MoveRefused:
-    """A state that can't follow. Codes: "no_such_move", "reason_missing"."""
+    """A state that can't follow. Codes: "no_such_move", "reason_missing", "on_hold"."""
 
     code: str
     start: str

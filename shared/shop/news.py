@@ -1,0 +1,54 @@
+"""What an owner must be told of an order: what inspection or trimming took, and what would work."""
+
+import json
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Literal
+
+NewsKind = Literal["part_gone", "condemned", "refused", "held"]
+LostHow = Literal["falls", "less"]
+
+
+@dataclass(frozen=True, slots=True)
+class LostLine:
+    """A line that falls, or of which there is less."""
+
+    line: int
+    cut: str
+    how: LostHow
+
+
+@dataclass(frozen=True, slots=True)
+class News:
+    """One thing to tell an owner. `remedies` are sentences, planned before they were written.
+
+    `told_at` is the first call after it in which somebody was spoken to; None: still to ring.
+    """
+
+    order_id: int
+    animal_id: int
+    kind: NewsKind
+    species: str
+    tag: str
+    what: str = ""
+    reason: str = ""
+    lost: tuple[LostLine, ...] = ()
+    remedies: tuple[str, ...] = ()
+    id: int = 0
+    at: datetime | None = None
+    person: str = ""
+    told_at: datetime | None = None
+
+
+def told_text(news: News) -> str:
+    """What the store keeps of it, as canonical JSON."""
+    return json.dumps(
+        {
+            "what": news.what,
+            "reason": news.reason,
+            "lost": [[one.line, one.cut, one.how] for one in news.lost],
+            "remedies": list(news.remedies),
+        },
+        ensure_ascii=False,
+        sort_keys=True,
+    )
