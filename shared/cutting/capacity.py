@@ -13,13 +13,12 @@ from shared.carcass.carcass import Carcass, Gone, Share
 from shared.carcass.catalogue import Part, Quarter, Run
 from shared.carcass.weights import side_weights
 from shared.cutting.order import Question, Settings
-from shared.cutting.ways import OnRun, Ways, spans_of
+from shared.cutting.ways import OnRun, Reach, Ways, spans_of
 from shared.units import SIXTY_FOURTH, scaled_length
 
 SURE, EXPECTED, MOST = 0, 1, 2
 SCENARIOS = (SURE, EXPECTED, MOST)
 Interval = tuple[int, int]
-Reach = tuple[int, int, tuple[Interval, ...]]
 NOTHING, ALL = Fraction(0), Fraction(1)
 
 
@@ -70,7 +69,7 @@ class Animal:
 
     def part_ng(self, part: Part) -> int:
         """Expected weight of a part that comes one to an animal."""
-        if self.lost.get(part.code) == "gone":
+        if part.code in self.lost and self.lost[part.code] == "gone":
             return 0
         whole = self.weight_ng * part.share.numerator // part.share.denominator
         return max(0, whole - self.trimmed.get(part.code, 0))
@@ -83,7 +82,8 @@ class Held:
     `fractions` by quarter, "" being what lies in neither. `whole`: all of the side. `split`:
     something is held in part only. `of_animal` is what of the animal this is: a side is half of
     it, a quarter half of a side. `uniform`: the same fraction of everything. `turn`: the fractions
-    of a divided side by share number, and this share's place among them. The rest is memory.
+    of a divided side by share number, and this share's place among them. `quarters` are those
+    something is held of. The rest is memory.
     """
 
     side: Side
@@ -93,10 +93,8 @@ class Held:
     of_animal: Fraction
     uniform: bool
     turn: tuple[tuple[Fraction, ...], int] = ((), 0)
-    reaches: dict[int, Reach | None] = field(default_factory=dict[int, Reach | None])
-    windows: dict[tuple[int, int], "Window | None"] = field(
-        default_factory=dict[tuple[int, int], "Window | None"]
-    )
+    quarters: frozenset[str] = frozenset()
+    windows: dict[int, "Window | None"] = field(default_factory=dict[int, "Window | None"])
     accounts: dict[tuple[int, int, int], int] = field(
         default_factory=dict[tuple[int, int, int], int]
     )
@@ -118,7 +116,8 @@ def held_of(side: Side, parts: list[tuple[Quarter, Fraction]]) -> Held:
     split = not whole and any(part < 1 for _, part in parts)
     of_animal = min(of_side / 2 + of_quarters / 4, Fraction(1, 2))
     uniform = not of_quarters
-    return Held(side, fractions, whole, split, of_animal, uniform)
+    quarters = frozenset([name for name, part in fractions.items() if part])
+    return Held(side, fractions, whole, split, of_animal, uniform, quarters=quarters)
 
 
 def animals(question: Question, ways: Ways) -> tuple[Animal, ...]:
@@ -315,20 +314,25 @@ class Window(NamedTuple):
 
 def window(held: Held, on_run: OnRun, scenario: int, ways: Ways) -> Window | None:
     """The window of a run take on a side, or None where the share doesn't hold it."""
-    key = (on_run.number, scenario)
-    if key not in held.windows:
-        held.windows[key] = _window(held, on_run, scenario, ways)
-    return held.windows[key]
+    key = 3 * on_run.number + scenario
+    known = held.windows
+    if key in known:
+        return known[key]
+    found = known[key] = _window(held, on_run, scenario, ways)
+    return found
 
 
 def _window(held: Held, on_run: OnRun, scenario: int, ways: Ways) -> Window | None:
-    if on_run.number in held.reaches:
-        reach = held.reaches[on_run.number]
+    if held.whole:
+        first, last, spans = on_run.first, on_run.last, on_run.spans
     else:
-        reach = held.reaches[on_run.number] = _reach(held, on_run, ways)
-    if reach is None:
-        return None
-    first, last, spans = reach
+        key = on_run.number, held.quarters
+        if key not in ways.reaches:
+            ways.reaches[key] = _reach(held.quarters, on_run, ways)
+        reach = ways.reaches[key]
+        if reach is None:
+            return None
+        first, last, spans = reach
     side = held.side
     bounds = side.bounds[scenario][on_run.run]
     lo, hi = bounds[first], bounds[last + 1]
@@ -351,14 +355,11 @@ def _window(held: Held, on_run: OnRun, scenario: int, ways: Ways) -> Window | No
     return Window(lo, hi, first, last, allowed, lost, lost_part)
 
 
-def _reach(held: Held, on_run: OnRun, ways: Ways) -> Reach | None:
-    """The stretches of a run take that a share holds: first, last, and those open to all lanes."""
+def _reach(quarters: frozenset[str], on_run: OnRun, ways: Ways) -> Reach | None:
+    """The stretches of a run take in some quarters: first, last, and those open to all lanes."""
     first, last, spans = on_run.first, on_run.last, on_run.spans
-    if held.whole:
-        return first, last, spans
     stretches = ways.runs[on_run.run].stretches
-    fractions = held.fractions
-    mine = [n for n in range(first, last + 1) if fractions[stretches[n].quarter]]
+    mine = [n for n in range(first, last + 1) if stretches[n].quarter in quarters]
     if not mine or (on_run.take.size == "whole" and len(mine) <= last - first):
         return None
     if len(mine) <= last - first:

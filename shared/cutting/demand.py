@@ -7,7 +7,6 @@ preferred: carcass by carcass, side 1 before side 2, then both sides or the anim
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
-from typing import NamedTuple
 
 from shared.carcass.catalogue import Cut
 from shared.cutting.capacity import ALL, SURE, Animal, Held
@@ -15,15 +14,8 @@ from shared.cutting.order import Choice, Settings
 from shared.cutting.piece_length import Wanted, wanted
 from shared.cutting.piece_weight import count_of_pounds, piece_ng
 from shared.cutting.singles import Rooms
-from shared.cutting.take import Cell, Lane, Missing, Option, Take
+from shared.cutting.take import Keys, Missing, Option, Take
 from shared.cutting.ways import WayPlan, Ways
-
-
-class Keys(NamedTuple):
-    """The lanes and cells a demand touches."""
-
-    lanes: tuple[Lane, ...]
-    cells: tuple[Cell, ...]
 
 
 @dataclass(slots=True)
@@ -223,8 +215,10 @@ def _pair(plan: WayPlan, mine: list[Held]) -> tuple[Held, ...] | None:
     return (mine[0], mine[1]) if len(mine) == 2 else None
 
 
-def _joined_split(options: list[Option], found: Demand) -> list[Option]:
+def _joined_split(options: list[Option], found: Demand, shop: Shop) -> list[Option]:
     """Leave out ways that need the sides joined where the carcass is split."""
+    if not shop.ways.joined:
+        return options
     kept: list[Option] = []
     for option in options:
         joined = any(plan.way.sides == "joined" for plan in option.ways)
@@ -236,7 +230,7 @@ def _joined_split(options: list[Option], found: Demand) -> list[Option]:
 
 
 def _sort_out(found: Demand, options: list[Option], shop: Shop) -> None:
-    kept = _joined_split(options, found)
+    kept = _joined_split(options, found, shop)
     split = list(found.lost)
     _keep(found, kept, shop)
     found.lost += split

@@ -3,28 +3,33 @@
 from collections.abc import Iterable, Sequence
 
 from shared.cutting.capacity import SURE
-from shared.cutting.demand import Demand, Keys, Row
+from shared.cutting.demand import Demand, Row
 from shared.cutting.lanes import bits_of
-from shared.cutting.take import Cell, Lane, Missing
+from shared.cutting.take import Cell, Keys, Lane, Missing, Option
 from shared.cutting.ways import Ways
 
 
 def keys_of(one: Demand, ways: Ways) -> Keys:
     """The lanes and cells the options of a demand touch, whatever the lengths."""
     if one.keys is None:
-        lanes: dict[Lane, None] = {}
-        cells: dict[Cell, None] = {}
-        for option in one.options:
-            take = option.take(SURE, ways)
-            if isinstance(take, Missing):
-                continue
-            for strip, piece in take.pieces:
-                for bit in bits_of(piece.lanes):
-                    lanes[strip, bit] = None
-            for cell, _, _ in take.cells:
-                cells[cell] = None
-        one.keys = Keys(tuple(lanes), tuple(cells))
+        one.keys = keys_of_options(one.options, ways)
     return one.keys
+
+
+def keys_of_options(options: Iterable[Option], ways: Ways) -> Keys:
+    """The lanes and cells some options touch, whatever the lengths."""
+    lanes: dict[Lane, None] = {}
+    cells: dict[Cell, None] = {}
+    for option in options:
+        take = option.take(SURE, ways)
+        if isinstance(take, Missing):
+            continue
+        for strip, piece in take.pieces:
+            for bit in bits_of(piece.lanes):
+                lanes[strip, bit] = None
+        for cell, _, _ in take.cells:
+            cells[cell] = None
+    return Keys(tuple(lanes), tuple(cells))
 
 
 def groups(demands: Sequence[Demand], ways: Ways) -> list[list[Demand]]:

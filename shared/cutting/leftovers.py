@@ -21,36 +21,45 @@ def take_rest(demand: Demand, occupied: Occupied, ways: Ways) -> list[PlanLine]:
     """Everything that is free where this line may lie, at expected lengths."""
     lines: list[PlanLine] = []
     for option in demand.options:
-        plan = option.ways[0]
-        pending = [part for off in plan.off_run if (part := _rest_part(option, off, occupied))]
-        for held in option.held:
-            if plan.on_run is None:
-                break
-            for segment in _free(option, held, plan, occupied, ways):
-                lines.append(_rest_line(demand, option, held, segment, occupied, ways))
-        if pending:
-            parts = Parts(option, ways, EXPECTED)
-            count = 0
-            for off, held, left in pending:
-                number = 0 if held is None else held.side.number
-                occupied.add_part((option.carcass, number, off.part.code), left)
-                whole = option.wanted.denominator
-                parts.add(off.part, left, whole, None if held is None else held.side)
-                one = min(off.share, _room(option, off))
-                count = max(count, left * one.denominator // (whole * one.numerator))
-            lines.append(line(demand, option, plan, count, parts, None, None, None))
+        lines += rest_of_option(demand, option, occupied, ways)
     for made in lines:
         occupied.note(made)
+    return lines
+
+
+def rest_of_option(
+    demand: Demand, option: Option, occupied: Occupied, ways: Ways
+) -> list[PlanLine]:
+    """What is free for one option; it is taken, but not yet noted for its share."""
+    plan = option.ways[0]
+    pending = [part for off in plan.off_run if (part := _rest_part(option, off, occupied))]
+    lines: list[PlanLine] = []
+    if plan.on_run is not None:
+        for held in option.held:
+            for segment in _free(option, held, plan, occupied, ways):
+                lines.append(_rest_line(demand, option, held, segment, occupied, ways))
+    if pending:
+        parts = Parts(option, ways, EXPECTED)
+        count = 0
+        for off, held, left in pending:
+            number = 0 if held is None else held.side.number
+            occupied.add_part((option.carcass, number, off.part.code), left)
+            whole = option.wanted.denominator
+            parts.add(off.part, left, whole, None if held is None else held.side)
+            one = min(off.share, _room(option, off))
+            count = max(count, left * one.denominator // (whole * one.numerator))
+        lines.append(line(demand, option, plan, count, parts, None, None, None))
     return lines
 
 
 def _rest_line(
     demand: Demand, option: Option, held: Held, segment: Segment, occupied: Occupied, ways: Ways
 ) -> PlanLine:
-    plan = option.ways[0]
-    alone = Option(
-        option.carcass, held.side.number, option.ways, (held,), option.animal, option.wanted
-    )
+    plan, alone = option.ways[0], option
+    if len(option.held) > 1 or option.side != held.side.number:
+        alone = Option(
+            option.carcass, held.side.number, option.ways, (held,), option.animal, option.wanted
+        )
     parts = Parts(alone, ways, EXPECTED)
     parts.add_segment(segment)
     occupied.add_length(segment.strip, segment.piece.lanes, segment.start, segment.end)
@@ -162,27 +171,41 @@ def open_parts(
     herd: Sequence[Animal],
     occupied: Occupied,
     ways: Ways,
+    known: dict[tuple[int, int, int], tuple[OpenPart, ...]],
 ) -> tuple[OpenPart, ...]:
-    """Parts nobody has settled, share by share; trim by nature and named losses aren't open."""
+    """Parts nobody has settled, share by share; trim by nature and named losses aren't open.
+
+    `known` are those reckoned before, by share, carcass and side, those of the animal by the side
+    below nothing; what is new is added.
+    """
     found: list[OpenPart] = []
     lengths: dict[tuple[Strip, int, int], Interval] = {}
     for share in shares:
         if share.leader is None:
             for one in held[share.number]:
-                _open_of_side(found, share.number, one, occupied, ways, lengths)
-                _open_of_animal(found, share.number, one, herd[one.side.carcass], occupied, ways)
+                carcass, side = one.side.carcass, one.side.number
+                mine = known.get((share.number, carcass, side))
+                if mine is None:
+                    mine = _open_of_side(share.number, one, occupied, ways, lengths)
+                    known[share.number, carcass, side] = mine
+                whole = known.get((share.number, carcass, -side))
+                if whole is None:
+                    whole = _open_of_animal(share.number, one, herd[carcass], occupied, ways)
+                    known[share.number, carcass, -side] = whole
+                found += mine
+                found += whole
     return tuple(found)
 
 
 def _open_of_side(
-    found: list[OpenPart],
     share: int,
     held: Held,
     occupied: Occupied,
     ways: Ways,
     lengths: dict[tuple[Strip, int, int], Interval],
-) -> None:
+) -> tuple[OpenPart, ...]:
     """The open parts of a side for one who holds of it; `lengths` are those reckoned before."""
+    found: list[OpenPart] = []
     side, fractions = held.side, held.fractions
     carcass, number, lost = side.carcass, side.number, side.lost
     for part, run, lane, place in ways.may_be_open:
@@ -207,6 +230,7 @@ def _open_of_side(
             left = min(left, max(NOTHING, mine - occupied.used_of(share, where)))
         if left:
             found.append(OpenPart(share, carcass, number, part.code, left))
+    return tuple(found)
 
 
 def _open_length(
@@ -221,12 +245,14 @@ def _open_length(
 
 
 def _open_of_animal(
-    found: list[OpenPart], share: int, held: Held, animal: Animal, occupied: Occupied, ways: Ways
-) -> None:
+    share: int, held: Held, animal: Animal, occupied: Occupied, ways: Ways
+) -> tuple[OpenPart, ...]:
     """A part of the animal is open for its owners in proportion to the sides they hold."""
+    found: list[OpenPart] = []
     carcass, whole = held.side.carcass, occupied.denominator
     for part in ways.open_of_animal:
         left = whole - occupied.parts.get((carcass, 0, part.code), 0)
         if left > 0 and part.code not in animal.lost:
             mine = ratio(left, whole) * held.of_animal
             found.append(OpenPart(share, carcass, 0, part.code, mine))
+    return tuple(found)

@@ -5,9 +5,8 @@ from fractions import Fraction
 
 from shared.cutting.answer import PlanLine
 from shared.cutting.capacity import NOTHING, Interval
-from shared.cutting.demand import Keys
 from shared.cutting.lanes import bits_of
-from shared.cutting.take import Strip
+from shared.cutting.take import Keys, Strip
 
 PartPlace = tuple[int, int, str]
 
@@ -90,6 +89,13 @@ class Occupied:
             found.accounts = {key: self.accounts[key] for key in mine if key in self.accounts}
         return found
 
+    def sides(self) -> set[tuple[int, int]]:
+        """The sides something is taken of; below nothing both, where it is of the animal."""
+        found = {(strip[0], strip[1]) for strip, _ in self.lanes}
+        for carcass, side, _ in (*self.parts, *[place for _, place in self.by_share]):
+            found |= places_of(carcass, side)
+        return found
+
     def join(self, other: "Occupied") -> None:
         """Add what another group of lines takes: it touches other lanes and parts."""
         self.lanes.update(other.lanes)
@@ -97,3 +103,8 @@ class Occupied:
         self.accounts.update(other.accounts)
         for key, fraction in other.by_share.items():
             self.by_share[key] = self.by_share.get(key, NOTHING) + fraction
+
+
+def places_of(carcass: int, side: int) -> set[tuple[int, int]]:
+    """Where a part stands: on its side, or for side 0 with the animal, told as -1 and -2."""
+    return {(carcass, side)} if side else {(carcass, -1), (carcass, -2)}

@@ -12,16 +12,17 @@ from typing import NamedTuple
 from shared.carcass.carcass import Share
 from shared.carcass.catalogue import Catalogue
 from shared.cutting import added_stock
-from shared.cutting.answer import Answer, Caution, Conflict, PlanLine, Verdict
+from shared.cutting.answer import Answer, Caution, Conflict, OpenPart, PlanLine, Verdict
 from shared.cutting.batches import batches
 from shared.cutting.capacity import Held, animals, by_carcass, owners
 from shared.cutting.conflict import refused
 from shared.cutting.cut_alike import alike_questions
 from shared.cutting.demand import Demand, Shop, demand
-from shared.cutting.groups import groups, keys_of
+from shared.cutting.groups import groups
 from shared.cutting.leftovers import open_parts, rest_cautions, take_rest
 from shared.cutting.occupied import Occupied
 from shared.cutting.order import Choice, Question
+from shared.cutting.remembered import Remembered
 from shared.cutting.settled import Settled, settle, worst
 from shared.cutting.singles import give_rooms, rooms_of
 from shared.cutting.told_beside import age_unknown, of_lines
@@ -49,15 +50,6 @@ def plan(question: Question, catalogue: Catalogue) -> Answer:
     return Planner(catalogue, remembers=False).answer(question)
 
 
-class _Rest(NamedTuple):
-    """What a line took of the rest, and what was taken before and after where it may lie."""
-
-    demand: Demand
-    before: tuple[object, ...]
-    lines: list[PlanLine]
-    after: Occupied
-
-
 class _Drawn(NamedTuple):
     """A share's pools, and the choices and lines they came from."""
 
@@ -78,7 +70,7 @@ class Planner:
         self._shop: Shop | None = None
         self._demands: dict[int, Demand] = {}
         self._settled: dict[tuple[int, ...], Settled] = {}
-        self._rests: dict[int, _Rest] = {}
+        self._left = Remembered()
         self._pools: dict[int, _Drawn] = {}
 
     def answer(self, question: Question) -> Answer:
@@ -143,7 +135,8 @@ class Planner:
                 if rooms == self._shop.rooms:
                     return self._shop
         self._shop = shop_of(question, self.ways)
-        self._demands, self._settled, self._rests, self._pools = {}, {}, {}, {}
+        self._demands, self._settled, self._pools = {}, {}, {}
+        self._left = Remembered()
         return self._shop
 
     def _compile(self, choices: Sequence[Choice], shop: Shop) -> list[Demand]:
@@ -191,13 +184,26 @@ class Planner:
             verdict,
             tuple(lines),
             tuple([one.trim for one in drawn]),
-            open_parts(question.shares, shop.held, shop.herd, occupied, self.ways),
+            self._open(question.shares, shop, demands, settled, occupied),
             tuple(sorted(conflicts, key=lambda one: (max(one.lines), one.lines))),
             tuple(questions),
             tuple(sorted(set(cautions), key=lambda one: (one.line, one.code, repr(one.where)))),
             tuple(sorted(_by_line(demands, settled, drawn, short.conflicts).items())),
             tuple(draws),
         )
+
+    def _open(
+        self,
+        shares: Sequence[Share],
+        shop: Shop,
+        demands: list[Demand],
+        settled: list[Settled],
+        occupied: Occupied,
+    ) -> tuple[OpenPart, ...]:
+        """What nobody has settled."""
+        if self._remembers:
+            return self._left.open_parts(shares, shop, demands, settled, occupied)
+        return open_parts(shares, shop.held, shop.herd, occupied, self.ways, {})
 
     def _rest(
         self,
@@ -222,19 +228,9 @@ class Planner:
 
     def _rest_of(self, one: Demand, occupied: Occupied) -> list[PlanLine]:
         """What one such line takes; remembered while nothing else changes where it may lie."""
-        if not self._remembers:
-            return take_rest(one, occupied, self.ways)
-        keys, share = keys_of(one, self.ways), one.choice.share
-        before = occupied.of(keys, share)
-        known = self._rests.get(one.choice.line)
-        if known is not None and known.demand is one and known.before == before:
-            occupied.join(known.after)
-            for made in known.lines:
-                occupied.note(made)
-            return known.lines
-        taken = take_rest(one, occupied, self.ways)
-        self._rests[one.choice.line] = _Rest(one, before, taken, occupied.part_of(keys, share))
-        return taken
+        if self._remembers:
+            return self._left.rest_of(one, occupied, self.ways)
+        return take_rest(one, occupied, self.ways)
 
     def _draw(
         self, shares: Sequence[Share], shop: Shop, demands: list[Demand], lines: list[PlanLine]

@@ -22,6 +22,13 @@ Lane = tuple[Strip, int]
 Cell = tuple[int, int, str, int, int]  # carcass, side (0 the animal), part, share (0 all), lane
 
 
+class Keys(NamedTuple):
+    """The lanes and cells something touches."""
+
+    lanes: tuple[Lane, ...]
+    cells: tuple[Cell, ...]
+
+
 @dataclass(frozen=True, slots=True)
 class Missing:
     """Why an option can't be: "not_owned", "gone", "srm", "skin" or "joined", and the part."""
@@ -46,7 +53,7 @@ class Option:
     """One way on one side; several ways at once where all of them are wanted.
 
     `side` is 0 for both sides or the animal. `cap` is how many units may be made here at most,
-    -1 for no bound of its own.
+    -1 for no bound of its own. `keys` is what it touches, once asked for.
     """
 
     carcass: int
@@ -57,6 +64,7 @@ class Option:
     wanted: Wanted
     cap: int = -1
     takes: list[Take | Missing | None] = field(default_factory=lambda: [None, None, None])
+    keys: Keys | None = None
 
     def take(self, scenario: int, ways: Ways) -> Take | Missing:
         """What one unit takes with these lengths."""

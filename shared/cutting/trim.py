@@ -5,7 +5,7 @@ what nobody has settled. All at expected weights; 95 % of it is sure and 105 % t
 memory). Pounds are drawn first, in line order, then whatever takes the rest.
 """
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -172,7 +172,7 @@ def _draw(
     level = next(n for n in range(3) if _fit(standing, pool, BANDS[n]))
     for one in standing:
         verdicts.append((one.line, VERDICTS[level]))
-    left: dict[Pool, Fraction] = {name: Fraction(there) for name, there in pool.items()}
+    left: dict[Pool, Fraction | int] = {**pool}
     for one in [*standing, *[it for it in draws if it.asked is None]]:
         weight = one.asked if one.asked is not None else int(_most(one, left))
         made = _drawn(share, one, weight)
@@ -256,7 +256,7 @@ def _nonzero(takes: Iterable[tuple[Pool, Fraction]]) -> Iterator[tuple[Pool, Fra
     return (one for one in takes if one[1])
 
 
-def _most(one: _Draw, left: dict[Pool, Fraction]) -> Fraction:
+def _most(one: _Draw, left: Mapping[Pool, Fraction | int]) -> Fraction:
     """The most of a product that the pools give: the scarcer of lean and fat sets it."""
     return min([left[name] / part for name, part in one.takes], default=Fraction(0))
 

@@ -5,7 +5,7 @@ range of stretches (first and last, both within) in which all lanes a way takes 
 """
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 from itertools import count
 from math import lcm
@@ -13,6 +13,7 @@ from math import lcm
 from shared.carcass.catalogue import Catalogue, Cut, Part, Pool, Run, RunTake, Way
 
 Span = tuple[int, int]
+Reach = tuple[int, int, tuple[Span, ...]]
 Gives = tuple[tuple[Pool, int, int], ...]
 POOLS: tuple[Pool, ...] = ("lean", "fat", "bones", "skin", "offal")
 
@@ -72,7 +73,8 @@ class Ways:
     `filled[run][lane]` are the stretches a lane is filled on; `joined` says that a way needs it.
     `takes_nature` are cuts that take what is trim by nature, `singles` those that take what comes
     one to an animal and is divided, with (way, part). `gives` and `gives_back` are
-    fractions that go to the pools, by part and by cut.
+    fractions that go to the pools, by part and by cut. `reaches` is memory: the stretches of each
+    run take that lie in some quarters.
     """
 
     catalogue: Catalogue
@@ -91,6 +93,9 @@ class Ways:
     joined: bool
     gives: dict[str, Gives]
     gives_back: dict[str, Gives]
+    reaches: dict[tuple[int, frozenset[str]], Reach | None] = field(
+        default_factory=dict[tuple[int, frozenset[str]], Reach | None], compare=False
+    )
 
     def lane_names(self, run: int, mask: int) -> tuple[str, ...]:
         """The lanes of a mask, in the run's order."""
