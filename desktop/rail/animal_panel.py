@@ -92,7 +92,6 @@ class AnimalPanel(SidePanel):
         self.tags.clicked.connect(self.tags_wanted)
         self.lose.clicked.connect(self.loss_wanted)
         self.hook.committed.connect(self._said_hook)
-        self.weights.done.connect(self.focus_move)
 
     def retranslate(self) -> None:
         """Every word again."""

@@ -63,6 +63,17 @@ def dressing_question(found: Dressed) -> str:
     ).format(**_figures(found))
 
 
+def shrink_words(hot_ng: int | None, chilled_ng: int | None, usual: Fraction) -> str:
+    """What a carcass lost in the cooler, beside the usual: 213.6 of 218 lb is 2 %."""
+    if hot_ng is None:
+        return QCoreApplication.translate("Dressing", "Without a hot weight there is no shrink.")
+    if chilled_ng is None:
+        return ""
+    return QCoreApplication.translate(
+        "Dressing", "Lost {share} in the cooler. {usual} is usual here."
+    ).format(share=percent_text(Fraction(hot_ng - chilled_ng, hot_ng)), usual=percent_text(usual))
+
+
 def percent_text(share: Fraction) -> str:
     """A fraction in per cent, one decimal: 109/150 is "72.7 %"."""
     tenths = (share * 1000 + Fraction(1, 2)).__floor__()

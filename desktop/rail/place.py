@@ -17,6 +17,7 @@ from desktop.rail.animal_panel import AnimalPanel
 from desktop.rail.check_in import CheckInDialog
 from desktop.rail.correction import CorrectionDialog
 from desktop.rail.fallen import Fallen, fallen
+from desktop.rail.in_a_row import InARow
 from desktop.rail.loss import LossDialog
 from desktop.rail.seen import SeenAnimal, see
 from desktop.rail.state_words import reason_words
@@ -59,7 +60,9 @@ class RailPlace(Place):
     def _build(self) -> None:
         self.heading = Words("title", parent=self)
         self.which: ChoiceField[str] = ChoiceField(self)
-        self.which.setFixedWidth(240)
+        self.which.setFixedWidth(200)
+        self.in_a_row = InARow(self.bench, self)
+        self.shown_by_tag = 0
         self.table: Table[AnimalRow] = Table(RowsModel(animal_columns(self.bench)), self)
         self.empty = EmptyState(self)
         self.panel = AnimalPanel(self.bench, self)
@@ -68,7 +71,8 @@ class RailPlace(Place):
         self.stack.addWidget(self.empty)
         top = row(gap=GROUP)
         top.addWidget(self.heading, 1, Qt.AlignmentFlag.AlignBottom)
-        top.addWidget(self.which)
+        top.addWidget(self.in_a_row, alignment=Qt.AlignmentFlag.AlignTop)
+        top.addWidget(self.which, alignment=Qt.AlignmentFlag.AlignTop)
         left = column(gap=TOGETHER)
         left.setContentsMargins(EDGE, GROUP, GROUP, GROUP)
         left.addLayout(top)
@@ -94,7 +98,11 @@ class RailPlace(Place):
         self.panel.move_wanted.connect(self.move_on)
         self.panel.hook_said.connect(self._hook)
         self.panel.weights.kept.connect(self._weighed)
+        self.panel.weights.done.connect(self._animal_done)
+        self.in_a_row.stage_chosen.connect(self.panel.weights.set_stage)
+        self.in_a_row.found.connect(self._tagged)
         for keys, do in (
+            ("F7", self.in_a_row.tag.focus),
             ("F8", self.correct),
             ("F9", self.lose),
             ("Ctrl+P", self.print_tags),
@@ -128,6 +136,7 @@ class RailPlace(Place):
         )
         if self.which.value() is None:
             self.which.set_value("in_hand")
+        self.in_a_row.retranslate()
         self.table.set_name(self.tr("Animals"))
         self.empty.set_words(
             self.tr("No animals here"),
@@ -142,7 +151,11 @@ class RailPlace(Place):
         keep = next((one for one in rows if chosen and one.id == chosen.id), None)
         self.table.show_rows(rows, keep=keep)
         self.stack.setCurrentWidget(self.table if rows else self.empty)
-        self._moved(self.table.chosen())
+        self.panel.weights.strip.read()
+        if self.shown_by_tag:
+            self.panel.show_animal(see(self.bench, self.shown_by_tag))
+        else:
+            self._moved(self.table.chosen())
 
     def open(self, what: "Target") -> None:
         """Show an animal, wherever it stands."""
@@ -236,12 +249,38 @@ class RailPlace(Place):
         dialog.open()
 
     def _moved(self, row: AnimalRow | None) -> None:
+        if self.table.hasFocus():
+            self.shown_by_tag, self.in_a_row.going = 0, False
+        if self.shown_by_tag:
+            return
         self.panel.show_animal(see(self.bench, row.id) if row else None)
 
     def _picked(self, row: AnimalRow) -> None:
         if row.state == "booked":
             self.check_in()
         elif not self.panel.weights.focus_next():
+            self.panel.focus_move()
+
+    def _tagged(self, animal_id: int) -> None:
+        """A tag was typed or scanned: its animal, in the list or not, and its next weight."""
+        at = [n for n, one in enumerate(self.table.rows.rows()) if one.id == animal_id]
+        if at:
+            self.table.choose(at[0])
+        self.shown_by_tag = 0 if at else animal_id
+        self.panel.show_animal(see(self.bench, animal_id))
+        seen = self.panel.seen
+        if seen is None:
+            return
+        if seen.animal.state == "booked":
+            self.check_in()
+        elif not self.panel.weights.focus_next():
+            self.in_a_row.tag.complain(self.tr("Everything due is weighed."))
+            self.in_a_row.tag.line.selectAll()
+
+    def _animal_done(self) -> None:
+        if self.in_a_row.going:
+            self.in_a_row.next_tag()
+        else:
             self.panel.focus_move()
 
     def _checked_in(self) -> None:

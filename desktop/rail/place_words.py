@@ -17,4 +17,15 @@ def place_words(place: Place) -> str:
         ("hot", 2, "fore"): QCoreApplication.translate("WeightPlaces", "Hot, side 2 fore"),
         ("hot", 2, "hind"): QCoreApplication.translate("WeightPlaces", "Hot, side 2 hind"),
     }
-    return texts.get(place) or QCoreApplication.translate("WeightPlaces", "Chilled")
+    if place in texts:
+        return texts[place]
+    chilled: dict[tuple[int, str], str] = {
+        (0, ""): QCoreApplication.translate("WeightPlaces", "Chilled, whole"),
+        (1, ""): QCoreApplication.translate("WeightPlaces", "Chilled, side 1"),
+        (2, ""): QCoreApplication.translate("WeightPlaces", "Chilled, side 2"),
+        (1, "fore"): QCoreApplication.translate("WeightPlaces", "Chilled, side 1 fore"),
+        (1, "hind"): QCoreApplication.translate("WeightPlaces", "Chilled, side 1 hind"),
+        (2, "fore"): QCoreApplication.translate("WeightPlaces", "Chilled, side 2 fore"),
+        (2, "hind"): QCoreApplication.translate("WeightPlaces", "Chilled, side 2 hind"),
+    }
+    return chilled[place[1], place[2]]

@@ -23,6 +23,10 @@ QUARTERS: tuple[Place, ...] = (
     ("hot", 2, "hind"),
 )
 WAYS: dict[str, tuple[Place, ...]] = {"whole": WHOLE, "sides": SIDES, "quarters": QUARTERS}
+CHILLED_WAYS: dict[str, tuple[Place, ...]] = {
+    way: tuple(("chilled", side, quarter) for _, side, quarter in places)
+    for way, places in WAYS.items()
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,6 +62,14 @@ class SeenAnimal:
         """The whole hot weight once every part of it is weighed; `extra` are weights typed."""
         known = self._known(extra)
         for places in WAYS.values():
+            if all(place in known for place in places):
+                return sum(known[place].nanograms for place in places)
+        return None
+
+    def chilled_ng(self) -> int | None:
+        """The whole chilled weight once every part of it is weighed."""
+        known = self._known(None)
+        for places in CHILLED_WAYS.values():
             if all(place in known for place in places):
                 return sum(known[place].nanograms for place in places)
         return None

@@ -1,31 +1,37 @@
-"""The weights of one animal, typed one after another: digits, Enter, the next."""
+"""The weights of one animal, typed or from the scale, one after another: Enter, the next."""
 
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QGridLayout, QWidget
 
 from desktop.fields import ChoiceField, WeightField
 from desktop.look.space import GROUP, TOGETHER, column
 from desktop.panels.heading import Words
-from desktop.rail.dressing import dressing_question, dressing_words
-from desktop.rail.seen import LIVE, WAYS, Place, SeenAnimal
+from desktop.rail.doubts import believed
+from desktop.rail.dressing import dressing_words, shrink_words
+from desktop.rail.scale_strip import ScaleStrip
+from desktop.rail.seen import WAYS, Place, SeenAnimal
+from desktop.rail.weight_places import EVERY, Stage, due, label_words, shown, way_words
+from shared.reading import Unread
 from shared.shop.animals import Weighing
+from shared.units import net
 
 if TYPE_CHECKING:
     from desktop.bench import Bench
     from shared.units import Weight
 
 TAKEN = ("booked", "condemned", "refused", "cut")
-EVERY: tuple[Place, ...] = (LIVE, *(place for places in WAYS.values() for place in places))
+WIDEST = "1,234.5 lb"
 
 
 class Weights(QWidget):
-    """Live and hot weights with the dressing percentage; a kept weight is corrected elsewhere.
+    """Live, hot and chilled weights with what they say; a kept weight is corrected elsewhere.
 
     Signals:
         kept: a weight was recorded.
-        done: Enter was pressed and every weight is there.
+        done: Enter was pressed and every weight that is due is there.
     """
 
     kept = Signal()
@@ -35,61 +41,48 @@ class Weights(QWidget):
         super().__init__(parent)
         self.bench = bench
         self.seen: SeenAnimal | None = None
+        self.stage: Stage = "all"
         self._asking = False
+        self._from_scale: dict[Place, Weight] = {}
         self.way: ChoiceField[str] = ChoiceField(self)
         self.fields: dict[Place, WeightField] = {place: WeightField(self) for place in EVERY}
+        self.strip = ScaleStrip(bench, self)
         self.dressing = Words("body", "quiet", self).wrapped()
-        self._lay_out()
+        self._grid = QGridLayout()
+        self._grid.setContentsMargins(0, 0, 0, 0)
+        self._grid.setHorizontalSpacing(GROUP)
+        self._grid.setVerticalSpacing(TOGETHER)
+        down = column(self, gap=TOGETHER)
+        for part in (self._grid, self.strip, self.dressing):
+            down.addWidget(part) if isinstance(part, QWidget) else down.addLayout(part)
         for place, field in self.fields.items():
             field.set_size("scale")
             field.align_right()
             field.committed.connect(lambda place=place: self._keep(place))
         self.way.changed.connect(self._show_fields)
-
-    def _lay_out(self) -> None:
-        grid = QGridLayout()
-        grid.setContentsMargins(0, 0, 0, 0)
-        grid.setHorizontalSpacing(GROUP)
-        grid.setVerticalSpacing(TOGETHER)
-        grid.addWidget(self.fields[LIVE], 0, 0)
-        grid.addWidget(self.way, 0, 1)
-        for places in WAYS.values():
-            for at, place in enumerate(places):
-                grid.addWidget(self.fields[place], 1 + at // 2, at % 2)
-        grid.setColumnStretch(0, 1)
-        grid.setColumnStretch(1, 1)
-        down = column(self, gap=TOGETHER)
-        down.addLayout(grid)
-        down.addWidget(self.dressing)
+        self.strip.steady.connect(self._fill)
 
     def retranslate(self) -> None:
         """Every word again."""
-        self.way.set_label(self.tr("Hot &weight by"))
-        self.way.set_choices(
-            [
-                ("sides", self.tr("sides")),
-                ("whole", self.tr("whole carcass")),
-                ("quarters", self.tr("quarters")),
-            ]
-        )
-        labels = {
-            LIVE: self.tr("&Live"),
-            ("hot", 0, ""): self.tr("H&ot, whole"),
-            ("hot", 1, ""): self.tr("Hot, side &1"),
-            ("hot", 2, ""): self.tr("Hot, side &2"),
-            ("hot", 1, "fore"): self.tr("Side 1, fore"),
-            ("hot", 1, "hind"): self.tr("Side 1, hind"),
-            ("hot", 2, "fore"): self.tr("Side 2, fore"),
-            ("hot", 2, "hind"): self.tr("Side 2, hind"),
-        }
-        for place, words in labels.items():
-            self.fields[place].set_label(words)
+        self.way.set_label(self.tr("&Weighed by"))
+        self.way.set_choices([(way, way_words(way)) for way in ("sides", "whole", "quarters")])
+        for place, field in self.fields.items():
+            field.set_label(label_words(place))
+        self.strip.retranslate()
+        self._show_dressing()
+
+    def set_stage(self, stage: Stage) -> None:
+        """What is weighed now: at the pen, the rail, the cooler, or all as it comes."""
+        self.stage = stage
+        self._show_fields()
         self._show_dressing()
 
     def show_animal(self, seen: SeenAnimal | None) -> None:
         """Show an animal's weights; what was typed for the same one stays."""
         same = self.seen is not None and seen is not None and self.seen.animal.id == seen.animal.id
         self.seen = seen
+        if not same:
+            self._from_scale = {}
         for place, field in self.fields.items():
             known = seen.weighing(place) if seen else None
             if known is not None or not same:
@@ -109,70 +102,119 @@ class Weights(QWidget):
         """Go to the first weight that is still to be taken; False when there is none."""
         if self.seen is None:
             return False
-        for place in (LIVE, *self._places()):
+        for place in due(self.stage, self.way.value() or "sides"):
             if self.seen.weighing(place) is None and not self.fields[place].line.isReadOnly():
                 self.fields[place].focus()
+                self._fill()
                 return True
         return False
 
-    def _places(self) -> tuple[Place, ...]:
-        return WAYS[self.way.value() or "sides"]
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._show_fields()
 
     def _show_fields(self) -> None:
-        shown = {LIVE, *self._places()}
-        for place, field in self.fields.items():
-            field.setVisible(place in shown)
+        """Two beside each other, or one below the other where the type is large."""
+        places = shown(self.stage, self.way.value() or "sides")
+        some = self.fields[EVERY[0]].line
+        room = (self.width() - GROUP) // 2
+        abreast = 2 if some.fontMetrics().horizontalAdvance(WIDEST) + 24 <= room else 1
+        laid: list[QWidget] = [self.fields[place] for place in places]
+        laid.insert(1 if self.stage != "cooler" else 0, self.way)
+        for one in (self.way, *self.fields.values()):
+            self._grid.removeWidget(one)
+            one.setVisible(one in laid)
+        odd = self.stage == "cooler" and abreast == 2
+        for at, one in enumerate(laid):
+            spot = at if not odd or at == 0 else at + 1
+            self._grid.addWidget(one, spot // abreast, spot % abreast)
+        self._grid.setColumnStretch(0, 1)
+        self._grid.setColumnStretch(1, abreast - 1)
 
     def _show_dressing(self) -> None:
-        found = self.seen.dressed() if self.seen else None
+        seen = self.seen
+        found = seen.dressed() if seen else None
         self.dressing.set_role("quiet" if found is None or found.finding == "usual" else "tight")
-        if found is not None:
+        if seen is not None and self.stage == "cooler":
+            self.dressing.set_role("quiet")
+            shrink = seen.catalogue.ranges.shrink
+            self.dressing.setText(shrink_words(seen.hot_ng(), seen.chilled_ng(), shrink))
+        elif found is not None:
             self.dressing.setText(dressing_words(found))
-        elif self.seen is not None and self.seen.hot_ng() is not None:
+        elif seen is not None and seen.hot_ng() is not None:
             self.dressing.setText(self.tr("Without a live weight there is no dressing figure."))
         else:
             self.dressing.setText("")
 
+    def _fill(self) -> None:
+        """A load stands on the scale: it goes into the field that has the keyboard."""
+        load = self.strip.use.load()
+        for place, field in self.fields.items():
+            if load is not None and field.line.hasFocus() and not field.line.isReadOnly():
+                field.set_value(load)
+                field.line.selectAll()
+                self._from_scale[place] = load
+
     def _keep(self, place: Place) -> None:
-        """A weight was typed: ask if it can hardly be, keep it, and go on."""
+        """A weight was typed or taken: ask if it can hardly be, keep it, and go on."""
         field, seen = self.fields[place], self.seen
-        weight = field.value()
-        if self._asking or seen is None or weight is None or seen.weighing(place) is not None:
+        gross = field.value()
+        if self._asking or seen is None or gross is None or seen.weighing(place) is not None:
             return
         if field.line.isReadOnly():
             return
-        if weight.count <= 0:
-            field.complain(self.tr("A weight is more than nothing."))
+        tare = self.strip.tare_of(place[0])
+        weight = gross if tare is None else net(gross, tare)
+        if isinstance(weight, Unread) or weight.count <= 0:
+            field.complain(
+                self.tr("A weight is more than nothing.")
+                if tare is None
+                else self.tr("Less than what it hangs on weighs.")
+            )
             return
-        if not self._sure(seen, place, weight):
+        if not self._sure(seen, place, gross, weight):
             field.complain(self.tr("Weigh it again."))
             field.focus()
+            field.line.selectAll()
             return
+        self._record(seen, place, (gross, weight, tare))
+
+    def _record(
+        self, seen: SeenAnimal, place: Place, weights: "tuple[Weight, Weight, Weight | None]"
+    ) -> None:
+        gross, weight, tare = weights
+        field, scale = self.fields[place], self.strip.use.scale
         entered = field.line.hasFocus()
+        kind, side, quarter = place
         with self.bench.store.work(self.bench.person, self.bench.station) as work:
             made = work.weighings.record(
-                seen.animal.id, place[0], weight, side=place[1], quarter=place[2]
+                seen.animal.id,
+                kind,
+                weight,
+                side=side,
+                quarter=quarter,
+                tare=tare,
+                division=scale.division if scale else None,
+                scale=scale.name if scale else "",
+                source="scale" if self._from_scale.get(place) == gross else "typed",
             )
             if isinstance(made, Weighing):
                 work.commit()
         if not isinstance(made, Weighing):
             field.complain(self.tr("Another station has weighed this one. Open it again."))
             return
+        if self._from_scale.pop(place, None) is not None:
+            self.strip.use.take()
         self.kept.emit()
         if entered and not self.focus_next():
             self.done.emit()
 
-    def _sure(self, seen: SeenAnimal, place: Place, weight: "Weight") -> bool:
-        found = seen.dressed({place: weight})
-        if found is None or found.finding != "question":
-            return True
+    def _sure(self, seen: SeenAnimal, place: Place, gross: "Weight", weight: "Weight") -> bool:
         self._asking = True
         try:
-            return self.bench.messages.ask(
-                self.tr("Dressing"),
-                dressing_question(found),
-                self.tr("It is right"),
-                self.tr("Weigh again"),
-            )
+            return believed(self.bench, seen, place, (gross, weight), self.strip.use.scale)
         finally:
             self._asking = False
+
+
+__all__ = ["EVERY", "WAYS", "Weights"]

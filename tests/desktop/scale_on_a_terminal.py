@@ -29,7 +29,9 @@ class PlayedScale:
         self._form = form
 
     def unplug(self) -> None:
-        """Pull the cable."""
+        """Pull the cable; once is enough."""
+        if self._stop.is_set():
+            return
         self._stop.set()
         self._thread.join(timeout=2)
         for one in (self._own, self._other):

@@ -1,0 +1,74 @@
+"""Tag after tag in a row: a scanned or typed tag leads to the next weight of its animal."""
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QWidget
+
+from desktop.fields import ChoiceField, TextField
+from desktop.look.space import GROUP, row
+from desktop.rail.weight_places import STAGES, Stage, stage_words
+
+if TYPE_CHECKING:
+    from desktop.bench import Bench
+
+GONE = ("cut", "condemned", "refused")
+
+
+class InARow(QWidget):
+    """What is weighed, and the tag of whose turn it is.
+
+    Twenty carcasses take the tag, Enter, the digits, Enter each, and no other key.
+
+    Signals:
+        stage_chosen: what is weighed from now on.
+        found: an animal's id, for the tag that was typed or scanned.
+    """
+
+    stage_chosen = Signal(str)
+    found = Signal(int)
+
+    def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.bench = bench
+        self.going = False  # the animal at hand was led to by its tag
+        self.stage: ChoiceField[Stage] = ChoiceField(self)
+        self.tag = TextField(self, most=60)
+        self.stage.setFixedWidth(160)
+        self.tag.setFixedWidth(160)
+        across = row(self, gap=GROUP)
+        across.addWidget(self.stage)
+        across.addWidget(self.tag)
+        self.stage.changed.connect(self._staged)
+        self.tag.line.returnPressed.connect(self._look)
+
+    def retranslate(self) -> None:
+        """Every word again."""
+        self.stage.set_label(self.tr("We&igh"))
+        self.stage.set_choices([(one, stage_words(one)) for one in STAGES])
+        if self.stage.value() is None:
+            self.stage.set_value("all")
+        self.tag.set_label(self.tr("Tag (F7)"))
+
+    def next_tag(self) -> None:
+        """The animal is done: the next tag."""
+        self.tag.set_text("")
+        self.tag.focus()
+
+    def _staged(self) -> None:
+        stage = self.stage.value()
+        if stage is not None:
+            self.stage_chosen.emit(stage)
+
+    def _look(self) -> None:
+        tag = self.tag.text().strip()
+        if not tag:
+            return
+        with self.bench.store.read() as work:
+            animals = [one for one in work.animals.by_tag(tag) if one.state not in GONE]
+        if not animals:
+            self.tag.complain(self.tr("No animal here has tag {tag}.").format(tag=tag))
+            self.tag.line.selectAll()
+            return
+        self.going = True
+        self.found.emit(animals[0].id)

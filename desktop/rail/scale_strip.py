@@ -1,0 +1,109 @@
+"""The strip below the weights: which scale, what is taken off, and what the scale says now."""
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QWidget
+
+from desktop.fields import ChoiceField
+from desktop.look.space import GROUP, TOGETHER, column, row
+from desktop.panels.heading import Words
+from desktop.rail.scale_use import ScaleUse
+from shared.units import weight_text
+
+if TYPE_CHECKING:
+    from PySide6.QtGui import QCloseEvent
+
+    from desktop.bench import Bench
+    from shared.shop.scales import Scale
+    from shared.units import Weight
+
+BY_HAND = 0
+
+
+class ScaleStrip(QWidget):
+    """Hidden where the station has no scale.
+
+    Signals:
+        steady: a load may be taken.
+    """
+
+    steady = Signal()
+
+    def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.bench = bench
+        self.scales: tuple[Scale, ...] = ()
+        self.use = ScaleUse(self)
+        self.which: ChoiceField[int] = ChoiceField(self)
+        self.tare: ChoiceField[str] = ChoiceField(self)
+        self.says = Words("body", "quiet", self).wrapped()
+        self.says.setAlignment(Qt.AlignmentFlag.AlignRight)
+        down = column(self, gap=TOGETHER)
+        across = row(gap=GROUP)
+        across.addWidget(self.which, 1)
+        across.addWidget(self.tare, 1)
+        down.addLayout(across)
+        down.addWidget(self.says)
+        self.which.changed.connect(self._use)
+        self.use.said.connect(self.says.setText)
+        self.use.steady.connect(lambda _weight: self.steady.emit())
+        self.destroyed.connect(self.use.close)
+
+    def retranslate(self) -> None:
+        """Every word again."""
+        self.which.set_label(self.tr("Scal&e"))
+        self.tare.set_label(self.tr("Ta&ke off"))
+        self._offer()
+
+    def read(self) -> None:
+        """Read this station's scales again; the one in use stays, else the first is used."""
+        with self.bench.store.read() as work:
+            scales = work.scales.of_station(self.bench.station.id)
+        if scales == self.scales:
+            return
+        self.scales = scales
+        self._offer()
+        self.which.set_value(scales[0].id if scales else BY_HAND)
+        self._use()
+
+    def tare_of(self, kind: str) -> "Weight | None":
+        """What is taken off a weight of that kind; nothing off a live one."""
+        scale = self.use.scale
+        if scale is None or kind == "live":
+            return None
+        return {"hook": scale.hook, "gambrel": scale.gambrel}.get(self.tare.value() or "")
+
+    def closeEvent(self, event: "QCloseEvent") -> None:
+        self.use.close()
+        super().closeEvent(event)
+
+    def _offer(self, *, fresh: bool = False) -> None:
+        self.setVisible(bool(self.scales))
+        none = (BY_HAND, self.tr("none, by hand"))
+        self.which.set_choices([none, *((one.id, one.name) for one in self.scales)])
+        scale = self.use.scale
+        offered = [("", self.tr("nothing"))]
+        if scale is not None and scale.hook is not None:
+            offered.append(
+                ("hook", self.tr("hook, {weight}").format(weight=weight_text(scale.hook)))
+            )
+        if scale is not None and scale.gambrel is not None:
+            words = self.tr("gambrel, {weight}").format(weight=weight_text(scale.gambrel))
+            offered.append(("gambrel", words))
+        before = None if fresh else self.tare.value()
+        self.tare.set_choices(offered)
+        self.tare.set_value(
+            before if before in dict(offered) else offered[min(1, len(offered) - 1)][0]
+        )
+        self.tare.setVisible(len(offered) > 1)
+
+    def _use(self) -> None:
+        which = self.which.value()
+        if which is None:
+            return
+        scale = next((one for one in self.scales if one.id == which), None)
+        if scale != self.use.scale or scale is None:
+            self.use.use(scale)
+            self.says.setVisible(scale is not None)
+            self._offer(fresh=True)
