@@ -12,6 +12,7 @@ from desktop.panels.heading import Words, line
 from desktop.panels.side import SidePanel
 from desktop.panels.state_word import StateWord
 from desktop.rail.check_in import sex_words
+from desktop.rail.known_words import held_words, known_words
 from desktop.rail.seen import SeenAnimal
 from desktop.rail.state_words import move_words, state_mark, state_words
 from desktop.rail.weights import Weights
@@ -28,7 +29,8 @@ class AnimalPanel(SidePanel):
 
     Signals:
         move_wanted: carries the Move whose button was pressed.
-        check_in_wanted, correction_wanted, loss_wanted, tags_wanted: their buttons.
+        check_in_wanted, correction_wanted, loss_wanted, tags_wanted, dressing_wanted, hold_wanted:
+            their buttons.
         hook_said: where it hangs was typed.
     """
 
@@ -37,6 +39,8 @@ class AnimalPanel(SidePanel):
     correction_wanted = Signal()
     loss_wanted = Signal()
     tags_wanted = Signal()
+    dressing_wanted = Signal()
+    hold_wanted = Signal()
     hook_said = Signal(str)
 
     def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
@@ -59,6 +63,8 @@ class AnimalPanel(SidePanel):
         self.correct = button(self, quiet=True)
         self.lose = button(self, quiet=True)
         self.tags = button(self, quiet=True)
+        self.dress = button(self, quiet=True)
+        self.hold = button(self, quiet=True)
         top = row(gap=GROUP)
         top.addWidget(self.tag, 1)
         top.addWidget(self.state, alignment=Qt.AlignmentFlag.AlignVCenter)
@@ -76,7 +82,8 @@ class AnimalPanel(SidePanel):
         self._backs.addWidget(self.check_in)
         self._backs.addStretch(1)
         last = row(gap=TOGETHER)
-        last.addWidget(self.tags)
+        last.addWidget(self.dress)
+        last.addWidget(self.hold)
         last.addStretch(1)
         self.add(self._backs)
         rare = row(gap=TOGETHER)
@@ -85,12 +92,18 @@ class AnimalPanel(SidePanel):
         rare.addStretch(1)
         self.add(rare)
         self.add(last)
+        papers = row(gap=TOGETHER)
+        papers.addWidget(self.tags)
+        papers.addStretch(1)
+        self.add(papers)
 
     def _connect(self) -> None:
         self.check_in.clicked.connect(self.check_in_wanted)
         self.correct.clicked.connect(self.correction_wanted)
         self.tags.clicked.connect(self.tags_wanted)
         self.lose.clicked.connect(self.loss_wanted)
+        self.dress.clicked.connect(self.dressing_wanted)
+        self.hold.clicked.connect(self.hold_wanted)
         self.hook.committed.connect(self._said_hook)
 
     def retranslate(self) -> None:
@@ -100,6 +113,7 @@ class AnimalPanel(SidePanel):
         self.correct.setText(self.tr("Correct a weight (F8)"))
         self.lose.setText(self.tr("A part is gone (F9)"))
         self.tags.setText(self.tr("Print its tags (Ctrl+P)"))
+        self.dress.setText(self.tr("How it was dressed (Ctrl+D)"))
         self._say()
 
     def show_animal(self, seen: SeenAnimal | None) -> None:
@@ -107,7 +121,7 @@ class AnimalPanel(SidePanel):
         self.seen = seen
         self.weights.show_animal(seen)
         shown = seen is not None and seen.animal.state != "booked"
-        for part in (self.weights, self.correct, self.lose, self.tags):
+        for part in (self.weights, self.correct, self.lose, self.tags, self.dress, self.hold):
             part.setVisible(shown)
         self.check_in.setVisible(seen is not None)
         self.correct.setEnabled(seen is not None and any(one.current for one in seen.weighings))
@@ -171,6 +185,13 @@ class AnimalPanel(SidePanel):
         gone = [self._gone(seen, at) for at in range(len(seen.losses))]
         if animal.held_for:
             gone.insert(0, animal.held_for)
+        if animal.state == "held":
+            gone.insert(0, self.tr("Retained: locked until the inspector releases it."))
+        held = held_words(seen)
+        gone = [*held, *gone]
+        self.hold.setText(
+            self.tr("Let it go (Ctrl+H)") if held else self.tr("Hold it for a result (Ctrl+H)")
+        )
         self.gone.setText("\n".join(gone))
         self.gone.setVisible(bool(gone))
 
@@ -186,14 +207,21 @@ class AnimalPanel(SidePanel):
             if animal.regime == "inspected"
             else self.tr("custom, not for sale"),
         ]
-        return ", ".join(part for part in parts if part) + "\n" + ", ".join(seen.owners)
+        known = known_words(seen, self.bench.now(), words.language)
+        lines = (", ".join(part for part in parts if part), ", ".join(seen.owners), known)
+        return "\n".join(one for one in lines if one)
 
     def _gone(self, seen: SeenAnimal, at: int) -> str:
         gone = seen.losses[at].gone
         name = self.bench.words.name(seen.animal.species, f"part.{gone.part}")
         where = self.tr("side {side}").format(side=gone.side) if gone.side else ""
         much = weight_text(gone.weight) if gone.weight is not None else self.tr("all of it")
-        return self.tr("Gone: {what}. {reason}").format(
+        text = {
+            "condemned": self.tr("Condemned: {what}. {reason}"),
+            "trimmed": self.tr("Trimmed off: {what}. {reason}"),
+            "discarded": self.tr("Discarded: {what}. {reason}"),
+        }.get(seen.findings.get(seen.losses[at].id, ""), self.tr("Gone: {what}. {reason}"))
+        return text.format(
             what=", ".join(part for part in (name, where, much) if part), reason=gone.reason
         )
 

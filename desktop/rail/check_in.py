@@ -1,4 +1,4 @@
-"""Checking an animal in: tag, sex or class, age of cattle, skin of hogs."""
+"""Checking an animal in: tag, sex, age of cattle, skin of hogs, and what is seen and said."""
 
 from dataclasses import replace
 from typing import TYPE_CHECKING
@@ -7,10 +7,11 @@ from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QWidget
 
 from desktop.fields import ChoiceField, FormDialog, TextField
-from desktop.panels.heading import Words
+from desktop.rail.arrival_fields import ArrivalFields
 from shared.carcass import thirty_months
 from shared.carcass.carcass import Age, Skin
 from shared.shop.animals import Animal
+from shared.shop.arrival import Arrival
 from shared.shop.problems import Refused
 
 if TYPE_CHECKING:
@@ -56,32 +57,43 @@ class CheckInDialog(FormDialog):
     """Tags an animal that has come; of one already here it corrects what was said."""
 
     def __init__(self, bench: "Bench", animal: Animal, parent: QWidget | None = None) -> None:
-        super().__init__(parent, columns=2)
+        super().__init__(parent, columns=3)
         self.bench = bench
         self.animal = animal
         self.tag = TextField(self, required=True, most=40)
         self.sex: ChoiceField[str] = ChoiceField(self)
         self.age: ChoiceField[Age] = ChoiceField(self)
         self.skin: ChoiceField[Skin] = ChoiceField(self)
-        self.caution = Words("body", "tight", self).wrapped()
+        self.facts = ArrivalFields(animal, self, bench.now())
+        self.caution = self.facts.caution
         self.grid.add(self.tag)
-        if SEXES.get(animal.species):
-            self.grid.add(self.sex)
         cattle, hog = thirty_months.holds_for(animal.species), animal.species == "pork"
-        if cattle:
-            self.grid.add(self.age)
-            self.add_below(self.caution)
-        if hog:
-            self.grid.add(self.skin)
-        for field, shown in ((self.sex, animal.species in SEXES), (self.age, cattle)):
+        asked = ((self.sex, animal.species in SEXES), (self.age, cattle), (self.skin, hog))
+        for field, shown in asked:
             field.setVisible(shown)
-        self.skin.setVisible(hog)
-        self.caution.setVisible(cattle)
+            if shown:
+                self.grid.add(field)
+        self.lay_more()
         self.retranslate()
+        self._show()
+
+    def lay_more(self) -> None:
+        """The fields after tag, sex and age."""
+        self.facts.lay(self.grid)
+        self.add_below(self.caution)
+
+    def _show(self) -> None:
+        animal = self.animal
         self.tag.set_text(animal.tag)
         self.sex.set_value(animal.sex or None)
         self.age.set_value(animal.age)
         self.skin.set_value(animal.skin)
+        with self.bench.store.read() as work:
+            self.show_more(work)
+
+    def show_more(self, work: "Work") -> None:
+        """What the store knows of the other fields."""
+        self.facts.show(work.arrivals.of(self.animal.id))
 
     def retranslate(self) -> None:
         words = self.bench.words
@@ -91,7 +103,7 @@ class CheckInDialog(FormDialog):
             self.tr("Check in a {animal}").format(animal=name)
             if booked
             else self.tr("What is known of tag {tag}").format(tag=self.animal.tag),
-            "",
+            self.tr("Ctrl+Enter at any time; what isn't known stays empty."),
             self.tr("Check &in") if booked else self.tr("&Keep it"),
             self.tr("&Leave it"),
         )
@@ -102,17 +114,15 @@ class CheckInDialog(FormDialog):
         self.sex.set_choices([(one, sex_words(one)) for one in SEXES.get(self.animal.species, ())])
         self.age.set_choices([(one, words.name("", f"age.{one}")) for one in AGES])
         self.skin.set_choices([(one, words.name("", f"skin.{one}")) for one in SKINS])
-        self.caution.setText(
-            self.tr(
-                "Age is read from the teeth and the papers; the inspector decides. Not known is "
-                "cut as 30 months and over: no backbone goes to the owner."
-            )
-        )
+        self.facts.retranslate()
 
     def attempt(self) -> str:
+        if self.refused():
+            return ""
         with self.bench.store.work(self.bench.person, self.bench.station) as work:
             found = self._write(work)
             if isinstance(found, Animal):
+                self.write_more(work)
                 work.commit()
                 return ""
         if isinstance(found, Refused) and found.code == "tag_taken":
@@ -126,6 +136,17 @@ class CheckInDialog(FormDialog):
             self.tag.complain(self.tr("Fill this in."))
             return ""
         return self.tr("Another station has changed this animal. Leave this and open it again.")
+
+    def refused(self) -> bool:
+        """Whether another field can't be taken; said at it."""
+        return self.facts.refused()
+
+    def write_more(self, work: "Work") -> None:
+        """Keep the other fields, where they say something new."""
+        said, kept = self.facts.value(), work.arrivals.of(self.animal.id)
+        before = Arrival() if kept is None else replace(kept, at=None, person="", station="")
+        if said != before:
+            work.arrivals.write(self.animal.id, said)
 
     def _write(self, work: "Work") -> "Animal | object":
         animal = self.animal

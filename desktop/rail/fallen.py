@@ -1,6 +1,7 @@
 """Which choices a loss brings down: those that stood before it and do not after, by owner."""
 
 from dataclasses import dataclass
+from typing import Literal
 
 from shared.cutting.answer import Answer
 from shared.cutting.order import Question
@@ -13,7 +14,7 @@ class Fallen:
     owner: str
     line: int
     cut: str
-    how: str
+    how: Literal["falls", "less"]
 
 
 def fallen(question: Question, old: Answer, new: Answer, part: str = "") -> tuple[Fallen, ...]:
@@ -33,9 +34,10 @@ def fallen(question: Question, old: Answer, new: Answer, part: str = "") -> tupl
         took |= {one.line for one in old.draws}
     less = {line for line in took if _planned(new, line) < _planned(old, line)} - lost
     owners = {share.number: share.owner for share in question.shares}
+    found: tuple[tuple[Literal["falls", "less"], set[int]], ...] = (("falls", lost), ("less", less))
     return tuple(
         Fallen(owners[choice.share], choice.line, choice.cut, how)
-        for how, lines in (("falls", lost), ("less", less))
+        for how, lines in found
         for choice in question.choices
         if choice.line in lines
     )

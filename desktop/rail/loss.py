@@ -1,18 +1,19 @@
-"""A part that is gone: which, on which side, how much, and why; then whose choices it touches."""
+"""A part that is gone: which, on which side, how much, by whom and why; and whom it touches."""
 
 from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QWidget
 
 from desktop.fields import ChoiceField, FormDialog, TextField, WeightField
-from desktop.rail.fallen import Fallen, fallen
 from desktop.rail.seen import SeenAnimal
+from desktop.rail.telling import tell
 from shared.carcass.carcass import Gone
-from shared.cutting.plan import plan
 from shared.shop.animals import Loss
+from shared.shop.arrival import LossHow
 
 if TYPE_CHECKING:
     from desktop.bench import Bench
+    from desktop.rail.fallen import Fallen
 
 
 class LossDialog(FormDialog):
@@ -27,15 +28,24 @@ class LossDialog(FormDialog):
         self.side: ChoiceField[int] = ChoiceField(self, required=True)
         self.weight = WeightField(self)
         self.before: ChoiceField[bool] = ChoiceField(self, required=True)
+        self.how: ChoiceField[LossHow] = ChoiceField(self, required=True)
         self.reason = TextField(self, required=True)
         self.grid.add(self.part)
         self.grid.add(self.side)
         self.grid.add(self.weight)
         self.grid.add(self.before)
-        self.grid.add(self.reason, span=2)
+        self.grid.add(self.how)
+        self.grid.add(self.reason)
         self.part.committed.connect(self._side_of_part)
         self.retranslate()
         self.before.set_value(False)
+        self.how.set_value(self.hows()[0])
+
+    def hows(self) -> tuple[LossHow, ...]:
+        """Who may take a part: where there is no inspector nothing is condemned."""
+        if self.seen.animal.regime == "inspected":
+            return ("condemned", "trimmed", "discarded")
+        return ("trimmed", "discarded")
 
     def retranslate(self) -> None:
         species, words = self.seen.animal.species, self.bench.words
@@ -49,6 +59,13 @@ class LossDialog(FormDialog):
         self.side.set_label(self.tr("&Side"))
         self.weight.set_label(self.tr("Po&unds (empty: all of it)"))
         self.before.set_label(self.tr("Taken &off"))
+        self.how.set_label(self.tr("&How"))
+        hows: dict[LossHow, str] = {
+            "condemned": self.tr("condemned by the inspector"),
+            "trimmed": self.tr("trimmed by the plant"),
+            "discarded": self.tr("discarded by the plant"),
+        }
+        self.how.set_choices([(one, hows[one]) for one in self.hows()])
         self.reason.set_label(self.tr("Re&ason"))
         parts = [(code, words.name(species, f"part.{code}")) for code in self.seen.catalogue.parts]
         self.part.set_choices(sorted(parts, key=lambda one: one[1]))
@@ -79,17 +96,18 @@ class LossDialog(FormDialog):
         gone = Gone(
             part, side, self.weight.value(), self.reason.value() or "", bool(self.before.value())
         )
-        lot_id = self.seen.animal.lot_id
+        seen, how = self.seen, self.how.value()
         with self.bench.store.work(self.bench.person, self.bench.station) as work:
-            question = work.lots.question(lot_id)
-            made = work.animals.record_loss(self.seen.animal.id, gone)
+            before = work.lots.question(seen.animal.lot_id)
+            made = work.animals.record_loss(seen.animal.id, gone)
             if not isinstance(made, Loss):
                 self.reason.complain(self.tr("Say why."))
                 return ""
-            after = work.lots.question(lot_id)
+            if how is not None:
+                work.arrivals.found_by(made.id, how)
+            words = self.bench.words
+            self.touched = tell(work, seen, before, "part_gone", words, part, gone.reason)
             work.commit()
-        catalogue = self.seen.catalogue
-        self.touched = fallen(after, plan(question, catalogue), plan(after, catalogue), part)
         return ""
 
     def _side_of_part(self) -> None:

@@ -16,16 +16,18 @@ from desktop.rail.animal_columns import animal_columns
 from desktop.rail.animal_panel import AnimalPanel
 from desktop.rail.check_in import CheckInDialog
 from desktop.rail.correction import CorrectionDialog
-from desktop.rail.fallen import Fallen, fallen
+from desktop.rail.deer import DeerDialog
+from desktop.rail.dressing_dialog import DressingDialog
+from desktop.rail.fallen import Fallen
+from desktop.rail.holding import hold_or_let_go
 from desktop.rail.in_a_row import InARow
 from desktop.rail.loss import LossDialog
 from desktop.rail.seen import SeenAnimal, see
 from desktop.rail.state_words import reason_words
 from desktop.rail.tags import tag_pdf
+from desktop.rail.telling import tell
 from desktop.rail.week_dialog import WeekDialog
 from desktop.tables import RowsModel, Table
-from shared.cutting.order import Question
-from shared.cutting.plan import plan
 from shared.shop.animals import Animal
 from shared.shop.lists import AnimalRow
 from shared.shop.states import AnimalState, Move
@@ -96,6 +98,8 @@ class RailPlace(Place):
         self.panel.loss_wanted.connect(self.lose)
         self.panel.tags_wanted.connect(self.print_tags)
         self.panel.move_wanted.connect(self.move_on)
+        self.panel.dressing_wanted.connect(self.dress)
+        self.panel.hold_wanted.connect(self.hold)
         self.panel.hook_said.connect(self._hook)
         self.panel.weights.kept.connect(self._weighed)
         self.panel.weights.done.connect(self._animal_done)
@@ -105,6 +109,8 @@ class RailPlace(Place):
             ("F7", self.in_a_row.tag.focus),
             ("F8", self.correct),
             ("F9", self.lose),
+            ("Ctrl+D", self.dress),
+            ("Ctrl+H", self.hold),
             ("Ctrl+P", self.print_tags),
             ("Ctrl+K", self.plan_week),
             ("Escape", self.table.setFocus),
@@ -171,7 +177,8 @@ class RailPlace(Place):
         """Tag the chosen animal, or correct its tag, sex and age."""
         seen = self.panel.seen
         if seen is not None:
-            dialog = CheckInDialog(self.bench, seen.animal, self)
+            kind = DeerDialog if seen.animal.species == "deer" else CheckInDialog
+            dialog = kind(self.bench, seen.animal, self)
             dialog.accepted.connect(self._checked_in)
             self._open(dialog)
 
@@ -182,6 +189,20 @@ class RailPlace(Place):
             dialog = CorrectionDialog(self.bench, seen, self)
             dialog.accepted.connect(self._written)
             self._open(dialog)
+
+    def dress(self) -> None:
+        """Say how the chosen carcass was dressed."""
+        seen = self.panel.seen
+        if seen is not None and seen.animal.state != "booked":
+            dialog = DressingDialog(self.bench, seen, self)
+            dialog.accepted.connect(self._written)
+            self._open(dialog)
+
+    def hold(self) -> None:
+        """Hold the chosen animal for a result, or let it go with what came of it."""
+        seen = self.panel.seen
+        if seen is not None and seen.animal.state != "booked" and hold_or_let_go(self.bench, seen):
+            self._written()
 
     def lose(self) -> None:
         """Record a part that is gone."""
@@ -223,23 +244,23 @@ class RailPlace(Place):
         with self.bench.store.work(self.bench.person, self.bench.station) as work:
             before = work.lots.question(animal.lot_id)
             made = work.animals.move(animal.id, end, reason=reason, version=animal.version)
-            after = work.lots.question(animal.lot_id)
+            touched: tuple[Fallen, ...] = ()
             if isinstance(made, Animal):
+                if end == "condemned" or end == "refused":
+                    touched = tell(work, seen, before, end, self.bench.words, reason=reason)
                 work.commit()
         if not isinstance(made, Animal):
             self._stale()
         elif end in ENDED:
-            self._gone(seen, before, after)
+            self._gone(seen, touched)
         self._written()
         if self.panel.seen is not None:
             self.panel.focus_move()
 
-    def _gone(self, seen: SeenAnimal, before: Question, after: Question) -> None:
+    def _gone(self, seen: SeenAnimal, touched: tuple[Fallen, ...]) -> None:
         """Name the owners of an animal that won't be cut, and each choice that falls with it."""
         text = self.tr("Nothing of tag {tag} will be cut. Tell {owners}.")
         told = [text.format(tag=seen.animal.tag, owners=", ".join(seen.owners))]
-        animal = seen.catalogue
-        touched = fallen(after, plan(before, animal), plan(after, animal))
         told += [self._fallen(one, seen.animal.species) for one in touched]
         self.bench.messages.tell(self.tr("Tell the owners"), "\n".join(told))
 

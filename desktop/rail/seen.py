@@ -1,12 +1,15 @@
 """One animal as the rail reads it: its row, every weight, what is gone, and who owns it."""
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
 from desktop.rail.dressing import Dressed, dressed
 from shared.carcass import anatomy
 from shared.carcass.catalogue import Catalogue, Quarter
+from shared.carcass.dressing import USUAL, Dressing
 from shared.shop.animals import Animal, Loss, Weighing, WeighingKind
+from shared.shop.arrival import Arrival, DeerIntake, Hold, LossHow
 from shared.units import Weight
 
 if TYPE_CHECKING:
@@ -38,6 +41,11 @@ class SeenAnimal:
     owners: tuple[str, ...]
     weighings: tuple[Weighing, ...]
     losses: tuple[Loss, ...]
+    findings: Mapping[int, LossHow] = field(default_factory=dict[int, LossHow])
+    arrival: Arrival | None = None
+    deer: DeerIntake | None = None
+    holds: tuple[Hold, ...] = ()
+    dressing: Dressing = USUAL
 
     @property
     def catalogue(self) -> Catalogue:
@@ -97,10 +105,16 @@ def see(bench: "Bench", animal_id: int) -> SeenAnimal | None:
         lot = work.lots.get(animal.lot_id) if animal else None
         if animal is None or lot is None:
             return None
+        losses = tuple(one for one in work.animals.losses(animal_id) if not one.void)
         return SeenAnimal(
             animal,
             lot.number,
             tuple(share.owner for share in lot.shares if share.owner),
             work.weighings.of_animal(animal_id),
-            tuple(one for one in work.animals.losses(animal_id) if not one.void),
+            losses,
+            work.arrivals.findings([one.id for one in losses]),
+            work.arrivals.of(animal_id),
+            work.arrivals.deer(animal_id) if animal.species == "deer" else None,
+            work.arrivals.holds(animal_id),
+            work.arrivals.dressing(animal_id),
         )

@@ -23,8 +23,8 @@ MARKS: dict[str, Mark] = {
 
 def state_words(state: AnimalState, regime: "Regime", words: "Words") -> str:
     """The word of a state; a custom animal is accepted or refused, not passed by an inspector."""
-    if state == "refused":
-        return QCoreApplication.translate("AnimalStates", "refused")
+    if state == "held":
+        return QCoreApplication.translate("AnimalStates", "retained")
     if state == "passed" and regime == "custom":
         return QCoreApplication.translate("AnimalStates", "accepted")
     return words.name("", f"state.{state}")
@@ -46,11 +46,11 @@ def move_words(move: Move, regime: "Regime") -> str:
             else QCoreApplication.translate("AnimalStates", "Inspector &passed")
         )
     texts = {
-        "held": QCoreApplication.translate("AnimalStates", "H&eld"),
+        "held": QCoreApplication.translate("AnimalStates", "R&etained"),
         "condemned": QCoreApplication.translate("AnimalStates", "Con&demned"),
         "refused": QCoreApplication.translate("AnimalStates", "&Refuse it"),
         "hanging": QCoreApplication.translate("AnimalStates", "&Hang it"),
-        "weighed": QCoreApplication.translate("AnimalStates", "Release from hold"),
+        "weighed": QCoreApplication.translate("AnimalStates", "Release it"),
     }
     return texts[move.end]
 
@@ -60,7 +60,7 @@ def reason_words(move: Move) -> str:
     if move.back:
         return QCoreApplication.translate("AnimalStates", "Why does it go back?")
     texts = {
-        "held": QCoreApplication.translate("AnimalStates", "Why did the inspector hold it?"),
+        "held": QCoreApplication.translate("AnimalStates", "Why did the inspector retain it?"),
         "condemned": QCoreApplication.translate(
             "AnimalStates", "Why did the inspector condemn it?"
         ),
