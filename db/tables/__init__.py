@@ -6,6 +6,7 @@ from db.tables import (
     calendar,
     calls,
     customers,
+    findings,
     ledger,
     lots,
     orders,
@@ -15,6 +16,7 @@ from db.tables import (
     rail,
     rates,
     row,
+    usual,
     weighings,
 )
 
@@ -24,6 +26,7 @@ __all__ = [
     "calendar",
     "calls",
     "customers",
+    "findings",
     "ledger",
     "lots",
     "orders",
@@ -33,5 +36,6 @@ __all__ = [
     "rail",
     "rates",
     "row",
+    "usual",
     "weighings",
 ]
