@@ -14,6 +14,7 @@ from db.repositories.bills import BillBook
 from db.repositories.books import Books
 from db.repositories.calendar import CalendarBook
 from db.repositories.calls import CallBook
+from db.repositories.cooler import CoolerBook
 from db.repositories.customers import CustomerBook
 from db.repositories.ledger import LedgerBook
 from db.repositories.lots import LotBook
@@ -198,3 +199,8 @@ class Work:
     def news(self) -> NewsBook:
         """What owners must be told."""
         return NewsBook(self._desk)
+
+    @cached_property
+    def cooler(self) -> CoolerBook:
+        """What hangs, hang wishes, temperatures, and measures for grading."""
+        return CoolerBook(self._desk)
