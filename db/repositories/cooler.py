@@ -215,12 +215,33 @@ class CoolerBook:
 
 
 def _hanging(row: Row[*tuple[Any, ...]]) -> Hanging:
-    return Hanging(*row[:7], row[7] or "", row[8].astimezone().date(), row[9], row[10])
+    return Hanging(
+        animal_id=row[0],
+        lot_id=row[1],
+        lot_number=row[2],
+        tag=row[3],
+        species=row[4],
+        state=row[5],
+        place=row[6],
+        owners=row[7] or "",
+        hung_on=row[8].astimezone().date(),
+        wish=row[9],
+        hot_ng=row[10],
+    )
 
 
 def _reading(row: Row[*tuple[Any, ...]]) -> CoolerReading:
-    told = Temperature(row[3], cast("DegreeUnit", row[4]))
-    return CoolerReading(*row[:3], told, *row[5:9], row[9] is None)
+    return CoolerReading(
+        id=row[0],
+        room=row[1],
+        read_at=row[2],
+        temperature=Temperature(row[3], cast("DegreeUnit", row[4])),
+        note=row[5],
+        person=row[6],
+        corrects=row[7],
+        reason=row[8],
+        current=row[9] is None,
+    )
 
 
 def _wish() -> ScalarSelect[int | None]:
