@@ -29,8 +29,8 @@ class AnimalPanel(SidePanel):
 
     Signals:
         move_wanted: carries the Move whose button was pressed.
-        check_in_wanted, correction_wanted, loss_wanted, tags_wanted, dressing_wanted, hold_wanted:
-            their buttons.
+        check_in_wanted, correction_wanted, loss_wanted, tags_wanted, dressing_wanted, hold_wanted,
+            scales_wanted: their buttons.
         hook_said: where it hangs was typed.
     """
 
@@ -41,6 +41,7 @@ class AnimalPanel(SidePanel):
     tags_wanted = Signal()
     dressing_wanted = Signal()
     hold_wanted = Signal()
+    scales_wanted = Signal()
     hook_said = Signal(str)
 
     def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
@@ -65,6 +66,7 @@ class AnimalPanel(SidePanel):
         self.tags = button(self, quiet=True)
         self.dress = button(self, quiet=True)
         self.hold = button(self, quiet=True)
+        self.scales = button(self, quiet=True)
         top = row(gap=GROUP)
         top.addWidget(self.tag, 1)
         top.addWidget(self.state, alignment=Qt.AlignmentFlag.AlignVCenter)
@@ -94,6 +96,7 @@ class AnimalPanel(SidePanel):
         self.add(last)
         papers = row(gap=TOGETHER)
         papers.addWidget(self.tags)
+        papers.addWidget(self.scales)
         papers.addStretch(1)
         self.add(papers)
 
@@ -104,6 +107,7 @@ class AnimalPanel(SidePanel):
         self.lose.clicked.connect(self.loss_wanted)
         self.dress.clicked.connect(self.dressing_wanted)
         self.hold.clicked.connect(self.hold_wanted)
+        self.scales.clicked.connect(self.scales_wanted)
         self.hook.committed.connect(self._said_hook)
 
     def retranslate(self) -> None:
@@ -113,6 +117,7 @@ class AnimalPanel(SidePanel):
         self.correct.setText(self.tr("Correct a weight (F8)"))
         self.lose.setText(self.tr("A part is gone (F9)"))
         self.tags.setText(self.tr("Print its tags (Ctrl+P)"))
+        self.scales.setText(self.tr("Scales (Ctrl+E)"))
         self.dress.setText(self.tr("How it was dressed (Ctrl+D)"))
         self._say()
 

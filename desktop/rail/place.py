@@ -18,14 +18,15 @@ from desktop.rail.check_in import CheckInDialog
 from desktop.rail.correction import CorrectionDialog
 from desktop.rail.deer import DeerDialog
 from desktop.rail.dressing_dialog import DressingDialog
-from desktop.rail.fallen import Fallen
 from desktop.rail.holding import hold_or_let_go
 from desktop.rail.in_a_row import InARow
 from desktop.rail.loss import LossDialog
-from desktop.rail.seen import SeenAnimal, see
+from desktop.rail.scales_dialog import ScalesDialog
+from desktop.rail.seen import see
 from desktop.rail.state_words import reason_words
 from desktop.rail.tags import tag_pdf
 from desktop.rail.telling import tell
+from desktop.rail.telling_words import gone_words, lost_words
 from desktop.rail.week_dialog import WeekDialog
 from desktop.tables import RowsModel, Table
 from shared.shop.animals import Animal
@@ -34,6 +35,7 @@ from shared.shop.states import AnimalState, Move
 
 if TYPE_CHECKING:
     from desktop.bench import Bench, Target
+    from desktop.rail.fallen import Fallen
 
 IN_HAND: tuple[AnimalState, ...] = (
     "booked",
@@ -100,6 +102,7 @@ class RailPlace(Place):
         self.panel.move_wanted.connect(self.move_on)
         self.panel.dressing_wanted.connect(self.dress)
         self.panel.hold_wanted.connect(self.hold)
+        self.panel.scales_wanted.connect(self.set_scales)
         self.panel.hook_said.connect(self._hook)
         self.panel.weights.kept.connect(self._weighed)
         self.panel.weights.done.connect(self._animal_done)
@@ -110,6 +113,7 @@ class RailPlace(Place):
             ("F8", self.correct),
             ("F9", self.lose),
             ("Ctrl+D", self.dress),
+            ("Ctrl+E", self.set_scales),
             ("Ctrl+H", self.hold),
             ("Ctrl+P", self.print_tags),
             ("Ctrl+K", self.plan_week),
@@ -198,6 +202,13 @@ class RailPlace(Place):
             dialog.accepted.connect(self._written)
             self._open(dialog)
 
+    def set_scales(self) -> None:
+        """The settings of this station's scales, with the line live."""
+        self.panel.weights.strip.let_go()
+        dialog = ScalesDialog(self.bench, self)
+        dialog.finished.connect(lambda _how: self.panel.weights.strip.read())
+        self._open(dialog)
+
     def hold(self) -> None:
         """Hold the chosen animal for a result, or let it go with what came of it."""
         seen = self.panel.seen
@@ -252,17 +263,11 @@ class RailPlace(Place):
         if not isinstance(made, Animal):
             self._stale()
         elif end in ENDED:
-            self._gone(seen, touched)
+            said = gone_words(self.bench, seen, touched)
+            self.bench.messages.tell(self.tr("Tell the owners"), said)
         self._written()
         if self.panel.seen is not None:
             self.panel.focus_move()
-
-    def _gone(self, seen: SeenAnimal, touched: tuple[Fallen, ...]) -> None:
-        """Name the owners of an animal that won't be cut, and each choice that falls with it."""
-        text = self.tr("Nothing of tag {tag} will be cut. Tell {owners}.")
-        told = [text.format(tag=seen.animal.tag, owners=", ".join(seen.owners))]
-        told += [self._fallen(one, seen.animal.species) for one in touched]
-        self.bench.messages.tell(self.tr("Tell the owners"), "\n".join(told))
 
     def _open(self, dialog: QDialog) -> None:
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
@@ -334,20 +339,8 @@ class RailPlace(Place):
         if not touched:
             self.said.emit(self.tr("Recorded. Every choice still stands."))
             return
-        told = [self._fallen(one, seen.animal.species) for one in touched]
-        with self.bench.store.read() as work:
-            released = any(one.sheet for one in work.orders.of_lot(seen.animal.lot_id))
-        if released:
-            told.append(self.tr("The counter (F2) must release a new block sheet."))
-        self.bench.messages.tell(self.tr("Tell the owners"), "\n".join(told))
-
-    def _fallen(self, one: Fallen, species: str) -> str:
-        text = (
-            self.tr("No longer stands for {owner}: {cut}.")
-            if one.how == "falls"
-            else self.tr("Less than planned for {owner}: {cut}.")
-        )
-        return text.format(owner=one.owner, cut=self.bench.words.name(species, f"cut.{one.cut}"))
+        said = lost_words(self.bench, seen, touched)
+        self.bench.messages.tell(self.tr("Tell the owners"), said)
 
     def _hook(self, where: str) -> None:
         seen = self.panel.seen

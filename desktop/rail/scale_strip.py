@@ -67,6 +67,11 @@ class ScaleStrip(QWidget):
         self.which.set_value(scales[0].id if scales else BY_HAND)
         self._use()
 
+    def let_go(self) -> None:
+        """Give the line up, so that its settings can be tried; `read` takes it again."""
+        self.use.use(None)
+        self.scales = ()
+
     def tare_of(self, kind: str) -> "Weight | None":
         """What is taken off a weight of that kind; nothing off a live one."""
         scale = self.use.scale

@@ -18,10 +18,12 @@ class ScaleUse(QObject):
     Signals:
         steady: a load may be taken; carries its gross Weight.
         said: what the scale says now, in words.
+        heard: its line as it came.
     """
 
     steady = Signal(object)
     said = Signal(str)
+    heard = Signal(str)
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
@@ -42,6 +44,7 @@ class ScaleUse(QObject):
         reader.steady.connect(self._steady)
         reader.read.connect(self._read)
         reader.lost.connect(self._lost)
+        reader.heard.connect(self.heard)
         self._reader = reader
         reader.start()
 

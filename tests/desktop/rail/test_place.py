@@ -158,7 +158,10 @@ def test_a_condemned_ham_names_its_owner(
     dialog.side.set_value(2)
     dialog.reason.set_text("abscess")
     dialog.try_it()
-    assert messages.told == ["No longer stands for Bert Iversen: whole ham, shank on."]
+    assert messages.told == [
+        "No longer stands for Bert Iversen: whole ham, shank on.\n"
+        "They stand on the counter's list to ring, with what would work."
+    ]
     with bench.store.read() as work:
         assert [one.gone.part for one in work.animals.losses(1)] == ["ham_centre"]
 
@@ -229,6 +232,7 @@ def test_a_loss_after_release_asks_for_a_new_sheet(
     dialog.try_it()
     assert messages.told == [
         "No longer stands for Anna Berg: whole ham, shank on.\n"
+        "They stand on the counter's list to ring, with what would work.\n"
         "The counter (F2) must release a new block sheet."
     ]
 
