@@ -48,7 +48,7 @@ class CoolerDialog(QDialog):
         super().__init__(parent)
         self.bench = bench
         self.dialog: FormDialog | None = None
-        self.resize(1280, 660)
+        self.resize(1340, 660)
         self.heading = Words("group", parent=self)
         self.lead = Words("body", "quiet", self).wrapped()
         self.table: Table[Hanging] = Table(RowsModel(self._columns()), self, height=ROW_DENSE)
@@ -162,7 +162,7 @@ class CoolerDialog(QDialog):
                 "species",
                 lambda: self.tr("Animal"),
                 lambda one: words.name(one.species, f"species.{one.species}"),
-                width=72,
+                width=64,
             ),
             Column("place", lambda: self.tr("Hangs at"), lambda one: one.place or "—", width=88),
             Column("owners", lambda: self.tr("Owners"), lambda one: one.owners, stretch=True),
@@ -182,15 +182,15 @@ class CoolerDialog(QDialog):
                 lambda one: date_text(due_on(one, _house(one)), words.language)[:-6].rstrip(","),
                 "date",
                 sort=lambda one: due_on(one, _house(one)),
-                width=96,
+                width=116,
             ),
             Column(
                 "state",
                 lambda: self.tr("State"),
                 self._state,
                 "state",
-                mark=lambda one: MARKS[due_state(one, _house(one), self._today())],
-                width=112,
+                mark=self._mark,
+                width=136,
             ),
             pounds_column(
                 "chilled",
@@ -208,6 +208,11 @@ class CoolerDialog(QDialog):
             return self.tr("{days}, wished").format(days=one.wish)
         low, high = _house(one)
         return self.tr("{low} to {high}").format(low=low, high=high)
+
+    def _mark(self, one: Hanging) -> Mark:
+        if one.state == "on_block":
+            return Mark.PLAIN
+        return MARKS[due_state(one, _house(one), self._today())]
 
     def _state(self, one: Hanging) -> str:
         if one.state == "on_block":

@@ -152,7 +152,7 @@ class TemperaturePanel(SidePanel):
                 "at",
                 lambda: self.tr("When"),
                 lambda one: one.read_at.astimezone().strftime("%m/%d %H:%M"),
-                width=104,
+                width=120,
             ),
             Column("room", lambda: self.tr("Room"), lambda one: one.room, stretch=True),
             Column(
