@@ -117,6 +117,8 @@ class RailPlace(Place):
             ("Ctrl+H", self.hold),
             ("Ctrl+P", self.print_tags),
             ("Ctrl+K", self.plan_week),
+            ("Ctrl+L", self.show_cooler),
+            ("Ctrl+G", self.grade),
             ("Escape", self.table.setFocus),
         ):
             made = QShortcut(QKeySequence(keys), self)
@@ -222,6 +224,24 @@ class RailPlace(Place):
             dialog = LossDialog(self.bench, seen, self)
             dialog.accepted.connect(self._lost)
             self._open(dialog)
+
+    def show_cooler(self) -> None:
+        """What hangs and until when, and the temperatures of its rooms."""
+        from desktop.rail.cooler_dialog import CoolerDialog
+
+        dialog = CoolerDialog(self.bench, self)
+        dialog.go.connect(self.open)
+        dialog.changed.connect(self._written)
+        self._open(dialog)
+
+    def grade(self) -> None:
+        """Keep the measures of the chosen carcass."""
+        from desktop.rail.grades_dialog import GradesDialog
+        from shared.carcass.gradings import ASKED
+
+        seen = self.panel.seen
+        if seen is not None and seen.animal.species in ASKED:
+            self._open(GradesDialog(self.bench, seen, self))
 
     def print_tags(self) -> None:
         """The tags of its sides, to look at and print."""
