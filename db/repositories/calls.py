@@ -7,6 +7,7 @@ from typing import cast
 from sqlalchemy import select
 
 from db.desk import Desk
+from db.repositories.news import NewsBook
 from db.repositories.order_lists import OrderFilter, order_rows
 from db.tables.calls import CallRules as Rules
 from db.tables.calls import Calls
@@ -90,17 +91,15 @@ class CallBook:
     def to_ring(self, today: date) -> tuple[ToRing, ...]:
         """Owners to be rung, the most pressing first: open orders due in three days or before.
 
-        An order whose animal the inspection stopped is told whatever its day.
+        An order whose animal the inspection stopped, or of which something was lost, is told
+        whatever its day, the loss in any state until somebody was spoken to.
         """
         run = self._desk.connection.execute
-        rows = order_rows(
-            self._desk.connection,
-            OrderFilter(states=("open",), closed=False),
-            sort="day",
-            descending=False,
-            limit=MOST,
-            offset=0,
-        )
+        news = NewsBook(self._desk).to_tell()
+        rows = self._rows(OrderFilter(states=("open",), closed=False))
+        missing = set(news) - {one.id for one in rows}
+        if missing:
+            rows = (*rows, *self._rows(OrderFilter(closed=False, only=tuple(missing))))
         ids, lots = [one.id for one in rows], {one.lot_id for one in rows}
         written = {
             row[0]: row[1] for row in run(select(Orders.id, Orders.due).where(Orders.id.in_(ids)))
@@ -117,15 +116,27 @@ class CallBook:
         found: list[ToRing] = []
         for row in rows:
             due = written[row.id] or row.day + days
-            about = _about(row, due, today, stopped=row.lot_id in stopped)
+            lost = news.get(row.id, ())
+            about = _about(row, due, today, stopped=row.lot_id in stopped, lost=bool(lost))
             made = calls.get(row.id, [])
             if about:
-                found.append(ToRing(row, due, about, made[-1] if made else None, len(made)))
-        return tuple(sorted(found, key=lambda one: (one.due, one.order.number)))
+                found.append(ToRing(row, due, about, made[-1] if made else None, len(made), lost))
+        return tuple(sorted(found, key=lambda one: (not one.news, one.due, one.order.number)))
+
+    def _rows(self, chosen: OrderFilter) -> tuple[OrderRow, ...]:
+        return order_rows(
+            self._desk.connection, chosen, sort="day", descending=False, limit=MOST, offset=0
+        )
 
 
-def _about(row: OrderRow, due: date, today: date, *, stopped: bool) -> tuple[About, ...]:
-    about: list[About] = ["inspection"] if stopped else []
+def _about(
+    row: OrderRow, due: date, today: date, *, stopped: bool, lost: bool
+) -> tuple[About, ...]:
+    about: list[About] = ["loss"] if lost else []
+    if row.state != "open":
+        return tuple(about)
+    if stopped:
+        about.append("inspection")
     if due - BEFORE <= today:
         about.append("not_settled" if row.lines else "no_cut_sheet")
     return tuple(about)

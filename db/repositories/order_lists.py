@@ -47,7 +47,7 @@ SORTS: dict[str, InstrumentedAttribute[Any] | ColumnElement[Any]] = {
 class OrderFilter:
     """Which orders: by state, text (owner, phone, tag, number), day, customer, closed or not.
 
-    `but` is one order that is left out.
+    `but` is one order that is left out; of `only` no other is in.
     """
 
     states: tuple[OrderState, ...] = ()
@@ -58,6 +58,7 @@ class OrderFilter:
     closed: bool | None = None
     species: str = ""
     but: int | None = None
+    only: tuple[int, ...] = ()
 
 
 def billed() -> ColumnElement[int]:
@@ -214,6 +215,8 @@ def _chosen(connection: Connection, chosen: OrderFilter, *, by_owner: bool = Fal
         found = found.where(Lots.species == chosen.species)
     if chosen.but is not None:
         found = found.where(Orders.id != chosen.but)
+    if chosen.only:
+        found = found.where(Orders.id.in_(chosen.only))
     if chosen.closed is not None:
         closed = Orders.closed_at.is_not(None)
         found = found.where(closed if chosen.closed else ~closed)

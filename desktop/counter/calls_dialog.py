@@ -6,9 +6,11 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QWidget
 
+from desktop.counter.news_words import news_words
 from desktop.fields import ChoiceField, FormDialog, TextField
 from desktop.fields.dates import date_text
 from desktop.look.space import ROW_DESK
+from desktop.panels.heading import Words
 from desktop.tables import Column, RowsModel, Table
 from shared.shop.calls import Outcome, ToRing
 
@@ -36,7 +38,11 @@ class CallsDialog(FormDialog):
         self.table: Table[ToRing] = Table(RowsModel(self._columns()), self, height=ROW_DESK)
         self.table.setMinimumHeight(ROW_DESK * 10)
         self.add_below(self.table)
+        self.lost = Words("body", "contested", self).wrapped()
+        self.lost.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        self.add_below(self.lost)
         self.table.picked.connect(self._open)
+        self.table.moved.connect(self._tell_lost)
         down = QShortcut(QKeySequence("Ctrl+Down"), self)
         down.activated.connect(lambda: self.table.setFocus(Qt.FocusReason.ShortcutFocusReason))
         self.retranslate()
@@ -52,6 +58,7 @@ class CallsDialog(FormDialog):
         if rows:
             self.table.choose(at)
         self.main.setEnabled(bool(rows))
+        self._tell_lost(self.table.chosen())
 
     def retranslate(self) -> None:
         self.set_words(
@@ -90,6 +97,12 @@ class CallsDialog(FormDialog):
         self.note.set_text("")
         self.read()
 
+    def _tell_lost(self, row: ToRing | None) -> None:
+        """Below the list: what the chosen owner loses, and what would work."""
+        news = row.news if row is not None else ()
+        self.lost.setText("\n".join(news_words(one, self._bench.words) for one in news))
+        self.lost.setVisible(bool(news))
+
     def _open(self, row: ToRing) -> None:
         self.accept()
         self.picked.emit(row.order)
@@ -106,6 +119,7 @@ class CallsDialog(FormDialog):
             "no_cut_sheet": self.tr("no cut sheet"),
             "not_settled": self.tr("cut sheet not settled"),
             "inspection": self.tr("the inspector stopped the animal"),
+            "loss": self.tr("something was lost"),
         }
         return ", ".join(words[one] for one in row.about)
 

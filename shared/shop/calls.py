@@ -5,10 +5,11 @@ from datetime import date, datetime
 from typing import Literal
 
 from shared.shop.lists import OrderRow
+from shared.shop.news import News
 
 Outcome = Literal["no_answer", "message", "spoke"]
 WithoutAnswer = Literal["usual", "hang", "ring"]
-About = Literal["no_cut_sheet", "not_settled", "inspection"]
+About = Literal["no_cut_sheet", "not_settled", "inspection", "loss"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,10 +40,11 @@ class Call:
 
 @dataclass(frozen=True, slots=True)
 class ToRing:
-    """An order whose owner must be rung: by when, what about, and the last call."""
+    """An order whose owner must be rung: by when, what about, the last call, and what was lost."""
 
     order: OrderRow
     due: date
     about: tuple[About, ...]
     last: Call | None
     calls: int
+    news: tuple[News, ...] = ()

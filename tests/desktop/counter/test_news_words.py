@@ -1,0 +1,33 @@
+"""What the counter reads to an owner: the loss, its reason, what falls, what would work."""
+
+from desktop.counter.news_words import news_words
+from printing.words import Words
+from shared.shop.news import LostLine, News
+
+WORDS = Words(strict=True)
+
+
+def news(**more: object) -> News:
+    return News(1, 2, **{"kind": "part_gone", "species": "pork", "tag": "114", **more})  # pyright: ignore[reportArgumentType]
+
+
+def test_a_part_its_lines_and_what_would_work() -> None:
+    told = news_words(
+        news(
+            what="ham_centre",
+            reason="abscess",
+            lost=(LostLine(1, "whole_ham", "falls"), LostLine(2, "ham_steak", "less")),
+            remedies=("Leave the ham out.",),
+        ),
+        WORDS,
+    )
+    assert "Tag 114" in told
+    assert "(abscess): " in told
+    assert WORDS.name("pork", "cut.whole_ham") + " falls" in told
+    assert "less " + WORDS.name("pork", "cut.ham_steak") in told
+    assert told.endswith("What works: Leave the ham out.")
+
+
+def test_an_animal_condemned_whole() -> None:
+    told = news_words(news(kind="condemned", reason="septicemia"), WORDS)
+    assert told == "Tag 114, the whole animal condemned (septicemia)."
