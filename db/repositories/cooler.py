@@ -3,6 +3,8 @@
 import json
 from collections.abc import Mapping, Sequence
 from datetime import datetime
+from decimal import Decimal
+from fractions import Fraction
 from typing import TYPE_CHECKING, Any, cast
 
 from sqlalchemy import Row, ScalarSelect, func, select
@@ -16,13 +18,16 @@ from db.tables.orders import Orders
 from db.tables.people import Persons
 from db.tables.rail import CoolerLimits, CoolerReadings, Gradings, HangWishes
 from db.tables.weighings import Weighings
+from shared.carcass.gradings import meat_factor
 from shared.shop.cooler import CoolerReading, Hanging, RoomLimits, Temperature
 from shared.shop.problems import Refused
+from shared.units import NG_PER_LB
 
 if TYPE_CHECKING:
     from shared.shop.cooler import DegreeUnit
 
 IN_COOLER = ("hanging", "on_block")
+GONE = ("condemned", "refused")
 
 
 class CoolerBook:
@@ -212,6 +217,21 @@ class CoolerBook:
             )
         )
         return {row[0]: json.loads(row[1]) for row in rows}
+
+    def meat_factor(self, lot_id: int) -> Fraction:
+        """What the calculated grades of a lot move of its forecast; 1 where not all is measured."""
+        rows = self._desk.connection.execute(
+            select(Animals.id, Lots.species, _hot())
+            .join(Lots, Lots.id == Animals.lot_id)
+            .where(Animals.lot_id == lot_id, Animals.state.not_in(GONE))
+        ).all()
+        known = self.measures([row[0] for row in rows])
+        if len(known) < len(rows) or not rows:
+            return Fraction(1)
+        graded = [
+            (known[row[0]], None if row[2] is None else Decimal(row[2]) / NG_PER_LB) for row in rows
+        ]
+        return meat_factor(rows[0][1], graded)
 
 
 def _hanging(row: Row[*tuple[Any, ...]]) -> Hanging:

@@ -59,11 +59,12 @@ class OrderDesk:
             self.lot = lot
             self.orders = work.orders.of_lot(self._lot_id)
             self.question = work.lots.question(self._lot_id)
+            graded = work.cooler.meat_factor(self._lot_id)
         if not hasattr(self, "catalogue"):
             self.catalogue = catalogue(lot.species)
             self.planner = Planner(self.catalogue)
         self.answer = self.planner.answer(self.question)
-        self.forecast = forecast(self.question, self.answer, self.catalogue)
+        self.forecast = forecast(self.question, self.answer, self.catalogue, graded=graded)
         for order in self.orders:
             self._opened.setdefault(order.id, order.last_change)
 

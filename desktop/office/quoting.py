@@ -19,8 +19,9 @@ def quote_of(store: "Store", billing: "Billing") -> Quote | BillingProblem:
         return billing.billed
     with store.read() as work:
         question = work.lots.question(billing.lot.id)
+        graded = work.cooler.meat_factor(billing.lot.id)
     known = catalogue(billing.lot.species)
-    expected = forecast(question, plan(question, known), known)
+    expected = forecast(question, plan(question, known), known, graded=graded)
     cards = {share.number: share.card for share in billing.billed.shares}
     return make_quote(
         question, known, cards, expected, billing.order.share, fore_share=billing.shop.fore_share

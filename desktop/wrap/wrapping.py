@@ -83,11 +83,12 @@ def read_wrapping(store: "Store", order_id: int, words: "Words") -> Wrapping | N
         if order is None or lot is None:
             return None
         question = work.lots.question(lot.id)
+        graded = work.cooler.meat_factor(lot.id)
         packages = work.packages.of_order(order_id)
         shop = work.shop.details()
         recipes = work.recipes.all()
     known = catalogue(lot.species)
-    expected = forecast(question, plan(question, known), known)
+    expected = forecast(question, plan(question, known), known, graded=graded)
     lines = _lines(order, lot.species, expected, packages, words)
     return Wrapping(order, lot, shop, question, expected, packages, recipes, lines)
 

@@ -1,8 +1,9 @@
 """The measures taken of a carcass, by species, and the working figures they give."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from decimal import Decimal
+from fractions import Fraction
 
 from shared.carcass.grades import (
     Graded,
@@ -11,6 +12,7 @@ from shared.carcass.grades import (
     beef_yield_grade,
     fat_free_lean,
     fat_free_lean_unribbed,
+    grade_factor,
     lamb_cuts,
     lamb_yield_grade,
     lean_percent,
@@ -97,3 +99,20 @@ def _pork(known: Mapping[str, Decimal], muscling: str, hot: Decimal | None) -> W
         pounds = fat_free_lean_unribbed(hot, last)
     lean = lean_percent(pounds, hot) if pounds is not None and hot is not None else None
     return WorkingFigures(grade, None, lean)
+
+
+def meat_factor(species: str, graded: Sequence[tuple[Measures, Decimal | None]]) -> Fraction:
+    """What the calculated grades of a lot's carcasses multiply the meat of its forecast by.
+
+    Only a beef's yield grade moves it (see `grades.grade_factor`), and only when each carcass of
+    the lot was measured: the mean. The beef of `working_figures` gives 1.0345; without measures 1.
+    """
+    if species != "beef" or not graded:
+        return Fraction(1)
+    factors: list[Fraction] = []
+    for measures, hot in graded:
+        found = working_figures(species, measures, hot).grade
+        if found is None:
+            return Fraction(1)
+        factors.append(grade_factor(found))
+    return sum(factors, Fraction(0)) / len(factors)

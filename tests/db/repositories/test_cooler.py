@@ -1,6 +1,7 @@
 """The cooler in the store: what hangs, wishes, temperatures, measures."""
 
 from datetime import timedelta
+from fractions import Fraction
 
 from db.unit_of_work import Work
 from shared.shop.cooler import CoolerReading, RoomLimits, Temperature
@@ -59,3 +60,14 @@ def test_the_last_measures_hold(work: Work) -> None:
     work.cooler.measure(animal.id, {"fat": "0.40"})
     work.cooler.measure(animal.id, {"fat": "0.45", "ribeye": "12.0"})
     assert work.cooler.measures([animal.id, 99]) == {animal.id: {"fat": "0.45", "ribeye": "12.0"}}
+
+
+def test_a_graded_beef_moves_its_forecast(work: Work) -> None:
+    lot = lot_of_halves(work, "beef")
+    animal = arrived(work, lot)
+    weighed(work, animal, "367.5", 1)
+    weighed(work, animal, "367.5", 2)
+    assert work.cooler.meat_factor(lot.id) == 1
+    work.cooler.measure(animal.id, {"fat": "0.40", "ribeye": "12.0", "kph": "2.5"})
+    # 735 lb: yield grade 2.953, a factor of 1.0345 (shared/carcass/grades.py).
+    assert Fraction("1.0345") < work.cooler.meat_factor(lot.id) < Fraction("1.0346")
