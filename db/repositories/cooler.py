@@ -228,10 +228,12 @@ class CoolerBook:
         known = self.measures([row[0] for row in rows])
         if len(known) < len(rows) or not rows:
             return Fraction(1)
-        graded = [
-            (known[row[0]], None if row[2] is None else Decimal(row[2]) / NG_PER_LB) for row in rows
-        ]
+        graded = [(known[row[0]], _pounds(row[2])) for row in rows]
         return meat_factor(rows[0][1], graded)
+
+
+def _pounds(nanograms: int | None) -> Decimal | None:
+    return None if nanograms is None else Decimal(nanograms) / NG_PER_LB
 
 
 def _hanging(row: Row[*tuple[Any, ...]]) -> Hanging:
