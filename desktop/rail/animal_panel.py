@@ -13,6 +13,7 @@ from desktop.panels.side import SidePanel
 from desktop.panels.state_word import StateWord
 from desktop.rail.check_in import sex_words
 from desktop.rail.known_words import held_words, known_words
+from desktop.rail.rare_buttons import RareButtons
 from desktop.rail.seen import SeenAnimal
 from desktop.rail.state_words import move_words, state_mark, state_words
 from desktop.rail.weights import Weights
@@ -61,12 +62,8 @@ class AnimalPanel(SidePanel):
         self.gone = Words("body", "contested", self).wrapped()
         self.hook = TextField(self, most=40)
         self.check_in = button(self, main=True)
-        self.correct = button(self, quiet=True)
-        self.lose = button(self, quiet=True)
-        self.tags = button(self, quiet=True)
-        self.dress = button(self, quiet=True)
-        self.hold = button(self, quiet=True)
-        self.scales = button(self, quiet=True)
+        self.rare = RareButtons(6, self)
+        self.correct, self.lose, self.dress, self.hold, self.tags, self.scales = self.rare.buttons
         top = row(gap=GROUP)
         top.addWidget(self.tag, 1)
         top.addWidget(self.state, alignment=Qt.AlignmentFlag.AlignVCenter)
@@ -83,22 +80,8 @@ class AnimalPanel(SidePanel):
         self._backs = row(gap=TOGETHER)
         self._backs.addWidget(self.check_in)
         self._backs.addStretch(1)
-        last = row(gap=TOGETHER)
-        last.addWidget(self.dress)
-        last.addWidget(self.hold)
-        last.addStretch(1)
         self.add(self._backs)
-        rare = row(gap=TOGETHER)
-        rare.addWidget(self.correct)
-        rare.addWidget(self.lose)
-        rare.addStretch(1)
-        self.add(rare)
-        self.add(last)
-        papers = row(gap=TOGETHER)
-        papers.addWidget(self.tags)
-        papers.addWidget(self.scales)
-        papers.addStretch(1)
-        self.add(papers)
+        self.add(self.rare)
 
     def _connect(self) -> None:
         self.check_in.clicked.connect(self.check_in_wanted)
@@ -118,7 +101,7 @@ class AnimalPanel(SidePanel):
         self.lose.setText(self.tr("A part is gone (F9)"))
         self.tags.setText(self.tr("Print its tags (Ctrl+P)"))
         self.scales.setText(self.tr("Scales (Ctrl+E)"))
-        self.dress.setText(self.tr("How it was dressed (Ctrl+D)"))
+        self.dress.setText(self.tr("Dressing (Ctrl+D)"))
         self._say()
 
     def show_animal(self, seen: SeenAnimal | None) -> None:
@@ -128,6 +111,7 @@ class AnimalPanel(SidePanel):
         shown = seen is not None and seen.animal.state != "booked"
         for part in (self.weights, self.correct, self.lose, self.tags, self.dress, self.hold):
             part.setVisible(shown)
+        self.rare.lay()
         self.check_in.setVisible(seen is not None)
         self.correct.setEnabled(seen is not None and any(one.current for one in seen.weighings))
         self.hook.setVisible(seen is not None and seen.animal.state in ("passed", "hanging"))
@@ -194,9 +178,7 @@ class AnimalPanel(SidePanel):
             gone.insert(0, self.tr("Retained: locked until the inspector releases it."))
         held = held_words(seen)
         gone = [*held, *gone]
-        self.hold.setText(
-            self.tr("Let it go (Ctrl+H)") if held else self.tr("Hold it for a result (Ctrl+H)")
-        )
+        self.hold.setText(self.tr("Let it go (Ctrl+H)") if held else self.tr("Hold it (Ctrl+H)"))
         self.gone.setText("\n".join(gone))
         self.gone.setVisible(bool(gone))
 

@@ -34,8 +34,9 @@ class InARow(QWidget):
         self.going = False  # the animal at hand was led to by its tag
         self.stage: ChoiceField[Stage] = ChoiceField(self)
         self.tag = TextField(self, most=60)
-        self.stage.setFixedWidth(160)
-        self.tag.setFixedWidth(160)
+        wide = self.stage.line.fontMetrics().horizontalAdvance("0") * 13 + 44
+        self.stage.setFixedWidth(wide)
+        self.tag.setFixedWidth(wide)
         across = row(self, gap=GROUP)
         across.addWidget(self.stage)
         across.addWidget(self.tag)

@@ -64,8 +64,8 @@ class RailPlace(Place):
     def _build(self) -> None:
         self.heading = Words("title", parent=self)
         self.which: ChoiceField[str] = ChoiceField(self)
-        self.which.setFixedWidth(200)
         self.in_a_row = InARow(self.bench, self)
+        self.which.setFixedWidth(self.in_a_row.stage.width() + 40)
         self.shown_by_tag = 0
         self.table: Table[AnimalRow] = Table(RowsModel(animal_columns(self.bench)), self)
         self.empty = EmptyState(self)

@@ -42,7 +42,8 @@ class ScalesDialog(FormDialog):
         self._lay()
         self.use.said.connect(self.weight.setText)
         self.use.heard.connect(self.came.setText)
-        self.finished.connect(lambda _how: self.use.close())
+        self._left = False
+        self.finished.connect(self._leave)
         self.which.changed.connect(self._show)
         for field in (self.port, self.baud, self.bits, self.parity, self.stops, self.pattern):
             field.changed.connect(self._wait.start)
@@ -109,8 +110,9 @@ class ScalesDialog(FormDialog):
         self.stops.set_label(self.tr("St&op bits"))
         self.pattern.set_label(self.tr("How it &writes a line"))
         self.pattern.set_choices([*self._patterns(), (OWN, self.tr("the shop's own pattern"))])
-        self.own.set_label(self.tr("O&wn pattern (a regular expression with a group “number”)"))
-        self.unit.set_label(self.tr("Un&it, where the line has none"))
+        self.own.set_label(self.tr("O&wn pattern"))
+        self.own.hint(self.tr("a regular expression with (?P<number>…)"))
+        self.unit.set_label(self.tr("Un&it if unsaid"))
         self.unit.set_choices([(one, one) for one in UNITS])
         self.division.set_label(self.tr("Di&vision"))
         self.hook.set_label(self.tr("A &hook weighs"))
@@ -173,11 +175,19 @@ class ScalesDialog(FormDialog):
         self.which.set_value(self.scales[0].id if self.scales else 0)
         self._show()
 
+    def _leave(self) -> None:
+        """Closed: the ports may still be looked for."""
+        self._left = True
+        self._wait.stop()
+        self.use.close()
+
     def _offer(self) -> None:
         new = (0, self.tr("a new scale"))
         self.which.set_choices([*((one.id, one.name) for one in self.scales), new])
 
     def _offer_ports(self, found: "Sequence[tuple[str, str]]") -> None:
+        if self._left:
+            return
         typed = self.port.text()
         self.port.set_choices([(port, port) for port, _name in found])
         self.port.set_text(typed)

@@ -23,7 +23,8 @@ if TYPE_CHECKING:
     from shared.units import Weight
 
 TAKEN = ("booked", "condemned", "refused", "cut")
-WIDEST = "1,234.5 lb"
+USUAL = "1,234 lb"
+PADDING = 26
 
 
 class Weights(QWidget):
@@ -116,9 +117,10 @@ class Weights(QWidget):
     def _show_fields(self) -> None:
         """Two beside each other, or one below the other where the type is large."""
         places = shown(self.stage, self.way.value() or "sides")
-        some = self.fields[EVERY[0]].line
-        room = (self.width() - GROUP) // 2
-        abreast = 2 if some.fontMetrics().horizontalAdvance(WIDEST) + 24 <= room else 1
+        metrics = self.fields[EVERY[0]].line.fontMetrics()
+        texts = (USUAL, *(self.fields[place].text() for place in places))
+        widest = max(metrics.horizontalAdvance(text) for text in texts)
+        abreast = 2 if widest + PADDING <= (self.width() - GROUP) // 2 else 1
         laid: list[QWidget] = [self.fields[place] for place in places]
         laid.insert(1 if self.stage != "cooler" else 0, self.way)
         for one in (self.way, *self.fields.values()):
