@@ -12,8 +12,19 @@ from shared.units import weight_text
 WITH_ALLERGENS = ("seasoned", "marinated", "stuffed")
 
 
-def cautions(sheet: LotSheet) -> Iterator[str]:
-    """Everything to be told before this side is cut, the gravest first; notes in full."""
+def cautions(sheet: LotSheet) -> list[str]:
+    """Everything to be told before this side is cut, the gravest first, each thing once.
+
+    In two languages each is told in both, one under the other; the owners' notes as written.
+    """
+    first, second = list(_cautions(sheet)), sheet.second()
+    if second is None:
+        return list(dict.fromkeys(first))
+    both = zip(first, _cautions(second), strict=True)
+    return ["\n".join(dict.fromkeys(pair)) for pair in dict.fromkeys(both)]
+
+
+def _cautions(sheet: LotSheet) -> Iterator[str]:
     words, carcass = sheet.words, sheet.here
     if thirty_months.backbone_kept_back(carcass.species, carcass.age):
         yield words.say(f"papers.age_{carcass.age}")
@@ -64,10 +75,17 @@ def _open_parts(sheet: LotSheet) -> Iterator[str]:
 def _allergens(sheet: LotSheet) -> Iterator[str]:
     for choice in sheet.question.choices:
         told = tuple(one for one in choice.finishes if one in WITH_ALLERGENS)
-        if told and choice.share in sheet.shares_here():
-            what = f"{sheet.names('cut', (choice.cut,))}, {sheet.names('finish', told)}"
-            owner = sheet.owners[choice.share]
-            yield capital(sheet.words.say("papers.allergens", what=what, owner=owner))
+        if not (told or choice.seasoning) or choice.share not in sheet.shares_here():
+            continue
+        what = sheet.names("cut", (choice.cut,))
+        if told:
+            what = f"{what}, {sheet.names('finish', told)}"
+        if choice.seasoning:
+            what = f"{what} ({choice.seasoning.replace('_', ' ')})"
+        owner = sheet.owners[choice.share]
+        known = dict.fromkeys(it for one in told for it in sheet.allergens.get(one, ()))
+        key = "block.contains" if known else "papers.allergens"
+        yield capital(sheet.words.say(key, what=what, owner=owner, allergens=", ".join(known)))
 
 
 def _told_here(one: Caution, sheet: LotSheet) -> bool:
@@ -79,7 +97,7 @@ def _told_here(one: Caution, sheet: LotSheet) -> bool:
         return False
     choice = next((it for it in sheet.question.choices if it.line == one.line), None)
     kind = sheet.catalogue.cuts[choice.cut].kind if choice is not None else ""
-    if one.code == "lost_part" and kind == "to_trim":
+    if one.code in ("lost_part", "rest_under_one_piece", "rest_empty") and kind == "to_trim":
         return False
     if one.where is not None:
         return one.where.carcass == sheet.carcass and one.where.side in (0, sheet.side)

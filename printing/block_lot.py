@@ -1,7 +1,7 @@
 """What every page of a block sheet is drawn from, and which side it has come to."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field, replace
 
 from printing.words import Words
 from shared.carcass.carcass import Carcass
@@ -15,6 +15,8 @@ class LotSheet:
     """A lot being printed; `side` 0 is the table of the whole lot at the end.
 
     `lot` and `number` 0 are not known or not released yet. `owners` and `notes` are by share.
+    `also` is the second language, where the sheet speaks two; `allergens` of a finish are those
+    of the shop's recipe for it.
     """
 
     question: Question
@@ -27,6 +29,17 @@ class LotSheet:
     notes: Mapping[int, str]
     carcass: int = 0
     side: int = 1
+    also: Words | None = None
+    allergens: Mapping[str, tuple[str, ...]] = field(default_factory=dict[str, tuple[str, ...]])
+
+    def say(self, key: str, **data: object) -> str:
+        """A sentence in each of the sheet's languages, the same one once."""
+        told = [words.say(key, **data) for words in (self.words, self.also) if words]
+        return " · ".join(dict.fromkeys(told))
+
+    def second(self) -> "LotSheet | None":
+        """The same sheet in its second language."""
+        return None if self.also is None else replace(self, words=self.also, also=None)
 
     @property
     def here(self) -> Carcass:

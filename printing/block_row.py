@@ -18,6 +18,7 @@ UNIT = 12.0
 DETAIL = 10.5
 MOST_RIGHT = 126.0
 LEAST_OWNER = 9.0
+OWNER = MAIN * 0.8
 
 GROUP = 9.5
 TICK = 18.0
@@ -30,7 +31,9 @@ LONGEST_WHOLE = 260.0
 class Row:
     """What one row says; `size` is a thickness, a weight, ribs or a lean, with its unit.
 
-    `group` is told above the first row of a primal; `differs` draws the box.
+    `group` is told above the first row of a primal; `differs` draws the box. `second` and
+    `second_details` are name and details in a second language, "" where there is one only.
+    `several` owners are told under the name, one alone at the right.
     """
 
     count: str
@@ -42,6 +45,10 @@ class Row:
     note: str
     group: str
     differs: bool
+    second: str = ""
+    second_details: str = ""
+    count_unit: str = ""
+    several: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,24 +61,56 @@ class Columns:
     right: float
 
 
+@dataclass(frozen=True, slots=True)
+class _Laid:
+    """A row's texts in lines, and how high it stands."""
+
+    names: list[str]
+    whose: list[str]
+    details: list[str]
+    notes: list[str]
+    right: list[str]
+    right_size: float
+    beside: bool
+    high: float
+
+
 def columns(rows: Sequence[Row]) -> Columns:
     """Columns wide enough for the widest count and size of all the rows."""
-    count = max([30.0, *(width(row.count, "bold", BIG) for row in rows)])
+    count = max([30.0, *(_count_width(row) for row in rows)])
     size = max([20.0, *(_size_width(row) for row in rows)])
     first = TICK + GAP + 4
-    owners = [width(row.owner, "semibold", MAIN * 0.8) for row in rows]
-    groups = [width(row.group, "semibold", GROUP) for row in rows]
+    owners = [
+        width(word, "semibold", MAIN * 0.8)
+        for row in rows
+        if not row.several
+        for word in (row.owner, *row.owner.split())
+    ]
+    groups = [width(row.group, "semibold", GROUP) for row in rows if row.owner and not row.several]
     right = min(MOST_RIGHT, max([0.0, *owners, *groups]) + 8)
     name = first + count + size + 2 * GAP + 8
     return Columns(first + count, first + count + GAP + 4, name, right)
 
 
-def draw_rows(paper: Paper, rows: Sequence[Row]) -> None:
-    """All rows from the cursor down; a row never stands on two pages."""
+def height(rows: Sequence[Row], room: float, *, tight: bool = False) -> float:
+    """How high these rows stand in a frame of that width."""
+    at = columns(rows)
+    group, total = "", 0.0
+    for row in rows:
+        total += _laid(row, at, room, begins=row.group != group, tight=tight).high + 2
+        group = row.group
+    return total
+
+
+def draw_rows(paper: Paper, rows: Sequence[Row], *, tight: bool = False) -> None:
+    """All rows from the cursor down; a row never stands on two pages.
+
+    `tight` puts what is told in small letters beside the name, where there is room for it.
+    """
     at = columns(rows)
     group = ""
     for row in rows:
-        _draw(paper, row, at, begins=row.group != group)
+        _draw(paper, row, at, begins=row.group != group, tight=tight)
         group = row.group
 
 
@@ -90,39 +129,69 @@ def boxed(paper: Paper, text: str, size: float, face: Face = "bold", thick: floa
         paper.skip(high + 3)
 
 
-def _draw(paper: Paper, row: Row, at: Columns, *, begins: bool) -> None:
+def _laid(row: Row, at: Columns, room: float, *, begins: bool, tight: bool) -> _Laid:
+    """Only a name stands beside the heading of a primal; what is under it has the whole width."""
     face: Face = "bold" if row.differs else "regular"
-    room = paper.room - at.name - at.right - GAP
-    names = wrap(row.name, face, MAIN, room)
-    details = wrap(row.details, "regular", DETAIL, room) if row.details else []
-    notes = wrap(row.note, "bold", MAIN, paper.room - at.name - GAP) if row.note else []
-    apart = len(notes) * MAIN * LEAD > LONGEST_WHOLE
-    kept = [] if apart else notes
-    texts = (len(names) + len(kept)) * MAIN * LEAD + len(details) * DETAIL * LEAD
-    owner, owner_size = _owner(row.owner)
-    right = (14 if begins else 0) + len(owner) * owner_size * LEAD
-    high = max(BIG * 0.73 + 10, texts + 7, right + 6)
-    if paper.need(high + 2):
+    alone = bool(row.owner) and not row.several
+    wide = room - at.name - GAP - (at.right if alone else 0)
+    heading = width(row.group, "semibold", GROUP) + GAP if begins and not alone else 0.0
+    names = wrap(row.name, face, MAIN, wide - heading)
+    names += wrap(row.second, face, MAIN, wide) if row.second else []
+    whose = wrap(row.owner, "semibold", OWNER, wide) if row.several else []
+    details = [
+        line
+        for told in (row.details, row.second_details)
+        if told
+        for line in wrap(told, "regular", DETAIL, wide)
+    ]
+    left = wide - width(names[-1], face, MAIN) - 2 * GAP - (heading if len(names) == 1 else 0)
+    beside = tight and len(details) == 1 and width(details[0], "regular", DETAIL) <= left
+    notes = wrap(row.note, "bold", MAIN, room - at.name - GAP) if row.note else []
+    right, right_size = _owner("" if row.several else row.owner)
+    kept = 0 if len(notes) * MAIN * LEAD > LONGEST_WHOLE else len(notes)
+    texts = (len(names) + kept) * MAIN * LEAD + len(whose) * OWNER * LEAD
+    texts += 0 if beside else len(details) * (DETAIL * LEAD + 1)
+    beside_names = (14 if begins else 0) + len(right) * right_size * LEAD
+    high = max(BIG * 0.73 + 10, texts + 7, beside_names + 8)
+    return _Laid(names, whose, details, notes, right, right_size, beside, high)
+
+
+def _draw(paper: Paper, row: Row, at: Columns, *, begins: bool, tight: bool) -> None:
+    laid = _laid(row, at, paper.room, begins=begins, tight=tight)
+    if paper.need(laid.high + 2) and not begins:
         begins = True
+        laid = _laid(row, at, paper.room, begins=True, tight=tight)
     if begins:
         paper.rule(HAIRLINE)
     paper.skip(2)
-    _marks(paper, row, at, high)
-    paper.text(at.name, paper.y + MAIN, names[0], MAIN, face)
-    y = paper.y + MAIN
-    for line in names[1:]:
-        y += MAIN * LEAD
-        paper.text(at.name, y, line, MAIN, face)
-    for line in details:
-        y += DETAIL * LEAD + 1
-        paper.text(at.name, y, line, DETAIL)
-    for line in kept:
-        y += MAIN * LEAD
-        paper.text(at.name, y, line, MAIN, "bold")
-    _right(paper, row, owner, owner_size, begins=begins)
-    paper.skip(high)
+    _marks(paper, row, at, laid.high)
+    apart = len(laid.notes) * MAIN * LEAD > LONGEST_WHOLE
+    _texts(paper, row, at, laid, apart=apart)
+    _right(paper, row, laid.right, laid.right_size, begins=begins)
+    paper.skip(laid.high)
     if apart:
         boxed(paper, row.note, MAIN)
+
+
+def _texts(paper: Paper, row: Row, at: Columns, laid: _Laid, *, apart: bool) -> None:
+    """Name, whose it is, the small letters and the note, one under the other."""
+    face: Face = "bold" if row.differs else "regular"
+    y = paper.y + MAIN
+    for number, line in enumerate(laid.names):
+        y += MAIN * LEAD if number else 0
+        paper.text(at.name, y, line, MAIN, face)
+    if laid.beside:
+        x = at.name + width(laid.names[-1], face, MAIN) + GAP
+        paper.text(x, y, laid.details[0], DETAIL)
+    for line in laid.whose:
+        y += OWNER * LEAD
+        paper.text(at.name, y, line, OWNER, "semibold")
+    for line in [] if laid.beside else laid.details:
+        y += DETAIL * LEAD + 1
+        paper.text(at.name, y, line, DETAIL)
+    for line in [] if apart else laid.notes:
+        y += MAIN * LEAD
+        paper.text(at.name, y, line, MAIN, "bold")
 
 
 def _marks(paper: Paper, row: Row, at: Columns, high: float) -> None:
@@ -131,7 +200,10 @@ def _marks(paper: Paper, row: Row, at: Columns, high: float) -> None:
         paper.box(0, paper.y - 1, paper.room, high, 1.4)
     paper.box(5, paper.y + 5, TICK, TICK, 1.0)
     base = paper.y + 4 + BIG * 0.73
-    paper.text(at.count, base, row.count, BIG, "bold", "right")
+    right = at.count - (_count_width(row) - width(row.count, "bold", BIG))
+    paper.text(right, base, row.count, BIG, "bold", "right")
+    if row.count_unit:
+        paper.text(right + 3, base, row.count_unit, UNIT, "semibold")
     if row.size:
         paper.text(at.size, base, row.size, BIG, "bold")
         paper.text(at.size + width(row.size, "bold", BIG) + 3, base, row.unit, UNIT, "semibold")
@@ -149,13 +221,27 @@ def _right(paper: Paper, row: Row, owner: Sequence[str], size: float, *, begins:
 
 
 def _owner(name: str) -> tuple[list[str], float]:
-    """An owner's name in lines, smaller where a word of it is wide, to 9 points at the least."""
+    """Owners in lines, smaller where a word is wide; a double name breaks at its hyphen."""
     room = MOST_RIGHT - 6
     size = min(
-        (fit(word, "semibold", MAIN * 0.8, room, LEAST_OWNER) for word in name.split()),
+        (
+            fit(word, "semibold", MAIN * 0.8, room, LEAST_OWNER)
+            for word in name.replace("-", "- ").split()
+        ),
         default=MAIN * 0.8,
     )
-    return (wrap(name, "semibold", size, room) if name else []), size
+    lines = [
+        line.replace("- ", "-")
+        for one in name.split("\n")
+        if one
+        for line in wrap(one.replace("-", "- "), "semibold", size, room)
+    ]
+    return lines, size
+
+
+def _count_width(row: Row) -> float:
+    unit = 3 + width(row.count_unit, "semibold", UNIT) if row.count_unit else 0.0
+    return width(row.count, "bold", BIG) + unit
 
 
 def _size_width(row: Row) -> float:

@@ -5,13 +5,14 @@ stand in a table at the end. Black on white: it is photocopied and gets wet.
 """
 
 from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import replace
 from datetime import datetime
 
 from printing.barcode import bars, draw_bars, module_points
 from printing.block_cautions import cautions
 from printing.block_lot import LotSheet
-from printing.block_row import MAIN, Row, boxed, draw_rows
-from printing.block_words import block_row, merged, owner_names, pool_row
+from printing.block_row import MAIN, Row, boxed, draw_rows, height
+from printing.block_words import block_row, merged, owner_names, pool_row, together
 from printing.letterhead import day_text, time_text
 from printing.page import Foot, Paper
 from printing.typefaces import width, wrap
@@ -31,7 +32,8 @@ OWNER = 20.0
 BAR_DPI = 300  # desk printers draw at 300 or 600 dots to the inch
 BAR_DOTS = 4
 BAR_ROOM = 150.0
-POOL_TITLE, POOL_ROW = 40.0, 42.0
+POOL_TITLE = 40.0
+FOOTNOTE = 16.0
 
 
 def block_sheet(
@@ -47,18 +49,22 @@ def block_sheet(
     words: Words,
     owners: Mapping[int, str] | None = None,
     note_by_share: Mapping[int, str] | None = None,
+    also: Words | None = None,
+    allergens: Mapping[str, tuple[str, ...]] | None = None,
 ) -> bytes:
     """The block sheet as PDF, a page for each side, more where it doesn't fit.
 
     `owners` names shares otherwise than the question does; `note_by_share` holds what is said of
-    a whole order. `made` is when it is printed.
+    a whole order. `made` is when it is printed. With `also` everything is told in that language
+    too; `allergens` are those of the shop's recipe for a finish.
     """
     del forecast  # the plan's own weights are what the block takes; packages are the wrap's
     named = owner_names({one.number: one.owner for one in question.shares}, owners or {})
     sheet = LotSheet(
         question, answer, catalogue, lot_number, sheet_number, words, named, note_by_share or {}
     )
-    title = words.say("papers.block_sheet")
+    sheet.also, sheet.allergens = also, allergens or {}
+    title = sheet.say("papers.block_sheet")
     paper = Paper(shop.paper, title, _foot(sheet, shop, made), made)
     lines = block_lines(question, answer, catalogue)
     for place in range(len(question.carcasses)):
@@ -80,26 +86,37 @@ def _start_side(paper: Paper, sheet: LotSheet) -> None:
 
 
 def _draw_side(paper: Paper, sheet: LotSheet, lines: Sequence[BlockLine]) -> None:
-    own = merged((line for line in lines if line.side == sheet.side), sheet.catalogue)
-    several = len({line.share for line in own}) > 1
-    draw_rows(paper, _rows(sheet, own, several=several))
-    shared = merged((line for line in lines if line.side == 0), sheet.catalogue)
-    if shared and sheet.side == 1:
-        _title(paper, sheet.words.say("papers.of_both"))
-        draw_rows(paper, _rows(sheet, shared, several=True))
-    if not own and not (shared and sheet.side == 1):
-        paper.paragraph(0, sheet.words.say("papers.nothing"), MAIN, paper.room)
-    elif any(line.differs for line in own):
-        paper.need(16)
+    """A side and, with side 1, what is of both: tightly set where that keeps it on one page."""
+    placed = [_at_side(line, sheet.catalogue) for line in lines]
+    own = merged((line for line in placed if line.side == sheet.side), sheet.catalogue)
+    shared = merged((line for line in placed if line.side == 0), sheet.catalogue)
+    rows = _rows(sheet, own, several=len({line.share for line in own}) > 1)
+    beside = _rows(sheet, shared, several=True) if sheet.side == 1 else []
+    more = height(beside, paper.room) + MAIN * 1.5 + 4 if beside else 0.0
+    tight = height(rows, paper.room) + more + FOOTNOTE > paper.left()
+    draw_rows(paper, rows, tight=tight)
+    if beside:
+        _title(paper, sheet.say("papers.of_both"), height(beside[:1], paper.room))
+        draw_rows(paper, beside, tight=tight)
+    if not rows and not beside:
+        paper.paragraph(0, sheet.say("papers.nothing"), MAIN, paper.room)
+    elif any(row.differs for row in (*rows, *beside)) and paper.left() >= FOOTNOTE:
         paper.rule()
-        paper.text(0, paper.y + 11, sheet.words.say("papers.boxed"), 9)
-        paper.skip(16)
+        paper.text(0, paper.y + 11, sheet.say("papers.boxed"), 9)
+        paper.skip(FOOTNOTE)
+
+
+def _at_side(line: BlockLine, catalogue: Catalogue) -> BlockLine:
+    """What goes to the grinder from the middle of the animal is told with side 1."""
+    grind = line.side == 0 and catalogue.cuts[line.cut].kind == "to_trim"
+    return replace(line, side=1) if grind else line
 
 
 def _rows(sheet: LotSheet, lines: Sequence[BlockLine], *, several: bool) -> list[Row]:
+    owners: Mapping[int, str] = sheet.owners if several else {}
     return [
-        block_row(line, sheet.catalogue, sheet.words, sheet.owners[line.share] if several else "")
-        for line in lines
+        block_row(row, sheet.catalogue, sheet.words, owners, sheet.also)
+        for row in together(lines, sheet.catalogue)
     ]
 
 
@@ -108,18 +125,20 @@ def _draw_pools(paper: Paper, sheet: LotSheet) -> None:
     if not lines:
         return
     rows = [
-        pool_row(line, sheet.catalogue, sheet.words, sheet.owners[line.share]) for line in lines
+        pool_row(line, sheet.catalogue, sheet.words, sheet.owners[line.share], sheet.also)
+        for line in lines
     ]
     sheet.side = 0
-    if paper.left() < POOL_TITLE + POOL_ROW * len(rows):
+    if paper.left() < POOL_TITLE + height(rows, paper.room):
         paper.new_page()
-    _title(paper, sheet.words.say("papers.pools"))
+    _title(paper, sheet.say("papers.pools"))
     draw_rows(paper, rows)
     paper.rule()
 
 
-def _title(paper: Paper, text: str) -> None:
-    paper.need(90)
+def _title(paper: Paper, text: str, first: float = 60.0) -> None:
+    """A title that stands with the first row under it."""
+    paper.need(MAIN * 1.5 + first + 6)
     paper.rule(1.2)
     paper.skip(4)
     paper.text(0, paper.y + MAIN, text, MAIN, "bold")
@@ -142,11 +161,10 @@ def _foot(sheet: LotSheet, shop: ShopDetails, made: datetime) -> Foot:
 
 def _numbers(sheet: LotSheet) -> Iterator[str]:
     """The lot and the sheet, as far as they have numbers."""
-    words = sheet.words
     if sheet.lot:
-        yield words.say("papers.lot", lot=sheet.lot)
+        yield sheet.words.say("papers.lot", lot=sheet.lot)
     key = "papers.sheet" if sheet.number else "papers.not_released"
-    yield words.say(key, sheet=sheet.number)
+    yield sheet.words.say(key, sheet=sheet.number)
 
 
 def _head(paper: Paper, sheet: LotSheet) -> None:
@@ -167,7 +185,7 @@ def _head_left(paper: Paper, sheet: LotSheet) -> float:
         paper.text(0, 20, told, CORNER, "bold")
         paper.text(0, 38, species, MAIN * 0.8, "semibold")
         return 58.0
-    told = words.say("papers.side", side=sheet.side)
+    told = sheet.say("papers.side", side=sheet.side)
     paper.text(0, 20, told, CORNER, "bold")
     known = side_weights(carcass, sheet.catalogue)[sheet.side - 1]
     weight = words.say(f"papers.weight_{known.basis}", weight=pounds_text(known.hanging_ng))

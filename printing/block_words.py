@@ -1,6 +1,6 @@
 """The plan's lines as rows of the block sheet, in words: what is cut, how, and whose it is."""
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
 
 from printing.block_row import Row
@@ -12,6 +12,7 @@ from shared.cutting.order import Package
 from shared.units import LENGTH_UNITS_PER_INCH, length_text, pounds_text, weight_text
 
 NO_BREAK = "\u00a0"
+LONGEST_HEADING = 32
 
 
 def merged(lines: Iterable[BlockLine], catalogue: Catalogue) -> list[BlockLine]:
@@ -32,57 +33,150 @@ def merged(lines: Iterable[BlockLine], catalogue: Catalogue) -> list[BlockLine]:
     return list(rows.values())
 
 
-def block_row(line: BlockLine, catalogue: Catalogue, words: Words, owner: str) -> Row:
-    """One row of a side; `owner` is "" where the whole side is one owner's."""
+def together(lines: Iterable[BlockLine], catalogue: Catalogue) -> list[tuple[BlockLine, ...]]:
+    """What is cut alike of one cut on one side, for all its owners: one row of the sheet.
+
+    Owners come in the order of their place from the head end, where the plan gives each one.
+    Worked number: 4 T-bones of one owner and 4 of another, all 1 in, are one row of 8.
+    """
+    rows: dict[tuple[object, ...], list[BlockLine]] = {}
+    for line in lines:
+        open_trim = catalogue.cuts[line.cut].kind == "to_trim"
+        alike = () if open_trim else (line.way, line.thickness, line.piece_weight, line.ribs)
+        asked = () if open_trim else (line.package, line.finishes, line.from_rest, line.differs)
+        key = (line.carcass, line.side, line.primal, line.cut, line.note, *alike, *asked)
+        rows.setdefault(key, []).append(line)
+    return [tuple(sorted(row, key=_from_head)) for row in rows.values()]
+
+
+def block_row(
+    lines: Sequence[BlockLine],
+    catalogue: Catalogue,
+    words: Words,
+    owners: Mapping[int, str],
+    also: Words | None = None,
+) -> Row:
+    """One row of a side; `owners` is empty where the whole side is one owner's."""
+    line = _sum(lines)
     open_trim = catalogue.cuts[line.cut].kind == "to_trim"
     size, unit = _size(line, words)
     count = str(line.count) if line.count else "<1"
+    several = len(lines) > 1 and bool(owners)
+    told = [", ".join(_details(line, catalogue, one)) for one in (words, also) if one]
+    names = [_name(line, catalogue, one) for one in (words, also) if one]
+    primals = [
+        capital(one.name(catalogue.species, f"primal.{line.primal}"))
+        for one in (words, also)
+        if one
+    ]
     return Row(
         count="" if open_trim else count,
         size=size,
         unit=unit,
-        name=_name(line, catalogue, words),
-        details=", ".join(_details(line, catalogue, words)),
-        owner=owner,
+        name=names[0],
+        details=told[0],
+        owner=_whose(lines, owners, [words, *([also] if also else [])], open_trim=open_trim),
         note=line.note,
-        group=capital(words.name(catalogue.species, f"primal.{line.primal}")),
+        group=_heading(primals),
         differs=line.differs and not (open_trim and not line.note),
+        second=names[-1] if also else "",
+        second_details=told[-1] if also else "",
+        several=several,
     )
 
 
-def pool_row(line: PoolLine, catalogue: Catalogue, words: Words, owner: str) -> Row:
+def pool_row(
+    line: PoolLine,
+    catalogue: Catalogue,
+    words: Words,
+    owner: str,
+    also: Words | None = None,
+) -> Row:
     """One row of the table at the end: pounds, lean, product, packages and owner."""
-    species = catalogue.species
-    name = [words.name(species, f"cut.{line.cut}", 2)]
-    name += [words.name(species, f"finish.{one}") for one in line.finishes]
-    from_fat = words.say("papers.lean_and_fat", lean=_lb(line.lean_ng), fat=_lb(line.fat_ng))
-    details = [from_fat] if line.lean_ng or line.fat_ng else []
-    if line.added is not None:
-        stock = words.say(f"stock.{line.added}")
-        added = words.say("stock.pounds_added", pounds=pounds_text(line.added_ng), stock=stock)
-        details.append(added)
-    if line.seasoning:
-        name = line.seasoning.replace("_", " ")
-        details.append(words.say("asked.seasoning", seasoning=name))
-    details += _package(line.package, words)
-    if line.from_rest:
-        details.insert(0, words.say("papers.rest"))
+    names = [_pool_name(line, catalogue, one) for one in (words, also) if one]
+    told = [", ".join(_pool_details(line, one)) for one in (words, also) if one]
+    leans = [one.say("papers.lean") for one in (words, also) if one]
     return Row(
         count=pounds_text(line.weight_ng).removesuffix(f"{NO_BREAK}lb"),
         size="" if line.lean is None else str(line.lean),
-        unit=words.say("papers.lean"),
-        name=capital(", ".join(name)),
-        details=", ".join(details),
+        unit=leans[0],
+        name=names[0],
+        details=told[0],
         owner=owner,
         note=line.note,
-        group=words.say("papers.pounds"),
+        group="",
         differs=line.differs,
+        second=names[-1] if also else "",
+        second_details=told[-1] if also else "",
+        count_unit="lb",
     )
 
 
 def owner_names(question_owners: Mapping[int, str], own: Mapping[int, str]) -> dict[int, str]:
     """Each share's owner as the sheet names him."""
     return {number: own.get(number) or name for number, name in question_owners.items()}
+
+
+def _pool_name(line: PoolLine, catalogue: Catalogue, words: Words) -> str:
+    species = catalogue.species
+    name = [words.name(species, f"cut.{line.cut}", 2)]
+    name += [words.name(species, f"finish.{one}") for one in line.finishes]
+    return capital(", ".join(name))
+
+
+def _pool_details(line: PoolLine, words: Words) -> Iterable[str]:
+    if line.from_rest:
+        yield words.say("papers.rest")
+    if line.lean_ng or line.fat_ng:
+        yield words.say("papers.lean_and_fat", lean=_lb(line.lean_ng), fat=_lb(line.fat_ng))
+    if line.added is not None:
+        stock = words.say(f"stock.{line.added}")
+        yield words.say("stock.pounds_added", pounds=pounds_text(line.added_ng), stock=stock)
+    if line.seasoning:
+        name = line.seasoning.replace("_", " ")
+        yield words.say("asked.seasoning", seasoning=name)
+    yield from _package(line.package, words)
+
+
+def _heading(primals: Sequence[str]) -> str:
+    """A primal in both languages where that is short, else in the first."""
+    both = " · ".join(dict.fromkeys(primals))
+    return both if len(both) <= LONGEST_HEADING else primals[0]
+
+
+def _from_head(line: BlockLine) -> tuple[bool, int, int]:
+    return (line.start is None, line.start or 0, line.share)
+
+
+def _sum(lines: Sequence[BlockLine]) -> BlockLine:
+    """The lines of a row as one; a length only where all have it."""
+    first = lines[0]
+    sizes = {one.size for one in lines}
+    return replace(
+        first,
+        count=sum(one.count for one in lines),
+        weight_ng=sum(one.weight_ng for one in lines),
+        size=first.size if len(sizes) == 1 else None,
+    )
+
+
+def _whose(
+    lines: Sequence[BlockLine],
+    owners: Mapping[int, str],
+    languages: Sequence[Words],
+    *,
+    open_trim: bool,
+) -> str:
+    """The owners of a row, each with his count, in the order they lie where the plan says so."""
+    if not owners:
+        return ""
+    if len(lines) == 1 or open_trim:
+        return ", ".join(dict.fromkeys(owners[one.share] for one in lines))
+    each = [f"{one.count or '<1'}{NO_BREAK}{owners[one.share]}" for one in lines]
+    if any(one.start is None for one in lines):
+        return ", ".join(each)
+    told = " / ".join(dict.fromkeys(one.say("block.from_head") for one in languages))
+    return f"{told}: {', '.join(each)}"
 
 
 def _name(line: BlockLine, catalogue: Catalogue, words: Words) -> str:

@@ -100,12 +100,16 @@ class ExpectedYields(Row):
     station_id: Mapped[int] = mapped_column(ForeignKey("stations.id"))
 
 
-class OwnFigureRules(Row):
-    """Whether the shop's own figures are used; one row."""
+class BlockRules(Row):
+    """Whether the shop's own figures are used, and the sheet's language; one row."""
 
-    __tablename__ = "own_figure_rules"
-    __table_args__ = (CheckConstraint("id = 1", name="one_row"),)
+    __tablename__ = "block_rules"
+    __table_args__ = (
+        CheckConstraint("id = 1", name="one_row"),
+        CheckConstraint("sheet_words IN ('window', 'en', 'es', 'both')", name="words"),
+    )
 
     id: Mapped[Id] = mapped_column(autoincrement=False)
-    used: Mapped[bool]
+    own_figures: Mapped[bool]
+    sheet_words: Mapped[str]
     version: Mapped[int]

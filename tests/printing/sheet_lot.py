@@ -66,6 +66,8 @@ def sheet_of(
     paper: PaperSize = "letter",
     language: str = "en",
     notes: dict[int, str] | None = None,
+    also: str = "",
+    allergens: dict[str, tuple[str, ...]] | None = None,
 ) -> bytes:
     """Its block sheet."""
     return block_sheet(
@@ -79,4 +81,6 @@ def sheet_of(
         made=MADE,
         words=Words(language, strict=True),
         note_by_share=notes,
+        also=Words(also, strict=True) if also else None,
+        allergens=allergens,
     )

@@ -67,7 +67,7 @@ def test_the_table_at_the_end_has_pounds_and_lean() -> None:
     for line in pool_lines(lot.question, lot.answer, lot.catalogue):
         pounds = _plain(pounds_text(line.weight_ng)).removesuffix(" lb")
         lean, fat = (_plain(pounds_text(ng)) for ng in (line.lean_ng, line.fat_ng))
-        assert f"{pounds} {line.lean} % lean" in text
+        assert f"{pounds} lb {line.lean} % lean" in text
         assert f"{lean} lean and {fat} fat" in text
     assert "Grinder, stew, sausage, bones and fat" in text
 

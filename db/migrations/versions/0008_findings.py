@@ -31,7 +31,7 @@ def upgrade() -> None:
 
 def downgrade() -> None:
     """The tables go."""
-    for table in (*LOCKED, "own_figure_rules"):
+    for table in (*LOCKED, "block_rules"):
         op.drop_table(table)
 
 
@@ -107,16 +107,20 @@ def create_figures() -> None:
         op.f("ix_expected_yields_order_id_line"), "expected_yields", ["order_id", "line"]
     )
     op.create_table(
-        "own_figure_rules",
+        "block_rules",
         sa.Column("id", BIG, nullable=False, autoincrement=False),
-        sa.Column("used", FLAG, nullable=False),
+        sa.Column("own_figures", FLAG, nullable=False),
+        sa.Column("sheet_words", sa.Text(), nullable=False),
         sa.Column("version", BIG, nullable=False),
-        sa.CheckConstraint("id = 1", name=op.f("ck_own_figure_rules_one_row")),
-        sa.PrimaryKeyConstraint("id", name=op.f("pk_own_figure_rules")),
+        sa.CheckConstraint("id = 1", name=op.f("ck_block_rules_one_row")),
+        sa.CheckConstraint(
+            "sheet_words IN ('window', 'en', 'es', 'both')", name=op.f("ck_block_rules_words")
+        ),
+        sa.PrimaryKeyConstraint("id", name=op.f("pk_block_rules")),
         sqlite_strict=True,
     )
     off = "0" if op.get_bind().dialect.name == "sqlite" else "false"
-    op.execute(f"INSERT INTO own_figure_rules VALUES (1, {off}, 1)")
+    op.execute(f"INSERT INTO block_rules VALUES (1, {off}, 'window', 1)")
 
 
 def create(table: str, *columns: Any) -> None:
