@@ -32,9 +32,9 @@ class LotSheet:
     also: Words | None = None
     allergens: Mapping[str, tuple[str, ...]] = field(default_factory=dict[str, tuple[str, ...]])
 
-    def say(self, key: str, **data: object) -> str:
+    def say(self, key: str, **data: str | int) -> str:
         """A sentence in each of the sheet's languages, the same one once."""
-        told = [words.say(key, **data) for words in (self.words, self.also) if words]
+        told = [words.say(key, 1, **data) for words in (self.words, self.also) if words]
         return " · ".join(dict.fromkeys(told))
 
     def second(self) -> "LotSheet | None":

@@ -11,7 +11,7 @@ from datetime import datetime
 from printing.barcode import bars, draw_bars, module_points
 from printing.block_cautions import cautions
 from printing.block_lot import LotSheet
-from printing.block_row import MAIN, Row, boxed, draw_rows, height
+from printing.block_row import LEAD, MAIN, Row, boxed, draw_rows, height
 from printing.block_words import block_row, merged, owner_names, pool_row, together
 from printing.letterhead import day_text, time_text
 from printing.page import Foot, Paper
@@ -141,8 +141,10 @@ def _title(paper: Paper, text: str, first: float = 60.0) -> None:
     paper.need(MAIN * 1.5 + first + 6)
     paper.rule(1.2)
     paper.skip(4)
-    paper.text(0, paper.y + MAIN, text, MAIN, "bold")
-    paper.skip(MAIN * 1.5)
+    for line in wrap(text, "bold", MAIN, paper.room):
+        paper.text(0, paper.y + MAIN, line, MAIN, "bold")
+        paper.skip(MAIN * LEAD)
+    paper.skip(4)
 
 
 def _foot(sheet: LotSheet, shop: ShopDetails, made: datetime) -> Foot:

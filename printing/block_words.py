@@ -112,6 +112,11 @@ def pool_row(
     )
 
 
+def _short(name: str) -> str:
+    """A name kept on one line where it is no longer than a few words."""
+    return name.replace(" ", NO_BREAK) if len(name) <= LONGEST_HEADING else name
+
+
 def owner_names(question_owners: Mapping[int, str], own: Mapping[int, str]) -> dict[int, str]:
     """Each share's owner as the sheet names him."""
     return {number: own.get(number) or name for number, name in question_owners.items()}
@@ -172,7 +177,7 @@ def _whose(
         return ""
     if len(lines) == 1 or open_trim:
         return ", ".join(dict.fromkeys(owners[one.share] for one in lines))
-    each = [f"{one.count or '<1'}{NO_BREAK}{owners[one.share]}" for one in lines]
+    each = [f"{one.count or '<1'}{NO_BREAK}{_short(owners[one.share])}" for one in lines]
     if any(one.start is None for one in lines):
         return ", ".join(each)
     told = " / ".join(dict.fromkeys(one.say("block.from_head") for one in languages))
