@@ -166,6 +166,12 @@ class CoolerDialog(QDialog):
             ),
             Column("place", lambda: self.tr("Hangs at"), lambda one: one.place or "—", width=88),
             Column("owners", lambda: self.tr("Owners"), lambda one: one.owners, stretch=True),
+            *self._when(),
+        ]
+
+    def _when(self) -> list[Column[Hanging]]:
+        words = self.bench.words
+        return [
             count_column(
                 "days", lambda: self.tr("Days"), lambda one: days_hanging(one, self._today()), 56
             ),

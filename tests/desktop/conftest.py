@@ -4,7 +4,6 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QEvent
 from PySide6.QtWidgets import QApplication
 
 from db.store import Store
@@ -34,10 +33,8 @@ def dressed(qapp: QApplication, worn: Theme) -> Iterator[Theme]:
     if theme.theme_of() != worn:
         theme.apply(qapp, worn)
     yield worn
-    while (left_open := qapp.activeModalWidget()) is not None:
-        left_open.close()
-        qapp.sendPostedEvents(left_open, QEvent.Type.DeferredDelete.value)
-        if qapp.activeModalWidget() is left_open:
+    for left_open in qapp.topLevelWidgets():
+        if left_open.isVisible():
             left_open.hide()
     if theme.theme_of() != worn:
         theme.apply(qapp, worn)
