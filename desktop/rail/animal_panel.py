@@ -31,7 +31,7 @@ class AnimalPanel(SidePanel):
     Signals:
         move_wanted: carries the Move whose button was pressed.
         check_in_wanted, correction_wanted, loss_wanted, tags_wanted, dressing_wanted, hold_wanted,
-            scales_wanted: their buttons.
+            scales_wanted, report_wanted: their buttons.
         hook_said: where it hangs was typed.
     """
 
@@ -43,6 +43,7 @@ class AnimalPanel(SidePanel):
     dressing_wanted = Signal()
     hold_wanted = Signal()
     scales_wanted = Signal()
+    report_wanted = Signal()
     hook_said = Signal(str)
 
     def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
@@ -62,8 +63,10 @@ class AnimalPanel(SidePanel):
         self.gone = Words("body", "contested", self).wrapped()
         self.hook = TextField(self, most=40)
         self.check_in = button(self, main=True)
-        self.rare = RareButtons(6, self)
-        self.correct, self.lose, self.dress, self.hold, self.tags, self.scales = self.rare.buttons
+        self.rare = RareButtons(7, self)
+        rare = self.rare.buttons
+        self.correct, self.lose, self.dress, self.hold, self.tags, self.report = rare[:6]
+        self.scales = rare[6]
         top = row(gap=GROUP)
         top.addWidget(self.tag, 1)
         top.addWidget(self.state, alignment=Qt.AlignmentFlag.AlignVCenter)
@@ -91,6 +94,7 @@ class AnimalPanel(SidePanel):
         self.dress.clicked.connect(self.dressing_wanted)
         self.hold.clicked.connect(self.hold_wanted)
         self.scales.clicked.connect(self.scales_wanted)
+        self.report.clicked.connect(self.report_wanted)
         self.hook.committed.connect(self._said_hook)
 
     def retranslate(self) -> None:
@@ -100,6 +104,7 @@ class AnimalPanel(SidePanel):
         self.correct.setText(self.tr("Correct a weight (F8)"))
         self.lose.setText(self.tr("A part is gone (F9)"))
         self.tags.setText(self.tr("Print its tags (Ctrl+P)"))
+        self.report.setText(self.tr("Producer's report"))
         self.scales.setText(self.tr("Scales (Ctrl+E)"))
         self.dress.setText(self.tr("Dressing (Ctrl+D)"))
         self._say()
@@ -109,7 +114,15 @@ class AnimalPanel(SidePanel):
         self.seen = seen
         self.weights.show_animal(seen)
         shown = seen is not None and seen.animal.state != "booked"
-        for part in (self.weights, self.correct, self.lose, self.tags, self.dress, self.hold):
+        for part in (
+            self.weights,
+            self.correct,
+            self.lose,
+            self.tags,
+            self.dress,
+            self.hold,
+            self.report,
+        ):
             part.setVisible(shown)
         self.rare.lay()
         self.check_in.setVisible(seen is not None)
@@ -126,6 +139,14 @@ class AnimalPanel(SidePanel):
             made.setFocus(Qt.FocusReason.OtherFocusReason)
             return
         self.check_in.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def focus_forward(self) -> bool:
+        """Go to the next step forward that needs no reason; False when there is none."""
+        for move, made in self.moves:
+            if not move.back and not move.needs_reason:
+                made.setFocus(Qt.FocusReason.OtherFocusReason)
+                return True
+        return False
 
     def _show_moves(self) -> None:
         for _, made in self.moves:

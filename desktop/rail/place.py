@@ -11,23 +11,15 @@ from desktop.fields import ChoiceField
 from desktop.look.space import EDGE, GROUP, TOGETHER, column, row
 from desktop.panels.empty import EmptyState
 from desktop.panels.heading import Words
-from desktop.places import Place
+from desktop.rail.actions import RailActions
 from desktop.rail.animal_columns import animal_columns
 from desktop.rail.animal_panel import AnimalPanel
-from desktop.rail.check_in import CheckInDialog
-from desktop.rail.correction import CorrectionDialog
-from desktop.rail.deer import DeerDialog
-from desktop.rail.dressing_dialog import DressingDialog
-from desktop.rail.holding import hold_or_let_go
 from desktop.rail.in_a_row import InARow
 from desktop.rail.loss import LossDialog
-from desktop.rail.scales_dialog import ScalesDialog
 from desktop.rail.seen import see
 from desktop.rail.state_words import reason_words
-from desktop.rail.tags import tag_pdf
 from desktop.rail.telling import tell
 from desktop.rail.telling_words import gone_words, lost_words
-from desktop.rail.week_dialog import WeekDialog
 from desktop.tables import RowsModel, Table
 from shared.shop.animals import Animal
 from shared.shop.lists import AnimalRow
@@ -48,7 +40,7 @@ IN_HAND: tuple[AnimalState, ...] = (
 )
 
 
-class RailPlace(Place):
+class RailPlace(RailActions):
     """Animals arrive here: tags, live and hot weights, inspection, and what hangs where."""
 
     key = "rail"
@@ -103,6 +95,7 @@ class RailPlace(Place):
         self.panel.dressing_wanted.connect(self.dress)
         self.panel.hold_wanted.connect(self.hold)
         self.panel.scales_wanted.connect(self.set_scales)
+        self.panel.report_wanted.connect(self.print_report)
         self.panel.hook_said.connect(self._hook)
         self.panel.weights.kept.connect(self._weighed)
         self.panel.weights.done.connect(self._animal_done)
@@ -124,11 +117,6 @@ class RailPlace(Place):
             made = QShortcut(QKeySequence(keys), self)
             made.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
             made.activated.connect(do)
-
-    def plan_week(self) -> None:
-        """Ask for the kill days and what they take."""
-        self.dialog = WeekDialog(self.bench, self)
-        self.dialog.open()
 
     def title(self) -> str:
         return self.tr("Rail")
@@ -179,52 +167,6 @@ class RailPlace(Place):
                     self.table.choose(at)
                     return
 
-    def check_in(self) -> None:
-        """Tag the chosen animal, or correct its tag, sex and age."""
-        seen = self.panel.seen
-        if seen is not None:
-            kind = DeerDialog if seen.animal.species == "deer" else CheckInDialog
-            dialog = kind(self.bench, seen.animal, self)
-            dialog.accepted.connect(self._checked_in)
-            self._open(dialog)
-
-    def correct(self) -> None:
-        """Correct one of its weights."""
-        seen = self.panel.seen
-        if seen is not None and any(one.current for one in seen.weighings):
-            dialog = CorrectionDialog(self.bench, seen, self)
-            dialog.accepted.connect(self._written)
-            self._open(dialog)
-
-    def dress(self) -> None:
-        """Say how the chosen carcass was dressed."""
-        seen = self.panel.seen
-        if seen is not None and seen.animal.state != "booked":
-            dialog = DressingDialog(self.bench, seen, self)
-            dialog.accepted.connect(self._written)
-            self._open(dialog)
-
-    def set_scales(self) -> None:
-        """The settings of this station's scales, with the line live."""
-        self.panel.weights.strip.let_go()
-        dialog = ScalesDialog(self.bench, self)
-        dialog.finished.connect(lambda _how: self.panel.weights.strip.read())
-        self._open(dialog)
-
-    def hold(self) -> None:
-        """Hold the chosen animal for a result, or let it go with what came of it."""
-        seen = self.panel.seen
-        if seen is not None and seen.animal.state != "booked" and hold_or_let_go(self.bench, seen):
-            self._written()
-
-    def lose(self) -> None:
-        """Record a part that is gone."""
-        seen = self.panel.seen
-        if seen is not None and seen.animal.state != "booked":
-            dialog = LossDialog(self.bench, seen, self)
-            dialog.accepted.connect(self._lost)
-            self._open(dialog)
-
     def show_cooler(self) -> None:
         """What hangs and until when, and the temperatures of its rooms."""
         from desktop.rail.cooler_dialog import CoolerDialog
@@ -242,22 +184,6 @@ class RailPlace(Place):
         seen = self.panel.seen
         if seen is not None and seen.animal.species in ASKED:
             self._open(GradesDialog(self.bench, seen, self))
-
-    def print_tags(self) -> None:
-        """The tags of its sides, to look at and print."""
-        seen = self.panel.seen
-        if seen is None or not seen.animal.tag:
-            return
-        pdf = tag_pdf(self.bench, seen)
-        if pdf is None:
-            self.bench.messages.tell(
-                self.tr("No tag"), self.tr("The owners' names don't fit on one tag.")
-            )
-            return
-        from desktop.preview import show_paper  # reads PDF pages: only when a paper is wanted
-
-        title = self.tr("Tag {tag}").format(tag=seen.animal.tag)
-        self.dialog = show_paper(self.bench, pdf, title, "label", self)
 
     def move_on(self, move: Move) -> None:
         """Move the chosen animal to another state, with a reason where one is needed."""
@@ -286,13 +212,10 @@ class RailPlace(Place):
             said = gone_words(self.bench, seen, touched)
             self.bench.messages.tell(self.tr("Tell the owners"), said)
         self._written()
-        if self.panel.seen is not None:
+        if self.in_a_row.going and end in ("hanging", *ENDED):
+            self.in_a_row.next_tag()
+        elif self.panel.seen is not None:
             self.panel.focus_move()
-
-    def _open(self, dialog: QDialog) -> None:
-        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        self.dialog = dialog
-        dialog.open()
 
     def _moved(self, row: AnimalRow | None) -> None:
         if self.table.hasFocus():
@@ -319,8 +242,8 @@ class RailPlace(Place):
             return
         if seen.animal.state == "booked":
             self.check_in()
-        elif not self.panel.weights.focus_next():
-            self.in_a_row.tag.complain(self.tr("Everything due is weighed."))
+        elif not self.panel.weights.focus_next() and not self.panel.focus_forward():
+            self.in_a_row.tag.complain(self.tr("Everything due is done."))
             self.in_a_row.tag.line.selectAll()
 
     def _animal_done(self) -> None:

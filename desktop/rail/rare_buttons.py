@@ -1,5 +1,6 @@
 """Buttons for what is done now and then, two abreast where their words fit, else one by one."""
 
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QGridLayout, QPushButton, QSizePolicy, QWidget
 
@@ -30,7 +31,8 @@ class RareButtons(QWidget):
         for one in self.buttons:
             self._grid.removeWidget(one)
         for at, one in enumerate(shown):
-            self._grid.addWidget(one, at // abreast, at % abreast)
+            left = Qt.AlignmentFlag.AlignLeft
+            self._grid.addWidget(one, at // abreast, at % abreast, left)
         self._grid.setColumnStretch(0, 1)
         self._grid.setColumnStretch(1, abreast - 1)
 

@@ -1,4 +1,4 @@
-"""The tags of a carcass on the rail, as paper."""
+"""The rail's papers: the tags of a carcass, and the producer's report of its lot."""
 
 from typing import TYPE_CHECKING
 
@@ -28,3 +28,15 @@ def tag_pdf(bench: "Bench", seen: SeenAnimal) -> bytes | None:
         )
     except ValueError:
         return None
+
+
+def report_pdf(bench: "Bench", seen: SeenAnimal) -> bytes | None:
+    """What came, what it weighed, what was lost and what became of it, for its producer."""
+    from printing.producer_report import producer_report  # draws: only when it is wanted
+
+    with bench.store.read() as work:
+        trace = work.trace.of_lot(seen.animal.lot_id)
+        shop = work.shop.details()
+    if trace is None:
+        return None
+    return producer_report(trace, shop=shop, made=bench.now(), words=bench.words)

@@ -2,7 +2,7 @@
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QGridLayout, QWidget
 
@@ -129,7 +129,8 @@ class Weights(QWidget):
         odd = self.stage == "cooler" and abreast == 2
         for at, one in enumerate(laid):
             spot = at if not odd or at == 0 else at + 1
-            self._grid.addWidget(one, spot // abreast, spot % abreast)
+            top = Qt.AlignmentFlag.AlignTop
+            self._grid.addWidget(one, spot // abreast, spot % abreast, top)
         self._grid.setColumnStretch(0, 1)
         self._grid.setColumnStretch(1, abreast - 1)
 

@@ -1,0 +1,121 @@
+"""What may be asked of the chosen animal at the rail, each in its dialog, and its papers."""
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QDialog
+
+from desktop.places import Place
+from desktop.rail.animal_panel import AnimalPanel
+from desktop.rail.check_in import CheckInDialog
+from desktop.rail.correction import CorrectionDialog
+from desktop.rail.deer import DeerDialog
+from desktop.rail.dressing_dialog import DressingDialog
+from desktop.rail.holding import hold_or_let_go
+from desktop.rail.loss import LossDialog
+from desktop.rail.scales_dialog import ScalesDialog
+from desktop.rail.tags import report_pdf, tag_pdf
+from desktop.rail.week_dialog import WeekDialog
+
+if TYPE_CHECKING:
+    from desktop.preview import Kind
+
+
+class RailActions(Place):
+    """The rail's dialogs; the place itself says what follows them."""
+
+    panel: AnimalPanel
+    dialog: QDialog | None
+
+    def _written(self) -> None:
+        raise NotImplementedError
+
+    def _checked_in(self) -> None:
+        raise NotImplementedError
+
+    def _lost(self) -> None:
+        raise NotImplementedError
+
+    def plan_week(self) -> None:
+        """Ask for the kill days and what they take."""
+        self.dialog = WeekDialog(self.bench, self)
+        self.dialog.open()
+
+    def check_in(self) -> None:
+        """Tag the chosen animal, or correct its tag, sex and age."""
+        seen = self.panel.seen
+        if seen is not None:
+            kind = DeerDialog if seen.animal.species == "deer" else CheckInDialog
+            dialog = kind(self.bench, seen.animal, self)
+            dialog.accepted.connect(self._checked_in)
+            self._open(dialog)
+
+    def correct(self) -> None:
+        """Correct one of its weights."""
+        seen = self.panel.seen
+        if seen is not None and any(one.current for one in seen.weighings):
+            dialog = CorrectionDialog(self.bench, seen, self)
+            dialog.accepted.connect(self._written)
+            self._open(dialog)
+
+    def dress(self) -> None:
+        """Say how the chosen carcass was dressed."""
+        seen = self.panel.seen
+        if seen is not None and seen.animal.state != "booked":
+            dialog = DressingDialog(self.bench, seen, self)
+            dialog.accepted.connect(self._written)
+            self._open(dialog)
+
+    def set_scales(self) -> None:
+        """The settings of this station's scales, with the line live."""
+        self.panel.weights.strip.let_go()
+        dialog = ScalesDialog(self.bench, self)
+        dialog.finished.connect(lambda _how: self.panel.weights.strip.read())
+        self._open(dialog)
+
+    def hold(self) -> None:
+        """Hold the chosen animal for a result, or let it go with what came of it."""
+        seen = self.panel.seen
+        if seen is not None and seen.animal.state != "booked" and hold_or_let_go(self.bench, seen):
+            self._written()
+
+    def lose(self) -> None:
+        """Record a part that is gone."""
+        seen = self.panel.seen
+        if seen is not None and seen.animal.state != "booked":
+            dialog = LossDialog(self.bench, seen, self)
+            dialog.accepted.connect(self._lost)
+            self._open(dialog)
+
+    def print_tags(self) -> None:
+        """The tags of its sides, to look at and print."""
+        seen = self.panel.seen
+        if seen is None or not seen.animal.tag:
+            return
+        pdf = tag_pdf(self.bench, seen)
+        if pdf is None:
+            self.bench.messages.tell(
+                self.tr("No tag"), self.tr("The owners' names don't fit on one tag.")
+            )
+            return
+        self._show_paper(pdf, self.tr("Tag {tag}").format(tag=seen.animal.tag), "label")
+
+    def print_report(self) -> None:
+        """The producer's report of its lot, to look at and print."""
+        seen = self.panel.seen
+        if seen is not None:
+            self.bench.work.run(report_pdf, self.bench, seen, then=self._show_report, key="report")
+
+    def _show_report(self, pdf: bytes | None) -> None:
+        if pdf is not None:
+            self._show_paper(pdf, self.tr("Producer's report"), "paper")
+
+    def _show_paper(self, pdf: bytes, title: str, kind: "Kind") -> None:
+        from desktop.preview import show_paper  # reads PDF pages: only when a paper is wanted
+
+        self.dialog = show_paper(self.bench, pdf, title, kind, self)
+
+    def _open(self, dialog: QDialog) -> None:
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        self.dialog = dialog
+        dialog.open()
