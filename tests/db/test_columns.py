@@ -145,7 +145,10 @@ def test_every_amount_in_the_file_is_an_integer(store: Store, work: Work, store_
 def test_no_column_of_the_file_can_hold_a_real_number(store_path: Path) -> None:
     """STRICT tables hold what their column says, and none says REAL or ANY."""
     connection = sqlite3.connect(store_path)
-    tables = connection.execute("SELECT name FROM sqlite_master WHERE type = 'table'").fetchall()
+    # The text index (FTS5) keeps words alone, in tables of SQLite's own that can't be strict.
+    tables = connection.execute(
+        "SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT GLOB 'find_*'"
+    ).fetchall()
     kinds = {
         row[2]
         for (name,) in tables
