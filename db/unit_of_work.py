@@ -16,10 +16,12 @@ from db.repositories.calendar import CalendarBook
 from db.repositories.calls import CallBook
 from db.repositories.cooler import CoolerBook
 from db.repositories.customers import CustomerBook
+from db.repositories.findings import BlockBook
 from db.repositories.ledger import LedgerBook
 from db.repositories.lots import LotBook
 from db.repositories.news import NewsBook
 from db.repositories.orders import OrderBook
+from db.repositories.own_figures import YieldBook
 from db.repositories.packages import PackageBook
 from db.repositories.papers import ChangeBook, PaperBook
 from db.repositories.payments import PaymentBook
@@ -32,6 +34,7 @@ from db.repositories.scales import ScaleBook
 from db.repositories.search import SearchBook
 from db.repositories.shop import ShopBook
 from db.repositories.trace import TraceBook
+from db.repositories.usual import UsualBook
 from db.repositories.waiting import WaitingBook
 from db.repositories.weighings import WeighingBook
 from shared.shop.people import Person, Station
@@ -204,3 +207,18 @@ class Work:
     def cooler(self) -> CoolerBook:
         """What hangs, hang wishes, temperatures, and measures for grading."""
         return CoolerBook(self._desk)
+
+    @cached_property
+    def block(self) -> BlockBook:
+        """What the block ticks, reads and reports."""
+        return BlockBook(self._desk)
+
+    @cached_property
+    def usual(self) -> UsualBook:
+        """The shop's own usual lines, and how it cuts split sides."""
+        return UsualBook(self._desk)
+
+    @cached_property
+    def yields(self) -> YieldBook:
+        """What carcasses were to give and gave: the shop's own figures."""
+        return YieldBook(self._desk)

@@ -9,6 +9,7 @@ from db.choice_text import choice_from
 from db.desk import Desk
 from db.problems import StoreBug
 from db.repositories.arrivals import dressings_of
+from db.repositories.findings import as_the_block_cut
 from db.repositories.losses import losses_of, measured_of
 from db.repositories.lot_shares import shares_of
 from db.repositories.shop import ShopBook
@@ -43,7 +44,7 @@ NOTHING_LEFT = ("condemned", "refused")
 
 
 def question_of(desk: Desk, lot_id: int, *, at_block: bool) -> Question:
-    """The whole question; ten queries however many animals, owners and lines there are."""
+    """The whole question; twelve queries however many animals, owners and lines there are."""
     run = desk.connection.execute
     animals = run(
         select(*CARCASS_COLUMNS)
@@ -73,7 +74,8 @@ def question_of(desk: Desk, lot_id: int, *, at_block: bool) -> Question:
         for one in shares_of(desk.connection, lot_id)
     )
     settings = ShopBook(desk).planner_settings(animals[0].species, at_block=at_block)
-    return Question(carcasses, shares, choices_of_lot(desk, lot_id), settings)
+    choices = as_the_block_cut(desk.connection, ids, choices_of_lot(desk, lot_id))
+    return Question(carcasses, shares, choices, settings)
 
 
 def _carcass(

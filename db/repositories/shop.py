@@ -6,6 +6,7 @@ from sqlalchemy import delete, select
 
 from db.desk import Desk
 from db.tables.people import OwnLengths, OwnNames, Shop
+from db.tables.usual import UsualRules
 from shared.cutting.order import Settings
 from shared.shop.details import HangingBasis, PaperSize, ShopDetails
 from shared.shop.problems import StaleEdit
@@ -86,11 +87,13 @@ class ShopBook:
         desk.record("shop", 1, "named", key=key, text=text, language=language)
 
     def planner_settings(self, species: str, *, at_block: bool = False) -> Settings:
-        """The shop's kerfs and own lengths of a species."""
+        """The shop's kerfs, own lengths of a species, and how it cuts split sides."""
         kerfs = self._desk.connection.execute(select(Shop.kerf_saw, Shop.kerf_slicer)).one()
         lengths = self._desk.connection.execute(
             select(OwnLengths.stretch, OwnLengths.length)
             .where(OwnLengths.species == species)
             .order_by(OwnLengths.stretch)
         )
-        return Settings(kerfs[0], kerfs[1], at_block, tuple((one[0], one[1]) for one in lengths))
+        alike = self._desk.connection.execute(select(UsualRules.cut_alike)).scalar_one()
+        own = tuple((one[0], one[1]) for one in lengths)
+        return Settings(kerfs[0], kerfs[1], at_block, own, cut_alike=alike)

@@ -212,7 +212,9 @@ class OrderNews(Row):
 
     __tablename__ = "order_news"
     __table_args__ = (
-        CheckConstraint("kind IN ('part_gone', 'condemned', 'refused', 'held')", name="kind"),
+        CheckConstraint(
+            "kind IN ('part_gone', 'condemned', 'refused', 'held', 'block')", name="kind"
+        ),
     )
 
     id: Mapped[Id]

@@ -253,7 +253,8 @@ class Catalogue:
     """All that is known of one species: read once from its file, checked, then never changed.
 
     `reference_side_ng` is the chilled side at which the lengths hold. `primals` are in the
-    order the block breaks them. `leanest` is the leanest the trim separates to.
+    order the block breaks them. `leanest` is the leanest the trim separates to. `also_usual` are
+    the shop's other usual lines, which it doesn't remark on.
     """
 
     species: str
@@ -272,6 +273,7 @@ class Catalogue:
     leanest: Fraction
     sources: Mapping[str, str]
     usually_split: bool = True
+    also_usual: tuple[UsualLine, ...] = ()
 
     def part_at(self, run: str, stretch: str, lane: str) -> Part | None:
         """The part that fills one lane of one stretch, or None where the lane is empty there."""

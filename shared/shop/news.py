@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import Literal
 
-NewsKind = Literal["part_gone", "condemned", "refused", "held"]
+NewsKind = Literal["part_gone", "condemned", "refused", "held", "block"]
 LostHow = Literal["falls", "less"]
 
 

@@ -162,34 +162,36 @@ def long_note() -> Hard:
     return Hard(_plan("beef", shares, choices), {1: LONG_NOTE})
 
 
+HOG: Sequence[tuple[str, Amount, int | None, tuple[str, ...]]] = (
+    ("jowl_bacon", Amount("all"), None, ("cured_smoked",)),
+    ("boneless_butt_roast", Amount("pieces", 2), None, ()),
+    ("blade_steak", Amount("slices", 8), 12, ()),
+    ("grind_butt", Amount("rest"), None, ()),
+    ("arm_steak", Amount("slices", 4), 12, ()),
+    ("picnic_roast", Amount("rest"), None, ("cured_smoked",)),
+    ("whole_ham", Amount("pieces", 1), None, ("cured_smoked",)),
+    ("ham_steak", Amount("slices", 8), 8, ("cured_smoked",)),
+    ("ham_end_roast", Amount("rest"), None, ()),
+    ("country_ribs", Amount("slices", 6), 20, ()),
+    ("rib_chop", Amount("slices", 10), 20, ()),
+    ("centre_chop", Amount("slices", 12), 12, ()),
+    ("sirloin_chop", Amount("slices", 6), 12, ()),
+    ("grind_loin", Amount("rest"), None, ()),
+    ("bacon", Amount("all"), None, ("cured_smoked", "sliced")),
+    ("spareribs", Amount("all"), None, ()),
+    ("foot", Amount("all"), None, ()),
+    ("grind_hocks", Amount("rest"), None, ()),
+    ("leaf_fat", Amount("all"), None, ()),
+    ("fatback", Amount("all"), None, ()),
+    ("heart", Amount("all"), None, ()),
+    ("liver", Amount("all"), None, ()),
+    ("grind_open", Amount("rest"), None, ()),
+)
+
+
 def two_page_hog() -> Hard:
     """A hog of which nearly every cut is wanted, a side of it on two pages."""
     shares = [Share(1, "Theodora Quist", (Holding(0, 1), Holding(0, 2)))]
-    lines: list[tuple[str, Amount, int | None, tuple[str, ...]]] = [
-        ("jowl_bacon", Amount("all"), None, ("cured_smoked",)),
-        ("boneless_butt_roast", Amount("pieces", 2), None, ()),
-        ("blade_steak", Amount("slices", 8), 12, ()),
-        ("grind_butt", Amount("rest"), None, ()),
-        ("arm_steak", Amount("slices", 4), 12, ()),
-        ("picnic_roast", Amount("rest"), None, ("cured_smoked",)),
-        ("whole_ham", Amount("pieces", 1), None, ("cured_smoked",)),
-        ("ham_steak", Amount("slices", 8), 8, ("cured_smoked",)),
-        ("ham_end_roast", Amount("rest"), None, ()),
-        ("country_ribs", Amount("slices", 6), 20, ()),
-        ("rib_chop", Amount("slices", 10), 20, ()),
-        ("centre_chop", Amount("slices", 12), 12, ()),
-        ("sirloin_chop", Amount("slices", 6), 12, ()),
-        ("grind_loin", Amount("rest"), None, ()),
-        ("bacon", Amount("all"), None, ("cured_smoked", "sliced")),
-        ("spareribs", Amount("all"), None, ()),
-        ("foot", Amount("all"), None, ()),
-        ("grind_hocks", Amount("rest"), None, ()),
-        ("leaf_fat", Amount("all"), None, ()),
-        ("fatback", Amount("all"), None, ()),
-        ("heart", Amount("all"), None, ()),
-        ("liver", Amount("all"), None, ()),
-        ("grind_open", Amount("rest"), None, ()),
-    ]
     choices = [
         Choice(
             at,
@@ -199,7 +201,7 @@ def two_page_hog() -> Hard:
             thickness=None if sixteenths is None else INCH * sixteenths // 16,
             finishes=finishes,
         )
-        for at, (cut, amount, sixteenths, finishes) in enumerate(lines, start=1)
+        for at, (cut, amount, sixteenths, finishes) in enumerate(HOG, start=1)
     ]
     sausage = Amount("pounds", weight=Weight(25, "lb"))
     choices += [

@@ -212,7 +212,11 @@ def create_news() -> None:
         text("told"),
         key("order_news", "order_id", "orders"),
         key("order_news", "animal_id", "animals"),
-        check("order_news", "kind", "kind IN ('part_gone', 'condemned', 'refused', 'held')"),
+        check(
+            "order_news",
+            "kind",
+            "kind IN ('part_gone', 'condemned', 'refused', 'held', 'block')",
+        ),
     )
     index("order_news", "order_id")
 

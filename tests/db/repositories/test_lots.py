@@ -268,7 +268,7 @@ def test_the_question_takes_as_many_queries_for_one_animal_as_for_six(
         question = reading.lots.question(lot.id)
     assert len(question.carcasses) == size
     assert len(question.choices) == 4 * size
-    assert len([one for one in statements if one.startswith("SELECT")]) == 10
+    assert len([one for one in statements if one.startswith("SELECT")]) == 12
 
 
 def test_line_numbers_are_the_lots_own_and_never_return(work: Work) -> None:

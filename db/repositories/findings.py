@@ -1,0 +1,209 @@
+"""The block: ticks, what it read, what it reports, and what the office answers."""
+
+from collections.abc import Collection, Iterable, Mapping
+from typing import Any, cast
+
+from sqlalchemy import Connection, Row, Select, func, select
+
+from db.desk import Desk
+from db.repositories.order_lists import JOINED, OWN
+from db.tables.findings import BlockAnswers, BlockFindings, BlockReads, BlockTicks
+from db.tables.findings import BlockRules as Rules
+from db.tables.lots import Animals, Lots, Shares
+from db.tables.orders import OrderLines, Orders
+from db.tables.people import Persons
+from db.weights import weight_of, weight_values
+from shared.cutting.order import Choice
+from shared.shop.findings import (
+    Answered,
+    BlockRules,
+    Finding,
+    FindingKind,
+    SheetWords,
+    as_cut,
+)
+from shared.shop.problems import Refused, StaleEdit
+
+Place = tuple[int, int, str]  # side, line, way
+
+
+def _asked() -> Select[*tuple[Any, ...]]:
+    return (
+        select(
+            *(one for one in BlockFindings.__table__.columns if one.name != "count"),
+            BlockFindings.count.label("came_out"),
+            Animals.tag,
+            Animals.place_in_lot,
+            Lots.species,
+            Persons.name.label("person"),
+            BlockAnswers.how,
+            func.coalesce(Orders.number, 0).label("order_number"),
+            func.coalesce(JOINED.name, OWN.name, "").label("owner"),
+        )
+        .join(Animals, Animals.id == BlockFindings.animal_id)
+        .join(Lots, Lots.id == Animals.lot_id)
+        .join(Persons, Persons.id == BlockFindings.person_id)
+        .outerjoin(BlockAnswers, BlockAnswers.finding_id == BlockFindings.id)
+        .outerjoin(
+            OrderLines,
+            (OrderLines.lot_id == Lots.id) & (OrderLines.line == BlockFindings.line),
+        )
+        .outerjoin(Orders, Orders.id == OrderLines.order_id)
+        .outerjoin(Shares, (Shares.lot_id == Orders.lot_id) & (Shares.number == Orders.share))
+        .outerjoin(OWN, OWN.id == Shares.customer_id)
+        .outerjoin(JOINED, JOINED.id == OWN.joined_into)
+        .order_by(BlockFindings.id)
+    )
+
+
+def _finding(row: Row[*tuple[Any, ...]]) -> Finding:
+    return Finding(
+        animal_id=row.animal_id,
+        kind=cast("FindingKind", row.kind),
+        side=row.side,
+        what=row.what,
+        line=row.line,
+        count=row.came_out,
+        length=row.length,
+        weight=weight_of(row.weight_count, row.weight_unit, row.weight_exponent),
+        ours=row.ours,
+        reason=row.reason,
+        id=row.id,
+        at=row.at,
+        person=row.person,
+        tag=row.tag,
+        species=row.species,
+        index=row.place_in_lot,
+        order_number=row.order_number,
+        owner=row.owner,
+        credit=cast("Answered | None", row.how),
+    )
+
+
+def as_the_block_cut(
+    connection: Connection, animal_ids: Collection[int], choices: Iterable[Choice]
+) -> tuple[Choice, ...]:
+    """The choices of a lot with those lines as cut that the block reports otherwise; one query."""
+    rows = connection.execute(
+        _asked().where(
+            BlockFindings.animal_id.in_(animal_ids), BlockFindings.kind == "cut_otherwise"
+        )
+    )
+    found: dict[int, list[Finding]] = {}
+    for row in rows:
+        found.setdefault(row.line, []).append(_finding(row))
+    made: list[Choice] = []
+    for choice in choices:
+        for one in found.get(choice.line, ()):
+            choice = as_cut(choice, one)  # one report after the other
+        made.append(choice)
+    return tuple(made)
+
+
+class BlockBook:
+    """`work.block`."""
+
+    def __init__(self, desk: Desk) -> None:
+        self._desk = desk
+
+    def rules(self) -> BlockRules:
+        """Own figures and the sheet's language."""
+        row = self._desk.connection.execute(
+            select(Rules.own_figures, Rules.sheet_words, Rules.version)
+        ).one()
+        return BlockRules(row[0], cast("SheetWords", row[1]), row[2])
+
+    def save_rules(self, rules: BlockRules) -> BlockRules | StaleEdit:
+        """Write them; the version read must still hold."""
+        values: dict[str, object] = {
+            "own_figures": rules.own_figures,
+            "sheet_words": rules.sheet_words,
+        }
+        stale = self._desk.edit(Rules, "block_rules", 1, rules.version, values)
+        if stale is not None:
+            return stale
+        self._desk.record("block_rules", 1, "saved", own=rules.own_figures, words=rules.sheet_words)
+        return self.rules()
+
+    def tick(self, animal_id: int, places: Collection[Place], made: bool) -> None:
+        """Places ticked as made, or their ticks taken back."""
+        told = {"animal_id": animal_id, "made": made, "at": self._desk.now, **self._desk.stamp}
+        self._desk.add_rows(
+            BlockTicks,
+            [{**told, "side": side, "line": line, "way": way} for side, line, way in places],
+        )
+
+    def ticks(self, animal_id: int) -> frozenset[Place]:
+        """The places ticked as it stands."""
+        last: dict[Place, bool] = {}
+        for row in self._desk.connection.execute(
+            select(BlockTicks.side, BlockTicks.line, BlockTicks.way, BlockTicks.made)
+            .where(BlockTicks.animal_id == animal_id)
+            .order_by(BlockTicks.id)
+        ):
+            last[(row[0], row[1], row[2])] = row[3]
+        return frozenset(place for place, made in last.items() if made)
+
+    def read(self, order_id: int, change_id: int) -> None:
+        """The block has read the changes of an order up to this one."""
+        values = {"order_id": order_id, "change_id": change_id, "at": self._desk.now}
+        self._desk.insert(BlockReads, {**values, **self._desk.stamp})
+
+    def read_up_to(self, order_ids: Collection[int]) -> Mapping[int, int]:
+        """The last change the block has read, by order; none for those it read none of."""
+        rows = self._desk.connection.execute(
+            select(BlockReads.order_id, func.max(BlockReads.change_id))
+            .where(BlockReads.order_id.in_(order_ids))
+            .group_by(BlockReads.order_id)
+        )
+        return {row[0]: row[1] for row in rows}
+
+    def report(self, found: Finding) -> Finding | Refused:
+        """Keep a report of the block; one of a loss or of a line cut otherwise says why."""
+        if found.kind != "measured" and not found.reason.strip():
+            return Refused("reason_missing")
+        if found.kind == "measured" and not found.length:
+            return Refused("length_missing")
+        new = self._desk.insert(
+            BlockFindings,
+            {
+                "animal_id": found.animal_id,
+                "kind": found.kind,
+                "side": found.side,
+                "what": found.what,
+                "line": found.line,
+                "count": found.count,
+                "length": found.length,
+                **weight_values("weight", found.weight),
+                "ours": found.ours,
+                "reason": found.reason.strip(),
+                "at": self._desk.now,
+                **self._desk.stamp,
+            },
+        )
+        row = self._desk.connection.execute(_asked().where(BlockFindings.id == new)).one()
+        return _finding(row)
+
+    def of_animal(self, animal_id: int) -> tuple[Finding, ...]:
+        """Everything the block reported of an animal, first to last."""
+        rows = self._desk.connection.execute(_asked().where(BlockFindings.animal_id == animal_id))
+        return tuple(_finding(row) for row in rows)
+
+    def list(self, *, limit: int = 500) -> tuple[Finding, ...]:
+        """Reports of the block, the newest first."""
+        rows = self._desk.connection.execute(
+            _asked().order_by(None).order_by(BlockFindings.id.desc()).limit(limit)
+        )
+        return tuple(_finding(row) for row in rows)
+
+    def answer(self, finding_id: int, how: Answered, reason: str) -> Refused | None:
+        """What became of a mistake of ours: a credit, or none, each with its reason; once."""
+        if not reason.strip():
+            return Refused("reason_missing")
+        run = self._desk.connection.execute
+        known = run(select(BlockAnswers.id).where(BlockAnswers.finding_id == finding_id)).first()
+        if known is not None:
+            return Refused("answered_already")
+        values = {"finding_id": finding_id, "how": how, "reason": reason.strip()}
+        self._desk.insert(BlockAnswers, {**values, "at": self._desk.now, **self._desk.stamp})
+        return None
