@@ -20,6 +20,7 @@ class Settings:
 
     `percent` is the type factor, 80 to 175. `printers` maps a kind of paper ("paper", "label")
     to the printer last used for it. `window` is the window's place on the screen, as hex.
+    `block_letters` is the height of capitals at the block, in mm.
     """
 
     theme: str = "light"
@@ -27,6 +28,7 @@ class Settings:
     language: str = "en"
     printers: dict[str, str] = field(default_factory=dict[str, str])
     window: str = ""
+    block_letters: int = 9
     place: str = "counter"
     person: str = ""
 

@@ -227,8 +227,18 @@ class OrderLineBook:
         )
         newest = select(func.max(OrderChanges.id)).where(OrderChanges.order_id == order_id)
         last = run(newest).scalar_one()
+        if kind in ("made", "pin"):
+            self._stays_as_on_the_sheet(order_id, int(last))
         run(update(Orders).where(Orders.id == order_id).values(last_change=last))
         return int(last)
+
+    def _stays_as_on_the_sheet(self, order_id: int, last: int) -> None:
+        """A tick of the block is no change since its sheet; one made before stays one."""
+        self._desk.connection.execute(
+            update(Orders)
+            .where(Orders.id == order_id, Orders.sheet_change == Orders.last_change)
+            .values(sheet_change=last)
+        )
 
     def _change(self, change_id: int) -> OrderChange:
         order_id = self._desk.connection.execute(

@@ -3,24 +3,28 @@
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
-from shared.carcass import anatomy
+from desktop.block.told import Told, untold
 from shared.carcass.catalogue import Catalogue
 from shared.cutting.answer import Answer
 from shared.cutting.breaking import BlockLine, PoolLine, block_lines, pool_lines
 from shared.cutting.order import Question
 from shared.cutting.plan import plan
 from shared.shop.animals import Animal, Loss
+from shared.shop.findings import Finding
 from shared.shop.lots import Lot
 from shared.shop.orders import Order
 from shared.shop.sheets import Sheet
+from shared.shop.usual import shop_catalogue
 
 if TYPE_CHECKING:
     from db.unit_of_work import Work
     from desktop.bench import Bench
 
 Line = BlockLine | PoolLine
-# A tick belongs to a line at one place of one carcass: (carcass, side, line, number of the row).
-Spot = tuple[int, int, int, int]
+# A tick belongs to a line at one place of one carcass: (carcass, side, line, way); it stays where
+# it is when what is left is planned again. In the table at the end the way is "pool".
+Spot = tuple[int, int, int, str]
+POOL = "pool"
 AT_BLOCK = ("released", "cut")
 ENDED = ("cut", "condemned", "refused")
 
@@ -38,7 +42,8 @@ class Step:
 class Cutting:
     """All the block needs of one carcass. `unreleased` are owners whose order isn't released.
 
-    `changed` are the owners whose order was changed after the sheet was released.
+    `changed` are the owners whose order was changed after the sheet was released, `told` those
+    changes the block has not read yet. `ticked` are the places ticked so far.
     """
 
     animal: Animal
@@ -51,11 +56,10 @@ class Cutting:
     question: Question
     answer: Answer
     steps: tuple[Step, ...]
-
-    @property
-    def catalogue(self) -> Catalogue:
-        """What is known of its species."""
-        return anatomy.catalogue(self.animal.species)
+    catalogue: Catalogue
+    ticked: frozenset[Spot] = frozenset()
+    told: tuple[Told, ...] = ()
+    findings: tuple[Finding, ...] = ()
 
     def order_of(self, share: int) -> Order:
         """The order of a share that is on the sheet."""
@@ -83,7 +87,10 @@ def read_cutting(bench: "Bench", animal_id: int) -> Cutting | None:
         changed = _changed(work, orders, sheet)
         losses = tuple(one for one in work.animals.losses(animal_id) if not one.void)
         question = work.lots.question(lot.id, at_block=True)
-    catalogue = anatomy.catalogue(animal.species)
+        catalogue = shop_catalogue(animal.species, work.usual.ways(animal.species))
+        told = untold(work, orders, sheet)
+        ticked = frozenset((animal.index, *one) for one in work.block.ticks(animal_id))
+        findings = work.block.of_animal(animal_id)
     answer = plan(question, catalogue)
     on_sheet = tuple(one for one in orders if one.state in AT_BLOCK)
     return Cutting(
@@ -97,6 +104,10 @@ def read_cutting(bench: "Bench", animal_id: int) -> Cutting | None:
         question,
         answer,
         steps(question, answer, catalogue, animal.index, {one.share for one in on_sheet}),
+        catalogue,
+        ticked,
+        told,
+        findings,
     )
 
 
@@ -105,19 +116,17 @@ def steps(
 ) -> tuple[Step, ...]:
     """The lines of a carcass for those shares, a primal of a side at a time, then the table."""
     found: list[Step] = []
-    for at, line in enumerate(block_lines(question, answer, catalogue)):
+    for line in block_lines(question, answer, catalogue):
         if line.carcass != carcass or line.share not in shares:
             continue
-        spot: Spot = (carcass, line.side, line.line, at)
+        spot: Spot = (carcass, line.side, line.line, line.way)
         side = line.side or 1
         if found and (found[-1].side, found[-1].primal) == (side, line.primal):
             found[-1] = replace(found[-1], lines=(*found[-1].lines, (spot, line)))
         else:
             found.append(Step(side, line.primal, ((spot, line),)))
     pools = pool_lines(question, answer, catalogue)
-    table = tuple(
-        ((carcass, 0, one.line, at), one) for at, one in enumerate(pools) if one.share in shares
-    )
+    table = tuple(((carcass, 0, one.line, POOL), one) for one in pools if one.share in shares)
     return (*found, Step(0, "", table)) if table else tuple(found)
 
 

@@ -8,9 +8,11 @@ from PySide6.QtWidgets import QPushButton, QWidget
 
 from desktop.block.cutting import Cutting
 from desktop.block.large_button import LargeButton
+from desktop.block.letters import LEAST_LETTERS, MOST_LETTERS, letter_pixels
 from desktop.block.minding import cautions, notes
 from desktop.block.step_view import StepView
 from desktop.block.ticks import Ticks
+from desktop.block.told import told_words
 from desktop.look.space import EDGE, GROUP, TOGETHER, column, row
 from desktop.panels.heading import Words, line
 
@@ -26,6 +28,8 @@ class CuttingView(QWidget):
         acknowledged, started, finished: the main button's work at the first and last step.
         left: back to the list.
         sheet_wanted: the sheet on paper.
+        changes_read: the counter's changes were read.
+        report_wanted: the block has something to report.
     """
 
     ticked = Signal(object, bool)
@@ -34,6 +38,8 @@ class CuttingView(QWidget):
     finished = Signal()
     left = Signal()
     sheet_wanted = Signal()
+    changes_read = Signal()
+    report_wanted = Signal()
 
     def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -50,11 +56,13 @@ class CuttingView(QWidget):
         self.view = StepView(self)
         self.back = LargeButton(self)
         self.main = LargeButton(self, main=True)
+        self.report = LargeButton(self, size="group")
         self.paper = LargeButton(self, size="group")
         self.leave = LargeButton(self, size="group")
         foot = row(gap=GROUP)
         foot.addWidget(self.back, 1)
         foot.addWidget(self.main, 2)
+        foot.addWidget(self.report)
         foot.addWidget(self.paper)
         foot.addWidget(self.leave)
         down = column(self, gap=TOGETHER, edge=EDGE)
@@ -68,6 +76,7 @@ class CuttingView(QWidget):
         self.back.clicked.connect(lambda: self.go(self.at - 1))
         self.main.clicked.connect(self.go_on)
         self.paper.clicked.connect(self.sheet_wanted)
+        self.report.clicked.connect(self.report_wanted)
         self.leave.clicked.connect(self.left)
         self.view.ticked.connect(self.ticked)
         self.view.all_ticked.connect(lambda: self.main.setFocus(Qt.FocusReason.OtherFocusReason))
@@ -76,6 +85,10 @@ class CuttingView(QWidget):
             "PgUp": lambda: self.go(self.at - 1),
             "Ctrl+Return": self.go_on,
             "Ctrl+P": self.sheet_wanted.emit,
+            "Ctrl+R": self.report_wanted.emit,
+            "Ctrl++": lambda: self.letters(1),
+            "Ctrl+=": lambda: self.letters(1),
+            "Ctrl+-": lambda: self.letters(-1),
             "Escape": self.left.emit,
         }
         for key, do in keys.items():
@@ -95,6 +108,7 @@ class CuttingView(QWidget):
     def retranslate(self) -> None:
         """Every word again."""
         self.back.setText(self.tr("&Back"))
+        self.report.setText(self.tr("Report (Ctrl+R)"))
         self.paper.setText(self.tr("Sheet (Ctrl+P)"))
         self.leave.setText(self.tr("List (Esc)"))
         self.main.setText(self.tr("&Start cutting"))
@@ -108,6 +122,12 @@ class CuttingView(QWidget):
             one.acknowledged < one.sheet for one in cutting.orders if one.state == "released"
         )
 
+    def letters(self, by: int) -> None:
+        """Larger or smaller letters; the station keeps it."""
+        now = self.bench.settings.now.block_letters + by
+        self.bench.settings.change(block_letters=min(max(now, LEAST_LETTERS), MOST_LETTERS))
+        self.go(self.at)
+
     def go(self, at: int) -> None:
         """Show a step, as far as it may be gone to."""
         cutting = self.cutting
@@ -116,14 +136,19 @@ class CuttingView(QWidget):
         locked = self.unread() or cutting.animal.state != "on_block"
         last = 0 if locked else len(cutting.steps)
         self.at = min(max(at, 0), last)
-        if self.at == 0:
-            words = self.bench.words
+        self.view.pixels = letter_pixels(self, self.bench.settings.now.block_letters)
+        self.heading.setStyleSheet(f"font-size: {self.view.pixels * 2 // 3}px")
+        words = self.bench.words
+        if cutting.told and not self.unread():
+            told = [it for one in cutting.told for it in told_words(one, cutting.catalogue, words)]
+            self.view.show_sentences([("contested", told)])
+        elif self.at == 0:
             self.view.show_sentences(
                 [("contested", cautions(cutting, words)), ("", notes(cutting))]
             )
         else:
             step = cutting.steps[self.at - 1]
-            self.view.show_step(step, cutting, self.ticks, self.bench.words)
+            self.view.show_step(step, cutting, self.ticks, words)
         self._say(cutting)
         self.back.setEnabled(self.at > 0)
         if not self.view.focus_first():
@@ -136,6 +161,8 @@ class CuttingView(QWidget):
             return
         if self.unread():
             self.acknowledged.emit()
+        elif cutting.told:
+            self.changes_read.emit()
         elif cutting.animal.state == "hanging":
             self.started.emit()
         elif self.at < len(cutting.steps):
@@ -160,6 +187,9 @@ class CuttingView(QWidget):
         )
         if self.unread():
             self.main.setText(self.tr("I have &read sheet {number}").format(number=number))
+        elif cutting.told:
+            self.heading.setText(f"{tag}: {self.tr('changed at the counter')}")
+            self.main.setText(self.tr("I have &read the changes"))
         elif animal.state == "hanging":
             self.main.setText(self.tr("&Start cutting"))
         elif self.at < len(cutting.steps):

@@ -51,7 +51,14 @@ class LineRow(QWidget):
     ticked = Signal(bool)
 
     def __init__(
-        self, large: str, small: str, note: str, *, differs: bool, parent: QWidget | None = None
+        self,
+        large: str,
+        small: str,
+        note: str,
+        *,
+        differs: bool,
+        pixels: int = 48,
+        parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
         self.differs = differs
@@ -60,14 +67,15 @@ class LineRow(QWidget):
         self.tick.setAccessibleDescription(" ".join(part for part in (small, note) if part))
         self.tick.clicked.connect(self.ticked)
         self.large = Words("block", parent=self).wrapped()
-        if not differs:
-            self.large.setStyleSheet("font-weight: 400")  # bold is for what differs
+        weight = 700 if differs else 400  # bold is for what differs
+        self.large.setStyleSheet(f"font-size: {pixels}px; font-weight: {weight}")
         self.large.setText(large)
         self.small = Words("title", "quiet", self).wrapped()
         self.small.setText(small)
         self.note = Words("title", parent=self).wrapped()
         self.note.setText(note)
         self.note.setVisible(bool(note))
+        self.note.setStyleSheet(f"font-size: {pixels * 2 // 3}px; font-weight: 700")
         across = row(self, gap=GROUP, edge=TOGETHER)
         across.addWidget(self.tick, alignment=Qt.AlignmentFlag.AlignTop)
         words = column(gap=STEP)

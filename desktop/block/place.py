@@ -2,12 +2,13 @@
 
 from typing import TYPE_CHECKING
 
+from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QStackedWidget, QWidget
 
 from desktop.block.carcasses import Waiting, carcass_columns, waiting
 from desktop.block.cutting import Cutting, Spot, read_cutting
 from desktop.block.cutting_view import CuttingView
-from desktop.block.finishing import acknowledge, finish, start, tick
+from desktop.block.finishing import acknowledge, finish, read_changes, start, tick
 from desktop.block.ticks import Ticks, unmade
 from desktop.look.space import EDGE, GROUP, ROW_BLOCK, TOGETHER, column
 from desktop.panels.empty import EmptyState
@@ -19,6 +20,8 @@ if TYPE_CHECKING:
     from desktop.bench import Bench, Target
     from desktop.preview import Preview
 
+LOOK_EVERY = 3000  # milliseconds
+
 
 class BlockPlace(Place):
     """The carcass in cutting order, for the one who holds the knife."""
@@ -27,8 +30,12 @@ class BlockPlace(Place):
 
     def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
         super().__init__(bench, parent)
-        self._ticks: dict[int, Ticks] = {}
         self.preview: Preview | None = None
+        self._mark: tuple[object, ...] = ()
+        self._watch = QTimer(self)
+        self._watch.setInterval(LOOK_EVERY)
+        self._watch.timeout.connect(self.look_again)
+        self._watch.start()
         self._build()
         self._connect()
         self.retranslate()
@@ -62,6 +69,7 @@ class BlockPlace(Place):
         self.view.finished.connect(self._finish)
         self.view.ticked.connect(self._tick)
         self.view.sheet_wanted.connect(self.show_sheet)
+        self.view.changes_read.connect(self._read_changes)
 
     def title(self) -> str:
         return self.tr("Block")
@@ -115,7 +123,8 @@ class BlockPlace(Place):
             self.show_list()
             return
         self.stack.setCurrentWidget(self.view)
-        self.view.show_cutting(cutting, self._ticks_of(cutting), at)
+        self._mark = self._mark_of(cutting)
+        self.view.show_cutting(cutting, Ticks(set(cutting.ticked)), at)
 
     def show_sheet(self) -> None:
         """The sheet on paper, as it was released."""
@@ -132,9 +141,6 @@ class BlockPlace(Place):
             number=cutting.sheet.number, lot=cutting.lot.number
         )
         self.preview = show_paper(self.bench, paper.pdf, title, parent=self)
-
-    def _ticks_of(self, cutting: Cutting) -> Ticks:
-        return self._ticks.setdefault(cutting.animal.id, Ticks())
 
     def _acknowledge(self) -> None:
         cutting = self.view.cutting
@@ -155,16 +161,40 @@ class BlockPlace(Place):
     def _tick(self, spot: Spot, made: bool) -> None:
         cutting = self.view.cutting
         assert cutting is not None
-        if tick(self.bench, cutting, self._ticks_of(cutting), spot, made=made):
+        if tick(self.bench, cutting, self.view.ticks, spot, made=made):
             self.changed.emit()
             again = read_cutting(self.bench, cutting.animal.id)
             if again is not None:
                 self.view.read_again(again)
+                self._mark = self._mark_of(again)
+
+    def _read_changes(self) -> None:
+        cutting = self.view.cutting
+        assert cutting is not None
+        read_changes(self.bench, cutting)
+        self.show_carcass(cutting.animal.id, self.view.at)
+
+    def look_again(self) -> None:
+        """Whether the counter or another station has changed what is being cut; show it then."""
+        cutting = self.view.cutting
+        if cutting is None or self.stack.currentWidget() is not self.view or not self.isVisible():
+            return
+        with self.bench.store.read() as work:
+            orders = work.orders.of_lot(cutting.lot.id)
+            sheets = len(work.orders.sheets(cutting.lot.id))
+        if (sheets, *((one.id, one.last_change) for one in orders)) != self._mark:
+            self.show_carcass(cutting.animal.id, self.view.at)
+
+    def _mark_of(self, cutting: Cutting) -> tuple[object, ...]:
+        with self.bench.store.read() as work:
+            orders = work.orders.of_lot(cutting.lot.id)
+            sheets = len(work.orders.sheets(cutting.lot.id))
+        return (sheets, *((one.id, one.last_change) for one in orders))
 
     def _finish(self) -> None:
         cutting = self.view.cutting
         assert cutting is not None
-        left = unmade(cutting, self._ticks_of(cutting))
+        left = unmade(cutting, self.view.ticks)
         if left and not self.bench.messages.ask(
             self.tr("Not ticked"),
             self.tr("Lines not ticked as made: {count}. Is the carcass cut all the same?").format(

@@ -31,6 +31,7 @@ class StepView(QScrollArea):
         super().__init__(parent)
         self.rows: list[LineRow] = []
         self._said: list[str] = []
+        self.pixels = 48
         self.setWidgetResizable(True)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
@@ -41,6 +42,7 @@ class StepView(QScrollArea):
         for role, sentences in groups:
             for sentence in sentences:
                 words = Words("title", role, page).wrapped()
+                words.setStyleSheet(f"font-size: {self.pixels * 2 // 3}px")
                 words.setText(sentence)
                 self._said.append(sentence)
                 self._down.addWidget(words)
@@ -56,6 +58,7 @@ class StepView(QScrollArea):
                 small_words(line, cutting, words),
                 line.note,
                 differs=line.differs,
+                pixels=self.pixels,
                 parent=page,
             )
             made.tick.setChecked(ticks.is_made(cutting, spot))

@@ -1,4 +1,4 @@
-"""Ticks of a station: a line is made once it is ticked at every place of the lot it is cut at."""
+"""Ticks of a carcass: a line is made once it is ticked at every place of the lot it is cut at."""
 
 from dataclasses import dataclass, field
 
@@ -7,12 +7,12 @@ from desktop.block.cutting import Cutting, Spot
 
 @dataclass(slots=True)
 class Ticks:
-    """Which places are ticked; the store keeps the line itself once all of them are."""
+    """Which places are ticked, as the store has them; a line is made once all of its are."""
 
     spots: set[Spot] = field(default_factory=set[Spot])
 
     def is_made(self, cutting: Cutting, spot: Spot) -> bool:
-        """Whether a place is ticked here, or its line is made in the store."""
+        """Whether a place is ticked, or its line is made in the store."""
         return spot in self.spots or spot[2] in cutting.made()
 
     def set(self, cutting: Cutting, spot: Spot, made: bool) -> bool | None:
