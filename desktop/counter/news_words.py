@@ -11,7 +11,7 @@ if TYPE_CHECKING:
 
 def news_words(news: "News", words: "Words") -> str:
     """What is lost, why, which choices fall or give less, and what would work."""
-    what = words.name(news.species, f"part.{news.what}") if news.what else _whole(news)
+    what = words.name(news.species, news.what) if news.what else _whole(news)
     reason = f" ({news.reason})" if news.reason else ""
     head = QCoreApplication.translate("News", "Tag {tag}, {what}").format(tag=news.tag, what=what)
     falls = QCoreApplication.translate("News", "{cut} falls")
@@ -34,4 +34,6 @@ def _whole(news: "News") -> str:
         return QCoreApplication.translate("News", "the whole animal condemned")
     if news.kind == "refused":
         return QCoreApplication.translate("News", "the animal refused at the pen")
+    if news.kind == "block":
+        return QCoreApplication.translate("News", "the block reports")
     return QCoreApplication.translate("News", "held")

@@ -1,5 +1,6 @@
 """Which choices a loss brings down: those that stood before it and do not after, by owner."""
 
+from collections.abc import Collection
 from dataclasses import dataclass
 from typing import Literal
 
@@ -17,10 +18,12 @@ class Fallen:
     how: Literal["falls", "less"]
 
 
-def fallen(question: Question, old: Answer, new: Answer, part: str = "") -> tuple[Fallen, ...]:
-    """The choices that no longer stand without the part, then those that get less, by line.
+def fallen(
+    question: Question, old: Answer, new: Answer, parts: Collection[str] = ()
+) -> tuple[Fallen, ...]:
+    """The choices that no longer stand without the parts, then those that get less, by line.
 
-    Without a part named (an animal condemned whole) every line is looked at, what it draws of
+    Without parts named (an animal condemned whole) every line is looked at, what it draws of
     the trim too.
 
     All hams asked for and one ham condemned: that line gets less. Two whole hams asked for: the
@@ -28,9 +31,9 @@ def fallen(question: Question, old: Answer, new: Answer, part: str = "") -> tupl
     """
     lost = _contested(new) - _contested(old)
     took = {
-        one.line for one in old.lines if not part or any(each.part == part for each in one.taken)
+        one.line for one in old.lines if not parts or any(each.part in parts for each in one.taken)
     }
-    if not part:
+    if not parts:
         took |= {one.line for one in old.draws}
     less = {line for line in took if _planned(new, line) < _planned(old, line)} - lost
     owners = {share.number: share.owner for share in question.shares}

@@ -6,12 +6,15 @@ from PySide6.QtWidgets import QWidget
 
 from desktop.fields import ChoiceField, FormDialog, TextField, WeightField
 from desktop.rail.seen import SeenAnimal
-from desktop.rail.telling import tell
+from desktop.rail.telling import Lost, tell
 from shared.carcass.carcass import Gone
 from shared.shop.animals import Loss
 from shared.shop.arrival import LossHow
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from db.unit_of_work import Work
     from desktop.bench import Bench
     from desktop.rail.fallen import Fallen
 
@@ -36,6 +39,7 @@ class LossDialog(FormDialog):
         self.grid.add(self.before)
         self.grid.add(self.how)
         self.grid.add(self.reason)
+        self.part.changed.connect(self._side_of_part)
         self.part.committed.connect(self._side_of_part)
         self.retranslate()
         self.before.set_value(False)
@@ -67,7 +71,16 @@ class LossDialog(FormDialog):
         }
         self.how.set_choices([(one, hows[one]) for one in self.hows()])
         self.reason.set_label(self.tr("Re&ason"))
-        parts = [(code, words.name(species, f"part.{code}")) for code in self.seen.catalogue.parts]
+        parts = [
+            (f"part.{code}", words.name(species, f"part.{code}"))
+            for code in self.seen.catalogue.parts
+        ]
+        whole = self.tr("all of the {primal}")
+        parts += [
+            (f"primal.{code}", whole.format(primal=words.name(species, f"primal.{code}")))
+            for code in self.seen.catalogue.primals
+            if self._parts_of(f"primal.{code}")
+        ]
         self.part.set_choices(sorted(parts, key=lambda one: one[1]))
         self.side.set_choices(
             [
@@ -84,33 +97,53 @@ class LossDialog(FormDialog):
         )
 
     def attempt(self) -> str:
-        part, side = self.part.value(), self.side.value()
-        assert part is not None
+        key, side, weight = self.part.value() or "", self.side.value(), self.weight.value()
         assert side is not None
-        per_side = self.seen.catalogue.parts[part].per == "side"
+        parts, per_side = self._parts_of(key), self._per_side(key)
         if per_side != (side != 0):
             self.side.complain(
                 self.tr("Say which side.") if per_side else self.tr("There is one to an animal.")
             )
             return ""
-        gone = Gone(
-            part, side, self.weight.value(), self.reason.value() or "", bool(self.before.value())
-        )
-        seen, how = self.seen, self.how.value()
+        if weight is not None and len(parts) > 1:
+            self.weight.complain(self.tr("Pounds are said of one part; name it."))
+            return ""
+        reason, before = self.reason.value() or "", bool(self.before.value())
+        gone = [Gone(part, side, weight, reason, before) for part in parts]
         with self.bench.store.work(self.bench.person, self.bench.station) as work:
-            before = work.lots.question(seen.animal.lot_id)
-            made = work.animals.record_loss(seen.animal.id, gone)
-            if not isinstance(made, Loss):
+            if self._record(work, gone, Lost(reason, key, parts)):
+                work.commit()
+            else:
                 self.reason.complain(self.tr("Say why."))
-                return ""
-            if how is not None:
-                work.arrivals.found_by(made.id, how)
-            words = self.bench.words
-            self.touched = tell(work, seen, before, "part_gone", words, part, gone.reason)
-            work.commit()
         return ""
 
+    def _record(self, work: "Work", gone: "Sequence[Gone]", lost: Lost) -> bool:
+        """Keep each part, who took it, and what the owners must hear."""
+        seen, how = self.seen, self.how.value()
+        question = work.lots.question(seen.animal.lot_id)
+        for one in gone:
+            made = work.animals.record_loss(seen.animal.id, one)
+            if not isinstance(made, Loss):
+                return False
+            if how is not None:
+                work.arrivals.found_by(made.id, how)
+        self.touched = tell(work, seen, question, "part_gone", self.bench.words, lost)
+        return True
+
+    def _parts_of(self, key: str) -> tuple[str, ...]:
+        """The part named, or the parts of a side in the primal named."""
+        kind, _, code = key.partition(".")
+        if kind == "part":
+            return (code,)
+        parts = self.seen.catalogue.parts.values()
+        return tuple(one.code for one in parts if one.primal == code and one.per == "side")
+
+    def _per_side(self, key: str) -> bool:
+        return all(self.seen.catalogue.parts[one].per == "side" for one in self._parts_of(key))
+
     def _side_of_part(self) -> None:
-        part = self.part.value()
-        if part is not None and self.seen.catalogue.parts[part].per != "side":
+        key = self.part.value()
+        if key is not None and not self._per_side(key):
             self.side.set_value(0)
+        elif key is not None and self.side.value() == 0:
+            self.side.set_value(None)

@@ -18,7 +18,7 @@ from desktop.rail.in_a_row import InARow
 from desktop.rail.loss import LossDialog
 from desktop.rail.seen import see
 from desktop.rail.state_words import reason_words
-from desktop.rail.telling import tell
+from desktop.rail.telling import Lost, tell
 from desktop.rail.telling_words import gone_words, lost_words
 from desktop.tables import RowsModel, Table
 from shared.shop.animals import Animal
@@ -204,7 +204,7 @@ class RailPlace(RailActions):
             touched: tuple[Fallen, ...] = ()
             if isinstance(made, Animal):
                 if end == "condemned" or end == "refused":
-                    touched = tell(work, seen, before, end, self.bench.words, reason=reason)
+                    touched = tell(work, seen, before, end, self.bench.words, Lost(reason))
                 work.commit()
         if not isinstance(made, Animal):
             self._stale()

@@ -1,5 +1,6 @@
 """Who must be told when a part or an animal is lost: planned again, kept for the counter."""
 
+from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from desktop.rail.fallen import Fallen, fallen
@@ -17,14 +18,22 @@ if TYPE_CHECKING:
 MOST_CONFLICTS = 6
 
 
+@dataclass(frozen=True, slots=True)
+class Lost:
+    """What is lost and why: `what` is the key of its name, "" and no `parts` the whole animal."""
+
+    reason: str
+    what: str = ""
+    parts: tuple[str, ...] = ()
+
+
 def tell(
     work: "Work",
     seen: "SeenAnimal",
     before: Question,
     kind: NewsKind,
     words: "Words",
-    part: str = "",
-    reason: str = "",
+    lost: "Lost",
 ) -> tuple[Fallen, ...]:
     """Plan the lot again, keep what each owner must hear, and return what falls.
 
@@ -34,9 +43,9 @@ def tell(
     animal = seen.animal
     after = work.lots.question(animal.lot_id)
     old, new = plan(before, seen.catalogue), plan(after, seen.catalogue)
-    touched = fallen(after, old, new, part)
+    touched = fallen(after, old, new, lost.parts)
     lines = {one.line: one.share for one in after.choices}
-    ways = _ways_out(after, new, seen, words, {one.line for one in touched}) if part else {}
+    ways = _ways_out(after, new, seen, words, {one.line for one in touched}) if lost.parts else {}
     whole = {
         share.number
         for share in after.shares
@@ -44,7 +53,7 @@ def tell(
     }
     for order in work.orders.of_lot(animal.lot_id):
         mine = [one for one in touched if lines[one.line] == order.share]
-        if not mine and (part or order.share not in whole):
+        if not mine and (lost.parts or order.share not in whole):
             continue
         work.news.add(
             News(
@@ -53,8 +62,8 @@ def tell(
                 kind,
                 animal.species,
                 animal.tag,
-                part,
-                reason,
+                lost.what,
+                lost.reason,
                 tuple(LostLine(one.line, one.cut, one.how) for one in mine),
                 tuple(text for one in mine for text in ways.get(one.line, ())),
             )

@@ -22,6 +22,8 @@ class LostLine:
 class News:
     """One thing to tell an owner. `remedies` are sentences, planned before they were written.
 
+    `what` is the key of the name of what is gone (part.liver, primal.chuck), "" the animal.
+
     `told_at` is the first call after it in which somebody was spoken to; None: still to ring.
     """
 

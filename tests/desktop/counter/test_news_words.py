@@ -14,7 +14,7 @@ def news(**more: object) -> News:
 def test_a_part_its_lines_and_what_would_work() -> None:
     told = news_words(
         news(
-            what="ham_centre",
+            what="part.ham_centre",
             reason="abscess",
             lost=(LostLine(1, "whole_ham", "falls"), LostLine(2, "ham_steak", "less")),
             remedies=("Leave the ham out.",),

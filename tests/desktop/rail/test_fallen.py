@@ -22,9 +22,9 @@ def question() -> Question:
     )
 
 
-def told(before: Question, after: Question, part: str = "") -> list[tuple[str, int, str]]:
+def told(before: Question, after: Question, *parts: str) -> list[tuple[str, int, str]]:
     animal = catalogue()
-    found = fallen(after, plan(before, animal), plan(after, animal), part)
+    found = fallen(after, plan(before, animal), plan(after, animal), parts)
     return [(one.owner, one.line, one.how) for one in found]
 
 

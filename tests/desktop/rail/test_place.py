@@ -154,7 +154,7 @@ def test_a_condemned_ham_names_its_owner(
     QTest.keyClick(rail, Qt.Key.Key_F9)
     dialog = rail.dialog
     assert isinstance(dialog, LossDialog)
-    dialog.part.set_value("ham_centre")
+    dialog.part.set_value("part.ham_centre")
     dialog.side.set_value(2)
     dialog.reason.set_text("abscess")
     dialog.try_it()
@@ -171,7 +171,7 @@ def test_a_part_of_a_side_needs_its_side(rail: RailPlace) -> None:
     rail.lose()
     dialog = rail.dialog
     assert isinstance(dialog, LossDialog)
-    dialog.part.set_value("ham_centre")
+    dialog.part.set_value("part.ham_centre")
     dialog.side.set_value(0)
     dialog.reason.set_text("abscess")
     dialog.try_it()
@@ -226,7 +226,7 @@ def test_a_loss_after_release_asks_for_a_new_sheet(
     place.lose()
     dialog = place.dialog
     assert isinstance(dialog, LossDialog)
-    dialog.part.set_value("ham_centre")
+    dialog.part.set_value("part.ham_centre")
     dialog.side.set_value(1)
     dialog.reason.set_text("bruise")
     dialog.try_it()
