@@ -150,13 +150,14 @@ class BlockBook:
         self._desk.insert(BlockReads, {**values, **self._desk.stamp})
 
     def read_up_to(self, order_ids: Collection[int]) -> Mapping[int, int]:
-        """The last change the block has read, by order; none for those it read none of."""
+        """By order the last change the block knows: on its sheet, or read since."""
         rows = self._desk.connection.execute(
-            select(BlockReads.order_id, func.max(BlockReads.change_id))
-            .where(BlockReads.order_id.in_(order_ids))
-            .group_by(BlockReads.order_id)
+            select(Orders.id, Orders.sheet_change, func.max(BlockReads.change_id))
+            .outerjoin(BlockReads, BlockReads.order_id == Orders.id)
+            .where(Orders.id.in_(order_ids))
+            .group_by(Orders.id, Orders.sheet_change)
         )
-        return {row[0]: row[1] for row in rows}
+        return {row[0]: max(row[1], row[2] or 0) for row in rows}
 
     def report(self, found: Finding) -> Finding | Refused:
         """Keep a report of the block; one of a loss or of a line cut otherwise says why."""

@@ -6,7 +6,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QPushButton, QWidget
 
-from desktop.block.cutting import Cutting
+from desktop.block.cutting import Cutting, Step
 from desktop.block.large_button import LargeButton
 from desktop.block.letters import LEAST_LETTERS, MOST_LETTERS, letter_pixels
 from desktop.block.minding import cautions, notes
@@ -151,6 +151,7 @@ class CuttingView(QWidget):
             self.view.show_step(step, cutting, self.ticks, words)
         self._say(cutting)
         self.back.setEnabled(self.at > 0)
+        self.report.setEnabled(cutting.animal.state == "on_block")
         if not self.view.focus_first():
             self.main.setFocus(Qt.FocusReason.OtherFocusReason)
 
@@ -169,6 +170,12 @@ class CuttingView(QWidget):
             self.go(self.at + 1)
         else:
             self.finished.emit()
+
+    def step(self) -> Step | None:
+        """The step that is shown; None before the knife."""
+        if self.cutting is None or not 0 < self.at <= len(self.cutting.steps):
+            return None
+        return self.cutting.steps[self.at - 1]
 
     def main_button(self) -> QPushButton:
         """The button that goes on."""

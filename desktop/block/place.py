@@ -9,7 +9,7 @@ from desktop.block.carcasses import Waiting, carcass_columns, waiting
 from desktop.block.cutting import Cutting, Spot, read_cutting
 from desktop.block.cutting_view import CuttingView
 from desktop.block.finishing import acknowledge, finish, read_changes, start, tick
-from desktop.block.ticks import Ticks, unmade
+from desktop.block.ticks import Ticks, spots_of, unmade
 from desktop.look.space import EDGE, GROUP, ROW_BLOCK, TOGETHER, column
 from desktop.panels.empty import EmptyState
 from desktop.panels.heading import Words
@@ -18,6 +18,7 @@ from desktop.tables import RowsModel, Table
 
 if TYPE_CHECKING:
     from desktop.bench import Bench, Target
+    from desktop.block.report_dialog import ReportDialog
     from desktop.preview import Preview
 
 LOOK_EVERY = 3000  # milliseconds
@@ -32,6 +33,7 @@ class BlockPlace(Place):
         super().__init__(bench, parent)
         self.preview: Preview | None = None
         self._mark: tuple[object, ...] = ()
+        self.dialog: ReportDialog
         self._watch = QTimer(self)
         self._watch.setInterval(LOOK_EVERY)
         self._watch.timeout.connect(self.look_again)
@@ -70,6 +72,7 @@ class BlockPlace(Place):
         self.view.ticked.connect(self._tick)
         self.view.sheet_wanted.connect(self.show_sheet)
         self.view.changes_read.connect(self._read_changes)
+        self.view.report_wanted.connect(self.report)
 
     def title(self) -> str:
         return self.tr("Block")
@@ -167,6 +170,34 @@ class BlockPlace(Place):
             if again is not None:
                 self.view.read_again(again)
                 self._mark = self._mark_of(again)
+
+    def report(self) -> None:
+        """What the block has to say of the carcass: measured, lost, cut otherwise."""
+        cutting = self.view.cutting
+        if cutting is None or cutting.animal.state != "on_block":
+            return
+        from desktop.block.report_dialog import ReportDialog
+
+        self.dialog = ReportDialog(self.bench, cutting, self.view.step(), self)
+        self.dialog.accepted.connect(self._reported)
+        self.dialog.open()
+
+    def _reported(self) -> None:
+        cutting = self.view.cutting
+        assert cutting is not None
+        found, touched = self.dialog.found, self.dialog.touched
+        if found.kind == "cut_otherwise":
+            spots = spots_of(cutting, found.line)
+            for spot in sorted(one for one in spots if one[1] == found.side):
+                tick(self.bench, cutting, self.view.ticks, spot, made=True)
+        self.changed.emit()
+        self.show_carcass(cutting.animal.id, self.view.at)
+        if touched:
+            owners = ", ".join(dict.fromkeys(one.owner for one in touched))
+            said = self.tr("Kept and planned again. The counter rings: {owners}.")
+            self.said.emit(said.format(owners=owners))
+        else:
+            self.said.emit(self.tr("Kept and planned again. Nothing else changes."))
 
     def _read_changes(self) -> None:
         cutting = self.view.cutting

@@ -46,7 +46,7 @@ def untold(work: "Work", orders: "Sequence[Order]", sheet: "Sheet | None") -> tu
         changes = tuple(
             each
             for each in work.orders.changes(order.id, read.get(order.id, 0))
-            if each.kind not in OWN and each.at > sheet.released_at
+            if each.kind not in OWN
         )
         if changes:
             found.append(Told(order.id, order.owner, changes))

@@ -1,5 +1,7 @@
 """The block by keyboard: open, read the sheet, start, tick every line, finish."""
 
+from dataclasses import replace
+
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
@@ -231,3 +233,41 @@ def test_buttons_are_large_and_everything_has_a_name(block: BlockPlace) -> None:
     assert block.view.back.height() >= 64
     assert block.view.main.height() >= 64
     assert unnamed(block) == []
+
+
+def test_a_half_finished_line_is_still_ticked_after_a_restart(
+    qtbot: QtBot, block: BlockPlace, bench: Bench
+) -> None:
+    begin(block)
+    block.view.view.rows[0].tick.click()
+    with bench.store.read() as work:
+        assert len(work.block.ticks(1)) == 1
+    again = shown(qtbot, bench)
+    again.show_carcass(1, 1)
+    assert again.view.view.rows[0].tick.isChecked()
+    again.view.view.rows[0].tick.click()
+    with bench.store.read() as work:
+        assert work.block.ticks(1) == frozenset()
+        assert not any(one.changed_since_sheet for one in work.orders.of_lot(1))
+
+
+def test_a_change_at_the_counter_shows_at_once_and_is_read_before_going_on(
+    block: BlockPlace, bench: Bench
+) -> None:
+    begin(block)
+    at = block.view.at
+    with bench.store.work(bench.person, bench.station) as work:
+        order = work.orders.of_lot(1)[1]
+        ham = next(one for one in order.choices if one.cut == "ham_steak")
+        work.orders.change_line(order.id, replace(ham, note="rind off"))
+        work.commit()
+    block.look_again()
+    said = " ".join(block.view.view.sentences())
+    assert "rind off" in said
+    assert block.view.main.text() == "I have &read the changes"
+    assert not block.view.view.rows
+    block.view.main.click()
+    assert block.view.at == at
+    assert block.view.view.rows
+    block.look_again()
+    assert block.view.view.sentences() == []

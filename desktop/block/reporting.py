@@ -1,0 +1,112 @@
+"""What the block reports is kept, what is left is planned again, and the counter is told."""
+
+from typing import TYPE_CHECKING
+
+from desktop.rail.fallen import Fallen, fallen
+from shared.carcass.carcass import Gone, Measured
+from shared.cutting.plan import plan
+from shared.cutting.remedy import remedies
+from shared.shop.findings import Finding
+from shared.shop.news import LostLine, News
+
+if TYPE_CHECKING:
+    from db.unit_of_work import Work
+    from desktop.bench import Bench
+    from desktop.block.cutting import Cutting
+    from printing.words import Words
+    from shared.cutting.answer import Answer
+    from shared.cutting.order import Question
+    from shared.shop.problems import Refused
+
+MOST_CONFLICTS = 6
+
+
+def report(bench: "Bench", cutting: "Cutting", found: Finding) -> "tuple[Fallen, ...] | Refused":
+    """Keep a report and plan again what is left; the choices that fall or get less.
+
+    In one unit with what the owners must hear, so that no report stands without its calls. A line
+    cut otherwise is told to its owner though nothing falls.
+    """
+    animal = cutting.animal
+    with bench.store.work(bench.person, bench.station) as work:
+        kept = work.block.report(found)
+        if not isinstance(kept, Finding):
+            return kept
+        if found.kind == "measured" and found.length is not None:
+            work.animals.measure(animal.id, Measured(found.what, found.side, found.length))
+        elif found.kind == "lost":
+            gone = Gone(found.what, found.side, found.weight, found.reason)
+            work.animals.record_loss(animal.id, gone)
+        after = work.lots.question(animal.lot_id, at_block=True)
+        answer = plan(after, cutting.catalogue)
+        part = found.what if found.kind == "lost" else ""
+        touched = fallen(after, cutting.answer, answer, part)
+        _tell(work, bench.words, cutting, found, (after, answer, touched))
+        work.commit()
+    return touched
+
+
+def _tell(
+    work: "Work",
+    words: "Words",
+    cutting: "Cutting",
+    found: Finding,
+    planned: "tuple[Question, Answer, tuple[Fallen, ...]]",
+) -> None:
+    """Every owner who loses something of it, and the owner of a line cut otherwise."""
+    after, answer, touched = planned
+    shares = {one.line: one.share for one in after.choices}
+    ways = _ways_out(after, answer, cutting, words, {one.line for one in touched})
+    kind = "part_gone" if found.kind == "lost" else "block"
+    for order in work.orders.of_lot(cutting.lot.id):
+        mine = [one for one in touched if shares[one.line] == order.share]
+        own = found.kind == "cut_otherwise" and shares.get(found.line) == order.share
+        if not mine and not own:
+            continue
+        work.news.add(
+            News(
+                order.id,
+                cutting.animal.id,
+                kind,
+                cutting.animal.species,
+                cutting.animal.tag,
+                found.what if kind == "part_gone" else "",
+                reason_words(found, cutting, words),
+                tuple(LostLine(one.line, one.cut, one.how) for one in mine),
+                tuple(text for one in mine for text in ways.get(one.line, ())),
+            )
+        )
+
+
+def reason_words(found: Finding, cutting: "Cutting", words: "Words") -> str:
+    """What the block said, as the counter reads it: "the block: loin ran 13½ in, side 1"."""
+    from shared.units import length_text
+
+    species = cutting.animal.species
+    length = "" if found.length is None else length_text(found.length)
+    if found.kind == "measured":
+        what = words.name(species, f"stretch.{found.what}")
+        return words.say("block.ran", what=what, length=length, side=found.side)
+    if found.kind == "lost":
+        return found.reason
+    what = words.name(species, f"cut.{found.what}", 2)
+    key = "block.cut_at" if length else "block.cut_otherwise"
+    return words.say(key, what=what, length=length, side=found.side, reason=found.reason)
+
+
+def _ways_out(
+    question: "Question", answer: "Answer", cutting: "Cutting", words: "Words", lines: set[int]
+) -> dict[int, tuple[str, ...]]:
+    """By line that falls, its remedies in words: each was planned before it is offered."""
+    from printing.words import sentences  # read only when something falls
+
+    if not any(lines & set(one.lines) for one in answer.conflicts[:MOST_CONFLICTS]):
+        return {}
+    found: dict[int, tuple[str, ...]] = {}
+    offered = remedies(question, answer, cutting.catalogue)
+    for conflict, ways in zip(answer.conflicts, offered, strict=True):
+        for line in lines & set(conflict.lines):
+            found[line] = tuple(
+                sentences.remedy(one, question, cutting.catalogue, words) for one in ways
+            )
+    return found
