@@ -2,9 +2,9 @@
 
 import json
 from collections.abc import Collection, Mapping
-from typing import TYPE_CHECKING, cast
+from typing import TYPE_CHECKING, Any, cast
 
-from sqlalchemy import func, select
+from sqlalchemy import Row, Select, func, select
 
 from db.desk import Desk
 from db.tables.calls import Calls
@@ -52,52 +52,60 @@ class NewsBook:
 
     def of_orders(self, order_ids: Collection[int] | None) -> Mapping[int, tuple[News, ...]]:
         """News by order, first to last, in one query; None: of every order."""
-        told = (
-            select(func.min(Calls.at))
-            .where(
-                Calls.order_id == OrderNews.order_id,
-                Calls.outcome == "spoke",
-                Calls.at >= OrderNews.at,
-            )
-            .scalar_subquery()
-        )
-        asked = (
-            select(
-                OrderNews.id,
-                OrderNews.order_id,
-                OrderNews.animal_id,
-                OrderNews.kind,
-                OrderNews.told,
-                OrderNews.at,
-                Lots.species,
-                Animals.tag,
-                Persons.name.label("person"),
-                told.label("told_at"),
-            )
-            .join(Animals, Animals.id == OrderNews.animal_id)
-            .join(Lots, Lots.id == Animals.lot_id)
-            .join(Persons, Persons.id == OrderNews.person_id)
-            .order_by(OrderNews.id)
-        )
+        asked = _asked()
         if order_ids is not None:
             asked = asked.where(OrderNews.order_id.in_(order_ids))
         found: dict[int, list[News]] = {}
         for row in self._desk.connection.execute(asked):
-            said = json.loads(row.told)
-            news = News(
-                row.order_id,
-                row.animal_id,
-                cast("NewsKind", row.kind),
-                row.species,
-                row.tag,
-                said["what"],
-                said["reason"],
-                tuple(LostLine(n, cut, cast("LostHow", how)) for n, cut, how in said["lost"]),
-                tuple(said["remedies"]),
-                row.id,
-                row.at,
-                row.person,
-                cast("datetime | None", row.told_at),
-            )
-            found.setdefault(row.order_id, []).append(news)
+            found.setdefault(row.order_id, []).append(_news(row))
         return {order: tuple(news) for order, news in found.items()}
+
+
+def _asked() -> Select[*tuple[Any, ...]]:
+    """News with the animal it is of, and the first call after it that spoke with somebody."""
+    told = (
+        select(func.min(Calls.at))
+        .where(
+            Calls.order_id == OrderNews.order_id,
+            Calls.outcome == "spoke",
+            Calls.at >= OrderNews.at,
+        )
+        .scalar_subquery()
+    )
+    return (
+        select(
+            OrderNews.id,
+            OrderNews.order_id,
+            OrderNews.animal_id,
+            OrderNews.kind,
+            OrderNews.told,
+            OrderNews.at,
+            Lots.species,
+            Animals.tag,
+            Persons.name.label("person"),
+            told.label("told_at"),
+        )
+        .join(Animals, Animals.id == OrderNews.animal_id)
+        .join(Lots, Lots.id == Animals.lot_id)
+        .join(Persons, Persons.id == OrderNews.person_id)
+        .order_by(OrderNews.id)
+    )
+
+
+def _news(row: Row[*tuple[Any, ...]]) -> News:
+    said = json.loads(row.told)
+    return News(
+        row.order_id,
+        row.animal_id,
+        cast("NewsKind", row.kind),
+        row.species,
+        row.tag,
+        said["what"],
+        said["reason"],
+        tuple(LostLine(n, cut, cast("LostHow", how)) for n, cut, how in said["lost"]),
+        tuple(said["remedies"]),
+        row.id,
+        row.at,
+        row.person,
+        cast("datetime | None", row.told_at),
+    )

@@ -9,6 +9,7 @@ from desktop.block.carcasses import Waiting, carcass_columns, waiting
 from desktop.block.cutting import Cutting, Spot, read_cutting
 from desktop.block.cutting_view import CuttingView
 from desktop.block.finishing import acknowledge, finish, read_changes, start, tick
+from desktop.block.held import held_text
 from desktop.block.ticks import Ticks, spots_of, unmade
 from desktop.look.space import EDGE, GROUP, ROW_BLOCK, TOGETHER, column
 from desktop.panels.empty import EmptyState
@@ -155,6 +156,10 @@ class BlockPlace(Place):
     def _start(self) -> None:
         cutting = self.view.cutting
         assert cutting is not None
+        held = held_text(self.bench, cutting.animal.id)
+        if held:
+            self.bench.messages.tell(self.tr("Held"), held)
+            return
         if not start(self.bench, cutting):
             self._stale()
             return

@@ -52,7 +52,6 @@ class LossDialog(FormDialog):
         return ("trimmed", "discarded")
 
     def retranslate(self) -> None:
-        species, words = self.seen.animal.species, self.bench.words
         self.set_words(
             self.tr("A part is gone"),
             self.tr("Trimmed off, condemned or discarded. The owners' plans are made again."),
@@ -71,17 +70,7 @@ class LossDialog(FormDialog):
         }
         self.how.set_choices([(one, hows[one]) for one in self.hows()])
         self.reason.set_label(self.tr("Re&ason"))
-        parts = [
-            (f"part.{code}", words.name(species, f"part.{code}"))
-            for code in self.seen.catalogue.parts
-        ]
-        whole = self.tr("all of the {primal}")
-        parts += [
-            (f"primal.{code}", whole.format(primal=words.name(species, f"primal.{code}")))
-            for code in self.seen.catalogue.primals
-            if self._parts_of(f"primal.{code}")
-        ]
-        self.part.set_choices(sorted(parts, key=lambda one: one[1]))
+        self.part.set_choices(self._offered())
         self.side.set_choices(
             [
                 (1, self.tr("Side 1")),
@@ -95,6 +84,21 @@ class LossDialog(FormDialog):
                 (True, self.tr("before the hot weight")),
             ]
         )
+
+    def _offered(self) -> list[tuple[str, str]]:
+        """Every part, and every primal whole."""
+        species, words = self.seen.animal.species, self.bench.words
+        parts = [
+            (f"part.{code}", words.name(species, f"part.{code}"))
+            for code in self.seen.catalogue.parts
+        ]
+        whole = self.tr("all of the {primal}")
+        parts += [
+            (f"primal.{code}", whole.format(primal=words.name(species, f"primal.{code}")))
+            for code in self.seen.catalogue.primals
+            if self._parts_of(f"primal.{code}")
+        ]
+        return sorted(parts, key=lambda one: one[1])
 
     def attempt(self) -> str:
         key, side, weight = self.part.value() or "", self.side.value(), self.weight.value()

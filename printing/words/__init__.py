@@ -22,6 +22,7 @@ SHARED_DOMAINS = (
     "money",
     "went",
     "forms",
+    "rail",
     "block",
 )
 _HERE = Path(__file__).parent
