@@ -64,8 +64,8 @@ class CallsDialog(FormDialog):
         self.set_words(
             self.tr("To ring"),
             self.tr(
-                "Orders not settled that are due, the most pressing first. "
-                "Enter on a line opens the order; Ctrl+Enter logs the call."
+                "First what was lost, then orders not settled that are due, the most pressing "
+                "first. Enter on a line opens the order; Ctrl+Enter logs the call."
             ),
             self.tr("&Log the call"),
             self.tr("Leave"),
@@ -144,7 +144,7 @@ class CallsDialog(FormDialog):
             ),
             Column("owner", lambda: self.tr("Owner"), lambda row: row.order.owner, width=210),
             Column("phone", lambda: self.tr("Phone"), lambda row: row.order.phone, width=150),
-            Column("about", lambda: self.tr("What about"), self._about, width=220),
+            Column("about", lambda: self.tr("What about"), self._about, width=310),
             Column("last", lambda: self.tr("Last call"), self._last, stretch=True),
         ]
 

@@ -12,6 +12,7 @@ from desktop.panels.heading import Words, line
 from desktop.panels.side import SidePanel
 from desktop.panels.state_word import StateWord
 from desktop.rail.check_in import sex_words
+from desktop.rail.gone_words import gone_lines
 from desktop.rail.known_words import held_words, known_words
 from desktop.rail.rare_buttons import RareButtons
 from desktop.rail.seen import SeenAnimal
@@ -19,7 +20,6 @@ from desktop.rail.state_words import move_words, state_mark, state_words
 from desktop.rail.weights import Weights
 from shared.carcass import thirty_months
 from shared.shop.states import Move, animal_moves
-from shared.units import weight_text
 
 if TYPE_CHECKING:
     from desktop.bench import Bench
@@ -192,7 +192,7 @@ class AnimalPanel(SidePanel):
         booked = animal.state == "booked"
         self.check_in.setText(self.tr("&Check in") if booked else self.tr("Tag, sex, age"))
         self._restyle(self.check_in, main=booked)
-        gone = [self._gone(seen, at) for at in range(len(seen.losses))]
+        gone = gone_lines(seen, self.bench.words)
         if animal.held_for:
             gone.insert(0, animal.held_for)
         if animal.state == "held":
@@ -218,20 +218,6 @@ class AnimalPanel(SidePanel):
         known = known_words(seen, self.bench.now(), words.language)
         lines = (", ".join(part for part in parts if part), ", ".join(seen.owners), known)
         return "\n".join(one for one in lines if one)
-
-    def _gone(self, seen: SeenAnimal, at: int) -> str:
-        gone = seen.losses[at].gone
-        name = self.bench.words.name(seen.animal.species, f"part.{gone.part}")
-        where = self.tr("side {side}").format(side=gone.side) if gone.side else ""
-        much = weight_text(gone.weight) if gone.weight is not None else self.tr("all of it")
-        text = {
-            "condemned": self.tr("Condemned: {what}. {reason}"),
-            "trimmed": self.tr("Trimmed off: {what}. {reason}"),
-            "discarded": self.tr("Discarded: {what}. {reason}"),
-        }.get(seen.findings.get(seen.losses[at].id, ""), self.tr("Gone: {what}. {reason}"))
-        return text.format(
-            what=", ".join(part for part in (name, where, much) if part), reason=gone.reason
-        )
 
     def _restyle(self, what: QPushButton, *, main: bool) -> None:
         what.setProperty("main", "true" if main else "false")
