@@ -5,7 +5,7 @@ from collections.abc import Mapping, Sequence
 from sqlalchemy import func, select
 
 from db.desk import Desk
-from db.tables.findings import ExpectedYields
+from db.tables.findings import BlockRules, ExpectedYields
 from db.tables.lots import Lots
 from db.tables.orders import Orders
 from db.tables.packages import Packages
@@ -77,3 +77,13 @@ class YieldBook:
     def figures(self, species: str) -> Mapping[str, OwnFigure]:
         """The shop's own figure of every cut it has wrapped of a species."""
         return own_figures(self.made(species))
+
+    def used(self, species: str) -> Mapping[str, OwnFigure]:
+        """The figures the forecast takes: none unless the shop has switched them on.
+
+        Only those that differ from the table by more than chance.
+        """
+        on = self._desk.connection.execute(select(BlockRules.own_figures)).scalar_one()
+        if not on:
+            return {}
+        return {code: one for code, one in self.figures(species).items() if one.differs}

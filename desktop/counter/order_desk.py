@@ -4,11 +4,11 @@ from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from desktop.counter.usual_fill import usual_choices
-from shared.carcass.anatomy import catalogue
 from shared.cutting.forecast import forecast
 from shared.cutting.plan import Planner
 from shared.shop.orders import Order
 from shared.shop.problems import MoveRefused, Refused, StaleEdit, UndoRefused
+from shared.shop.usual import shop_catalogue
 
 if TYPE_CHECKING:
     from collections.abc import Collection, Iterable, Sequence
@@ -60,11 +60,12 @@ class OrderDesk:
             self.orders = work.orders.of_lot(self._lot_id)
             self.question = work.lots.question(self._lot_id)
             graded = work.cooler.meat_factor(self._lot_id)
-        if not hasattr(self, "catalogue"):
-            self.catalogue = catalogue(lot.species)
-            self.planner = Planner(self.catalogue)
+            own = work.yields.used(lot.species)
+            if not hasattr(self, "catalogue"):
+                self.catalogue = shop_catalogue(lot.species, work.usual.ways(lot.species))
+                self.planner = Planner(self.catalogue)
         self.answer = self.planner.answer(self.question)
-        self.forecast = forecast(self.question, self.answer, self.catalogue, graded=graded)
+        self.forecast = forecast(self.question, self.answer, self.catalogue, own, graded)
         for order in self.orders:
             self._opened.setdefault(order.id, order.last_change)
 

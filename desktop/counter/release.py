@@ -8,16 +8,19 @@ from PySide6.QtCore import QCoreApplication
 from shared.shop.states import release_refusals
 
 if TYPE_CHECKING:
+    from collections.abc import Mapping, Sequence
     from datetime import datetime
 
     from desktop.bench import Bench
     from desktop.counter.order_desk import OrderDesk
     from printing.words import Words
     from shared.carcass.catalogue import Catalogue
+    from shared.curing.recipe import Recipe
     from shared.cutting.answer import Answer
     from shared.cutting.forecast import Forecast
     from shared.cutting.order import Question
     from shared.shop.details import ShopDetails
+    from shared.shop.findings import SheetWords
     from shared.shop.orders import Order
     from shared.shop.sheets import Sheet
 
@@ -39,6 +42,8 @@ class SheetAsked:
     shop: "ShopDetails"
     made: "datetime"
     words: "Words"
+    also: "Words | None" = None
+    allergens: "Mapping[str, tuple[str, ...]] | None" = None
 
 
 def why_not(desk: "OrderDesk", words: "Words") -> str:
@@ -81,6 +86,8 @@ def sheet_asked(desk: "OrderDesk", bench: "Bench") -> SheetAsked:
     with bench.store.read() as work:
         number = 1 + len(work.orders.sheets(desk.lot.id))
         shop = work.shop.details()
+        rules, recipes = work.block.rules(), work.recipes.all()
+    words, also = sheet_words(rules.sheet_words, bench.words)
     answer = replace(
         desk.answer,
         lines=tuple(one for one in desk.answer.lines if one.share in shares),
@@ -97,8 +104,42 @@ def sheet_asked(desk: "OrderDesk", bench: "Bench") -> SheetAsked:
         number,
         shop,
         bench.now(),
-        bench.words,
+        words,
+        also,
+        known_allergens(recipes, desk.catalogue, words.language),
     )
+
+
+def sheet_words(spoken: "SheetWords", words: "Words") -> "tuple[Words, Words | None]":
+    """The sheet's languages as the shop set them: the window's, one, or English and Spanish."""
+    if spoken == "window":
+        return words, None
+    english, spanish = in_language(words, "en"), in_language(words, "es")
+    if spoken == "both":
+        return english, spanish
+    return (english if spoken == "en" else spanish), None
+
+
+def in_language(words: "Words", language: str) -> "Words":
+    """The catalogue in a language; the shop's own names are of the window's."""
+    from printing.words import Words as Catalogued
+
+    return words if words.language == language else Catalogued(language)
+
+
+def known_allergens(
+    recipes: "Sequence[Recipe]", known: "Catalogue", language: str
+) -> dict[str, tuple[str, ...]]:
+    """By finish, the allergens of the shop's recipe for it, where somebody has looked."""
+    from shared.curing.recipe import allergens, recipe_for
+
+    found: dict[str, tuple[str, ...]] = {}
+    for finish in known.finishes:
+        recipe = recipe_for(recipes, finish, known.species, language)
+        told = allergens(recipe) if recipe is not None else None
+        if told:
+            found[finish] = told
+    return found
 
 
 def make_sheet(asked: SheetAsked) -> bytes:
@@ -119,6 +160,8 @@ def make_sheet(asked: SheetAsked) -> bytes:
         words=asked.words,
         owners=owners,
         note_by_share=notes,
+        also=asked.also,
+        allergens=asked.allergens,
     )
 
 

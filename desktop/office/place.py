@@ -7,9 +7,11 @@ from PySide6.QtWidgets import QTabWidget, QWidget
 from desktop.look.space import column
 from desktop.office.balances_page import BalancesPage
 from desktop.office.bills_page import BillsPage
+from desktop.office.figures_page import FiguresPage
 from desktop.office.rates_page import RatesPage
 from desktop.office.recipes_page import RecipesPage
 from desktop.office.shop_page import ShopPage
+from desktop.office.usual_page import UsualPage
 from desktop.places import Place
 
 if TYPE_CHECKING:
@@ -31,11 +33,28 @@ class OfficePlace(Place):
         self.rates = RatesPage(bench, self.tabs)
         self.shop = ShopPage(bench, self.tabs)
         self.recipes = RecipesPage(bench, self.tabs)
-        self._pages = (self.bills, self.balances, self.rates, self.shop, self.recipes)
+        self.usual = UsualPage(bench, self.tabs)
+        self.figures = FiguresPage(bench, self.tabs)
+        self._pages = (
+            self.bills,
+            self.balances,
+            self.rates,
+            self.shop,
+            self.recipes,
+            self.usual,
+            self.figures,
+        )
         for page in self._pages:
             self.tabs.addTab(page, "")
         column(self, gap=0).addWidget(self.tabs)
-        for page in (self.bills, self.rates, self.shop, self.recipes):
+        for page in (
+            self.bills,
+            self.rates,
+            self.shop,
+            self.recipes,
+            self.usual,
+            self.figures,
+        ):
             page.said.connect(self.said)
             page.changed.connect(self.changed)
         self.tabs.currentChanged.connect(self._turned)
@@ -53,6 +72,8 @@ class OfficePlace(Place):
             self.rates.cards,
             self.shop.name.line,
             self.recipes.recipes,
+            self.usual.lines,
+            self.figures.reports,
         )
         return firsts[self.tabs.currentIndex()]
 
@@ -70,6 +91,8 @@ class OfficePlace(Place):
             self.tr("&3 Rates"),
             self.tr("&4 Shop"),
             self.tr("&5 Recipes"),
+            self.tr("&6 Usual"),
+            self.tr("&7 From the block"),
         )
         for at, words in enumerate(names):
             self.tabs.setTabText(at, words)

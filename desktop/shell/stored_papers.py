@@ -233,10 +233,11 @@ def _hanging(question: "Question", share: int, fore: "Fraction") -> "Fraction | 
 
 def sheet_paper(store: "Store", number: int, words: "Words") -> bytes:
     """The block sheet of a lot: the released one where it still holds, else as planned now."""
+    from desktop.counter.release import known_allergens, sheet_words
     from printing.block_sheet import block_sheet
-    from shared.carcass.anatomy import catalogue
     from shared.cutting.forecast import forecast
     from shared.cutting.plan import plan
+    from shared.shop.usual import shop_catalogue
 
     with store.read() as work:
         lot, shop = lot_of(work, number, words), work.shop.details()
@@ -245,7 +246,9 @@ def sheet_paper(store: "Store", number: int, words: "Words") -> bytes:
         kept = work.papers.get(sheets[-1].paper_id) if sheets else None
         if kept is not None and not any(one.changed_since_sheet for one in orders):
             return kept.pdf
-    known = catalogue(lot.species)
+        known = shop_catalogue(lot.species, work.usual.ways(lot.species))
+        recipes = work.recipes.all()
+        first, also = sheet_words(work.block.rules().sheet_words, words)
     answer = plan(question, known)
     return block_sheet(
         question,
@@ -256,9 +259,11 @@ def sheet_paper(store: "Store", number: int, words: "Words") -> bytes:
         sheet_number=sheets[-1].number if sheets else 0,
         shop=shop,
         made=now(),
-        words=words,
+        words=first,
         owners={one.share: one.owner for one in orders},
         note_by_share={one.share: one.note for one in orders if one.note},
+        also=also,
+        allergens=known_allergens(recipes, known, first.language),
     )
 
 
