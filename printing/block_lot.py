@@ -16,7 +16,7 @@ class LotSheet:
 
     `lot` and `number` 0 are not known or not released yet. `owners` and `notes` are by share.
     `also` is the second language, where the sheet speaks two; `allergens` of a finish are those
-    of the shop's recipe for it.
+    of the shop's recipe for it, `packages` how many are expected of a line.
     """
 
     question: Question
@@ -31,6 +31,7 @@ class LotSheet:
     side: int = 1
     also: Words | None = None
     allergens: Mapping[str, tuple[str, ...]] = field(default_factory=dict[str, tuple[str, ...]])
+    packages: Mapping[int, int] = field(default_factory=dict[int, int])
 
     def say(self, key: str, **data: str | int) -> str:
         """A sentence in each of the sheet's languages, the same one once."""

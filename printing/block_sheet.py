@@ -10,6 +10,7 @@ from datetime import datetime
 
 from printing.barcode import bars, draw_bars, module_points
 from printing.block_cautions import cautions
+from printing.block_dealt import with_dealt
 from printing.block_lot import LotSheet
 from printing.block_row import LEAD, MAIN, Row, boxed, draw_rows, height
 from printing.block_words import block_row, merged, owner_names, pool_row, together
@@ -58,12 +59,12 @@ def block_sheet(
     a whole order. `made` is when it is printed. With `also` everything is told in that language
     too; `allergens` are those of the shop's recipe for a finish.
     """
-    del forecast  # the plan's own weights are what the block takes; packages are the wrap's
     named = owner_names({one.number: one.owner for one in question.shares}, owners or {})
     sheet = LotSheet(
         question, answer, catalogue, lot_number, sheet_number, words, named, note_by_share or {}
     )
     sheet.also, sheet.allergens = also, allergens or {}
+    sheet.packages = {one.line: one.packages.mid for one in forecast.lines}
     title = sheet.say("papers.block_sheet")
     paper = Paper(shop.paper, title, _foot(sheet, shop, made), made)
     lines = block_lines(question, answer, catalogue)
@@ -115,7 +116,7 @@ def _at_side(line: BlockLine, catalogue: Catalogue) -> BlockLine:
 def _rows(sheet: LotSheet, lines: Sequence[BlockLine], *, several: bool) -> list[Row]:
     owners: Mapping[int, str] = sheet.owners if several else {}
     return [
-        block_row(row, sheet.catalogue, sheet.words, owners, sheet.also)
+        with_dealt(block_row(row, sheet.catalogue, sheet.words, owners, sheet.also), row, sheet)
         for row in together(lines, sheet.catalogue)
     ]
 
@@ -125,7 +126,11 @@ def _draw_pools(paper: Paper, sheet: LotSheet) -> None:
     if not lines:
         return
     rows = [
-        pool_row(line, sheet.catalogue, sheet.words, sheet.owners[line.share], sheet.also)
+        with_dealt(
+            pool_row(line, sheet.catalogue, sheet.words, sheet.owners[line.share], sheet.also),
+            [line],
+            sheet,
+        )
         for line in lines
     ]
     sheet.side = 0

@@ -1,7 +1,7 @@
 """Package counts: what was planned beside what was made, by cut and owner, and the take-home."""
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime
 from fractions import Fraction
 
@@ -10,6 +10,7 @@ from printing.page import Column, Paper, table
 from printing.words import Words
 from printing.words.place_words import capital
 from shared.carcass.catalogue import Catalogue
+from shared.cutting.divided import packages_dealt
 from shared.cutting.forecast import Forecast, Range
 from shared.cutting.order import Choice, Question
 from shared.shop.details import ShopDetails
@@ -70,14 +71,14 @@ def share_counts(
 ) -> ShareCounts:
     """Planned beside made of one share, in the order's lines; void packages are left out."""
     own = [one for one in packages if one.share == share and not one.void]
-    choices = [one for one in question.choices if one.share == share]
+    leader = next((one.leader for one in question.shares if one.number == share), None) or share
+    choices = [one for one in question.choices if one.share == leader]
     lines = {choice.line for choice in choices}
     owner = next((one.owner for one in question.shares if one.number == share), "")
     rows = [
-        _of_line(choice, forecast, [one for one in own if one.line == choice.line])
+        _dealt(_of_line(choice, forecast, made_of(own, choice)), question, leader, share)
         for choice in choices
-        if catalogue.cuts[choice.cut].kind != "to_trim"
-        or any(one.line == choice.line for one in own)
+        if catalogue.cuts[choice.cut].kind != "to_trim" or made_of(own, choice)
     ]
     rows += _off_the_order([one for one in own if one.line not in lines])
     return ShareCounts(owner, order_number, hanging, tuple(rows))
@@ -109,6 +110,28 @@ def counts(
         _draw(paper, share, species, words)
     notes(paper, (words.say("bills.note_counts"),))
     return paper.pdf()
+
+
+def made_of(packages: Iterable[PackageMade], choice: Choice) -> list[PackageMade]:
+    """The packages of one line."""
+    return [one for one in packages if one.line == choice.line]
+
+
+def _dealt(row: Counted, question: Question, leader: int, share: int) -> Counted:
+    """What is planned of a share that leads others or is led: its part of the packages.
+
+    Worked number: 7 packages of two halves of a side are 4 for the lower number and 3.
+    """
+    shares = question.shares
+    if row.planned is None or not any(one.leader == leader for one in shares):
+        return row
+    planned = row.planned
+    low, mid, high = (
+        packages_dealt(count, leader, shares)[share]
+        for count in (planned.low, planned.mid, planned.high)
+    )
+    weight = row.planned_ng * mid // planned.mid if planned.mid else 0
+    return replace(row, planned=Range(low, mid, high), planned_ng=weight)
 
 
 def _of_line(choice: Choice, forecast: Forecast, made: Sequence[PackageMade]) -> Counted:

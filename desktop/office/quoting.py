@@ -20,8 +20,9 @@ def quote_of(store: "Store", billing: "Billing") -> Quote | BillingProblem:
     with store.read() as work:
         question = work.lots.question(billing.lot.id)
         graded = work.cooler.meat_factor(billing.lot.id)
+        own = work.yields.used(billing.lot.species)
     known = catalogue(billing.lot.species)
-    expected = forecast(question, plan(question, known), known, graded=graded)
+    expected = forecast(question, plan(question, known), known, own, graded)
     cards = {share.number: share.card for share in billing.billed.shares}
     return make_quote(
         question, known, cards, expected, billing.order.share, fore_share=billing.shop.fore_share

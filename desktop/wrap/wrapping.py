@@ -84,11 +84,12 @@ def read_wrapping(store: "Store", order_id: int, words: "Words") -> Wrapping | N
             return None
         question = work.lots.question(lot.id)
         graded = work.cooler.meat_factor(lot.id)
+        own = work.yields.used(lot.species)
         packages = work.packages.of_order(order_id)
         shop = work.shop.details()
         recipes = work.recipes.all()
     known = catalogue(lot.species)
-    expected = forecast(question, plan(question, known), known, graded=graded)
+    expected = forecast(question, plan(question, known), known, own, graded)
     lines = _lines(order, lot.species, expected, packages, words)
     return Wrapping(order, lot, shop, question, expected, packages, recipes, lines)
 
