@@ -146,10 +146,12 @@ class LotBook:
     def save_details(self, lot: Lot) -> Lot | StaleEdit | Refused:
         """Write day, producer, skin, regime, guess, what is kept and the note.
 
-        Whether a lot is inspected or custom-exempt can't change once an animal is killed.
+        Whether a lot is inspected or custom-exempt, and its day, can't change once an animal is
+        killed.
         """
         before = self._there(lot.id)
-        if before.regime != lot.regime and self._killed(lot.id):
+        fixed = (before.regime, before.day) == (lot.regime, lot.day)
+        if not fixed and self._killed(lot.id):
             return Refused("already_killed")
         desk = self._desk
         values: dict[str, object] = {

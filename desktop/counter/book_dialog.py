@@ -2,6 +2,7 @@
 
 from typing import TYPE_CHECKING
 
+from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QWidget
 
 from desktop.counter.customer_field import CustomerField
@@ -120,6 +121,11 @@ class BookDialog(FormDialog):
         with self._bench.store.read() as work:
             if not all(field.known(work, self._bench.messages) for field in self._named(owners)):
                 return ""
+        booking = Booking(
+            self.day.value() or self._bench.today(),
+            self.species.value() or "",
+            self.head.value() or 1,
+        )
         with self._bench.store.work(self._bench.person, self._bench.station) as work:
             added: dict[str, int] = {}
             producer = self.producer.settle(work, added)
@@ -128,6 +134,10 @@ class BookDialog(FormDialog):
                 return ""
             found = work.lots.book(self._new(producer, ids))
             if isinstance(found, Lot):
+                if self.room.ask_again(work, booking, found.id):
+                    self._look()
+                    self.overrule.complain(self.tr("Another station has just taken the place."))
+                    return ""
                 if self.room.full:
                     work.calendar.overrule(found.id, self.room.full, self.overrule.text())
                 work.commit()
@@ -233,25 +243,30 @@ class BookDialog(FormDialog):
         self.grid.close_up()
 
     def _offer_presets(self) -> None:
-        words: dict[Preset, str] = {
-            "whole": self.tr("whole, one owner"),
-            "halves": self.tr("two halves"),
-            "quarters": self.tr("four quarters: fore and hind of each side"),
-            "half_and_quarters": self.tr("one half, a forequarter and a hindquarter"),
-            "split_quarters": self.tr("four split quarters: each side shared by two"),
-            "each": self.tr("each animal its own owner"),
-        }
-        quartered = self.species.value() is None or _quartered(self.species.value() or "")
-        offered: list[tuple[Preset, str]] = [
-            (one, words[one])
-            for one in PRESETS
-            if quartered or one not in ("quarters", "half_and_quarters")
-        ]
-        self.shares.set_choices(offered)
+        self.shares.set_choices(preset_choices(self.species.value()))
 
 
 _REGIMES: tuple[Regime, ...] = ("custom", "inspected")
 _SKINS: tuple[Skin, ...] = ("scalded", "skinned", "unknown")
+
+
+def preset_choices(kind: str | None) -> list[tuple[Preset, str]]:
+    """The ways to share an animal, in words; quarters only where they are told apart."""
+    said = QCoreApplication.translate
+    words: dict[Preset, str] = {
+        "whole": said("BookDialog", "whole, one owner"),
+        "halves": said("BookDialog", "two halves"),
+        "quarters": said("BookDialog", "four quarters: fore and hind of each side"),
+        "half_and_quarters": said("BookDialog", "one half, a forequarter and a hindquarter"),
+        "split_quarters": said("BookDialog", "four split quarters: each side shared by two"),
+        "each": said("BookDialog", "each animal its own owner"),
+    }
+    quartered = kind is None or _quartered(kind)
+    return [
+        (one, words[one])
+        for one in PRESETS
+        if quartered or one not in ("quarters", "half_and_quarters")
+    ]
 
 
 def _kinds() -> list[str]:

@@ -14,6 +14,7 @@ from shared.shop.calendar import LOOK_AHEAD, Booking, Filled, Full, left_on, nex
 if TYPE_CHECKING:
     from datetime import date
 
+    from db.unit_of_work import Work
     from desktop.bench import Bench
 
 FURTHER = LOOK_AHEAD + 60
@@ -22,9 +23,11 @@ FURTHER = LOOK_AHEAD + 60
 class DayRoom(QWidget):
     """A sentence about the day, and two ways out of a full one."""
 
-    def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
+    def __init__(self, bench: "Bench", parent: QWidget | None = None, *, without: int = 0) -> None:
+        """`without` is a lot that is booked already and may move: it takes no place itself."""
         super().__init__(parent)
         self._bench = bench
+        self._without = without
         self._read: tuple[date, Filled] | None = None
         self._asked: Booking | None = None
         self.full: tuple[Full, ...] = ()
@@ -52,18 +55,34 @@ class DayRoom(QWidget):
         self.setVisible(filled is not None and bool(filled.plan.week))
         self.retranslate()
 
+    def ask_again(self, work: "Work", asked: Booking, lot_id: int) -> bool:
+        """Whether the day is fuller than was said, asked where the booking is written.
+
+        Two stations take the last place at once: the second one is told, and keeps what it typed.
+        """
+        end = asked.day + timedelta(FURTHER)
+        filled = work.calendar.filled(asked.day, end, without=lot_id)
+        if len(why_full(filled, asked)) <= len(self.full):
+            return False
+        self._read = (asked.day, filled)
+        self.look(asked)
+        return True
+
     def retranslate(self) -> None:
         """Set every word again."""
         self.later.setText(self.tr("Take the ne&xt day"))
         self.wait.setText(self.tr("Put on the wa&iting list"))
         self.later.setVisible(bool(self.next))
-        self.wait.setVisible(bool(self.full))
+        self.wait.setVisible(bool(self.full) and not self._without)
         self.said.setText(self._sentence())
 
     def _filled(self, day: "date") -> Filled:
         if self._read is None or self._read[0] != day:
             with self._bench.store.read() as work:
-                self._read = (day, work.calendar.filled(day, day + timedelta(FURTHER)))
+                self._read = (
+                    day,
+                    work.calendar.filled(day, day + timedelta(FURTHER), without=self._without),
+                )
         return self._read[1]
 
     def _sentence(self) -> str:

@@ -16,6 +16,8 @@ if TYPE_CHECKING:
     from printing.confirmation import Booking
     from shared.shop.calls import CallRules
     from shared.shop.lots import LotShare
+    from shared.shop.money import Payment
+    from shared.shop.orders import Order
 
 
 def show_confirmation(bench: "Bench", desk: "OrderDesk", parent: "QWidget") -> None:
@@ -57,6 +59,38 @@ def show_confirmation(bench: "Bench", desk: "OrderDesk", parent: "QWidget") -> N
         show_paper(bench, pdf, title, parent=parent)
 
     bench.work.run(make, then=show, key="counter.confirmation")
+
+
+def show_receipt(bench: "Bench", order: "Order", payment: "Payment", parent: "QWidget") -> None:
+    """The receipt of a deposit, shown before it is printed."""
+    with bench.store.read() as work:
+        shop, balance = work.shop.details(), work.payments.balance(order.id)
+        customer = None if order.customer_id is None else work.customers.get(order.customer_id)
+    lines = (order.owner,) if customer is None else (customer.name, *customer.address.splitlines())
+    title = QCoreApplication.translate("OrderPapers", "Receipt {number}").format(
+        number=payment.number
+    )
+    now, words = bench.now(), bench.words
+
+    def make() -> bytes:
+        from printing.receipt import receipt
+
+        return receipt(
+            payment,
+            balance,
+            shop=shop,
+            customer=lines,
+            order_number=order.number,
+            made=now,
+            words=words,
+        )
+
+    def show(pdf: bytes) -> None:
+        from desktop.preview import show_paper
+
+        show_paper(bench, pdf, title, parent=parent)
+
+    bench.work.run(make, then=show, key="counter.receipt")
 
 
 def _booking(desk: "OrderDesk", share: "LotShare", rules: "CallRules") -> "Booking":

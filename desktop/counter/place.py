@@ -7,6 +7,7 @@ from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QStackedWidget, QWidget
 
 from desktop.counter.book_dialog import BookDialog
+from desktop.counter.booking_dialog import BookingDialog, free_place
 from desktop.counter.calls_dialog import CallsDialog
 from desktop.counter.form_desk import order_form
 from desktop.counter.hand_over_dialog import HandOverDialog
@@ -14,7 +15,7 @@ from desktop.counter.join_dialog import JoinDialog
 from desktop.counter.name_dialog import NameDialog
 from desktop.counter.order_dialogs import OrderDialogs
 from desktop.counter.order_list import OrderList
-from desktop.counter.order_papers import show_confirmation
+from desktop.counter.order_papers import show_confirmation, show_receipt
 from desktop.counter.order_view import OrderView
 from desktop.counter.payment_dialog import PaymentDialog
 from desktop.counter.refusal_words import problem_words
@@ -141,6 +142,8 @@ class CounterPlace(Place):
         self.changed.emit()
         self.said.emit(self.tr("Booked as lot {number}.").format(number=dialog.lot.number))
         self.show_order(dialog.lot.id, dialog.lot.shares[0].order_id)
+        if dialog.lot.shares[0].deposit_asked:
+            self._take_payment()
 
     def _connect(self) -> None:
         self.list.book.connect(self.book)
@@ -179,6 +182,8 @@ class CounterPlace(Place):
             self._take_payment()
         elif what == "name":
             self._name_owner()
+        elif what == "booking":
+            self._change_booking()
         elif what == "note":
             self.dialog = self.order.dialogs.ask_note(desk)
         elif what == "take_back":
@@ -249,6 +254,8 @@ class CounterPlace(Place):
             said += " " + self.tr("Give back {change}.").format(change=money_text(dialog.change))
         desk = self.order.desk
         if desk is not None:
+            if dialog.is_deposit and dialog.payments:
+                show_receipt(self.bench, desk.order, dialog.payments[-1], self)
             desk.load()
             if desk.order.state == "handed_over" and desk.order.closed_at is None and desk.close():
                 said += " " + self.tr("The order is closed.")
@@ -263,6 +270,27 @@ class CounterPlace(Place):
         self.dialog = dialog
         dialog.accepted.connect(self._show_changed)
         dialog.open()
+
+    def _change_booking(self) -> None:
+        """Day, producer, owners and what else was booked; or cancel it all."""
+        desk = self.order.desk
+        if desk is None:
+            return
+        dialog = BookingDialog(self.bench, desk.lot.id, self)
+        self.dialog = dialog
+        dialog.accepted.connect(lambda: self._booking_changed(dialog))
+        dialog.open()
+
+    def _booking_changed(self, dialog: BookingDialog) -> None:
+        number = dialog.lot.number
+        if dialog.lot.cancelled:
+            self.said.emit(self.tr("Lot {number} is cancelled.").format(number=number))
+            self._back()
+            self.changed.emit()
+            free_place(self.bench, dialog.lot)
+            return
+        self.said.emit(self.tr("Booking of lot {number} changed.").format(number=number))
+        self._show_changed()
 
     def _take_back(self) -> None:
         """One state back, with a reason: only what the counter itself has moved on."""
