@@ -84,7 +84,7 @@ def _what(bench: "Bench") -> tuple[Column[Waiting], ...]:
             "hook",
             lambda: QCoreApplication.translate("BlockList", "Hangs at"),
             lambda one: one.animal.place,
-            width=112,
+            width=130,
         ),
         Column(
             "hot",
@@ -92,7 +92,7 @@ def _what(bench: "Bench") -> tuple[Column[Waiting], ...]:
             lambda one: figure(pounds_text(one.animal.hot_ng)) if one.animal.hot_ng else "",
             kind="figure",
             sort=lambda one: one.animal.hot_ng,
-            width=120,
+            width=140,
         ),
         Column(
             "sheet",
@@ -100,13 +100,13 @@ def _what(bench: "Bench") -> tuple[Column[Waiting], ...]:
             _sheet,
             kind="state",
             mark=lambda one: Mark.PLAIN if one.read else Mark.TIGHT,
-            width=160,
+            width=230,
         ),
         Column(
             "state",
             lambda: QCoreApplication.translate("BlockList", "State"),
             lambda one: bench.words.name("", f"state.{one.animal.state}"),
-            width=136,
+            width=190,
         ),
     )
 

@@ -12,6 +12,7 @@ from desktop.block.finishing import acknowledge, finish, read_changes, start, ti
 from desktop.block.held import held_text
 from desktop.block.ticks import Ticks, spots_of, unmade
 from desktop.look.space import EDGE, GROUP, ROW_BLOCK, TOGETHER, column
+from desktop.look.type_scale import set_type
 from desktop.panels.empty import EmptyState
 from desktop.panels.heading import Words
 from desktop.places import Place
@@ -51,6 +52,7 @@ class BlockPlace(Place):
         self.table: Table[Waiting] = Table(
             RowsModel(carcass_columns(self.bench)), self.list, height=ROW_BLOCK
         )
+        set_type(self.table, "title")
         self.empty = EmptyState(self.list)
         self.view = CuttingView(self.bench, self)
         down = column(self.list, gap=TOGETHER)

@@ -2,7 +2,7 @@
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtWidgets import QAbstractButton, QComboBox, QLineEdit, QWidget
+from PySide6.QtWidgets import QComboBox, QLineEdit, QWidget
 
 from desktop.block.cutting import Cutting, Step
 from desktop.block.reporting import report
@@ -53,7 +53,8 @@ class ReportDialog(FormDialog):
         self.weight = WeightField(self)
         self.ours: ChoiceField[bool] = ChoiceField(self)
         self.reason = TextField(self)
-        for field in self._fields():
+        self.grid.add(self.kind, span=2)
+        for field in self._fields()[1:]:
             self.grid.add(field)
         self.retranslate()
         self._enlarge()
@@ -71,11 +72,11 @@ class ReportDialog(FormDialog):
         return (
             self.kind,
             self.line,
+            self.length,
             self.stretch,
+            self.count,
             self.part,
             self.side,
-            self.length,
-            self.count,
             self.weight,
             self.ours,
             self.reason,
@@ -86,9 +87,9 @@ class ReportDialog(FormDialog):
         for part in (*self.findChildren(QLineEdit), *self.findChildren(QComboBox)):
             set_type(part, "group")
             part.setMinimumHeight(ROW_BLOCK)
-        for part in (self.main, self.leave, *self.findChildren(QAbstractButton)):
-            set_type(part, "group")
-            part.setMinimumHeight(ROW_BLOCK)
+        for button in (self.main, self.leave):
+            set_type(button, "group")
+            button.setStyleSheet(f"min-height: {ROW_BLOCK - 6}px")
 
     def retranslate(self) -> None:
         species, words = self.cutting.animal.species, self.bench.words
@@ -158,6 +159,7 @@ class ReportDialog(FormDialog):
         }
         for field, on in shown.items():
             field.setVisible(on)
+        self.grid.close_up()
 
     def attempt(self) -> str:
         found = self._read()

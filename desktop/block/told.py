@@ -79,6 +79,7 @@ def _choice(choice: "Choice | None", catalogue: "Catalogue", words: "Words") -> 
         return ""
     count = choice.amount.count
     amount = str(count) if count else kind_words(choice.amount.kind)
-    told = [f"{amount} {cut_words(choice, catalogue, words)}"]
+    one, several = (words.name(catalogue.species, f"cut.{choice.cut}", n) for n in (1, count or 2))
+    told = [f"{amount} {cut_words(choice, catalogue, words).replace(one, several, 1)}"]
     told += [words.name(catalogue.species, f"finish.{one}") for one in choice.finishes]
-    return ", ".join([*told, *([choice.note] if choice.note else [])])
+    return ", ".join([*told, *([f"“{choice.note}”"] if choice.note else [])])

@@ -157,7 +157,7 @@ class FiguresPage(QWidget):
     def _report_columns(self) -> list[Column[Finding]]:
         return [
             Column("tag", lambda: self.tr("Tag"), lambda one: one.tag, width=90),
-            Column("day", lambda: self.tr("Day"), self._day, width=130),
+            Column("day", lambda: self.tr("Day"), self._day, width=170),
             Column("what", lambda: self.tr("What"), self._what, width=330, tip=self._what),
             Column("why", lambda: self.tr("Why"), lambda one: one.reason, stretch=True),
             Column("owner", lambda: self.tr("Owner"), lambda one: one.owner, width=170),

@@ -3,6 +3,7 @@
 from dataclasses import replace
 
 import pytest
+from sqlalchemy import update
 from sqlalchemy.exc import IntegrityError
 
 from db.tables.findings import BlockFindings
@@ -69,7 +70,7 @@ def test_a_report_is_never_changed(work: Work) -> None:
     work.block.report(Finding(animal.id, "measured", 1, "centre", length=INCH))
     connection = work.block._desk.connection
     with pytest.raises(IntegrityError, match="rows are locked"):
-        connection.execute(BlockFindings.__table__.update().values(length=2 * INCH))
+        connection.execute(update(BlockFindings).values(length=2 * INCH))
 
 
 def test_a_line_cut_otherwise_is_planned_so_and_stays_as_asked(work: Work) -> None:
