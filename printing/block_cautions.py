@@ -26,6 +26,9 @@ def cautions(sheet: LotSheet) -> list[str]:
 
 def _cautions(sheet: LotSheet) -> Iterator[str]:
     words, carcass = sheet.words, sheet.here
+    if carcass.condemned:
+        yield words.say("block.condemned")
+        return
     if thirty_months.backbone_kept_back(carcass.species, carcass.age):
         yield words.say(f"papers.age_{carcass.age}")
     if (sheet.carcass, sheet.side) == (0, 1):

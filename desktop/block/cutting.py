@@ -1,9 +1,11 @@
 """One carcass as the block cuts it: released orders, the plan in steps, and what to mind."""
 
-from dataclasses import dataclass, replace
+from collections.abc import Mapping
+from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING
 
 from desktop.block.told import Told, untold
+from desktop.counter.release import known_allergens
 from shared.carcass.catalogue import Catalogue
 from shared.cutting.answer import Answer
 from shared.cutting.breaking import BlockLine, PoolLine, block_lines, pool_lines
@@ -60,6 +62,7 @@ class Cutting:
     ticked: frozenset[Spot] = frozenset()
     told: tuple[Told, ...] = ()
     findings: tuple[Finding, ...] = ()
+    allergens: Mapping[str, tuple[str, ...]] = field(default_factory=dict[str, tuple[str, ...]])
 
     def order_of(self, share: int) -> Order:
         """The order of a share that is on the sheet."""
@@ -91,6 +94,7 @@ def read_cutting(bench: "Bench", animal_id: int) -> Cutting | None:
         told = untold(work, orders, sheet)
         ticked = frozenset((animal.index, *one) for one in work.block.ticks(animal_id))
         findings = work.block.of_animal(animal_id)
+        recipes = work.recipes.all()
     answer = plan(question, catalogue)
     on_sheet = tuple(one for one in orders if one.state in AT_BLOCK)
     return Cutting(
@@ -108,6 +112,7 @@ def read_cutting(bench: "Bench", animal_id: int) -> Cutting | None:
         ticked,
         told,
         findings,
+        known_allergens(recipes, catalogue, bench.words.language),
     )
 
 

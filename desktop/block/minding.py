@@ -5,12 +5,15 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QCoreApplication
 
 from printing.words import sentences
+from printing.words.place_words import capital
 from shared.carcass import thirty_months
 from shared.units import weight_text
 
 if TYPE_CHECKING:
     from desktop.block.cutting import Cutting
     from printing.words import Words
+
+WITH_ALLERGENS = ("seasoned", "marinated", "stuffed")
 
 
 def cautions(cutting: "Cutting", words: "Words") -> list[str]:
@@ -45,7 +48,25 @@ def cautions(cutting: "Cutting", words: "Words") -> list[str]:
         ).format(owner=owner, number=cutting.sheet.number if cutting.sheet else 0)
         for owner in cutting.changed
     ]
-    return said + _planned(cutting, words)
+    return said + _allergens(cutting, words) + _planned(cutting, words)
+
+
+def _allergens(cutting: "Cutting", words: "Words") -> list[str]:
+    """Seasoned, marinated and stuffed lines of this carcass, with what their recipe holds."""
+    species, shares = cutting.animal.species, {one.share for one in cutting.orders}
+    said: list[str] = []
+    for choice in cutting.question.choices:
+        told = [one for one in choice.finishes if one in WITH_ALLERGENS]
+        if choice.share not in shares or not (told or choice.seasoning):
+            continue
+        names = [words.name(species, f"finish.{one}") for one in told]
+        names += [choice.seasoning.replace("_", " ")] if choice.seasoning else []
+        what = ", ".join([words.name(species, f"cut.{choice.cut}", 2), *names])
+        known = dict.fromkeys(it for one in told for it in cutting.allergens.get(one, ()))
+        key = "block.contains" if known else "papers.allergens"
+        owner = cutting.owner(choice.share)
+        said.append(capital(words.say(key, what=what, owner=owner, allergens=", ".join(known))))
+    return said
 
 
 def _planned(cutting: "Cutting", words: "Words") -> list[str]:

@@ -5,6 +5,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtWidgets import QComboBox, QLineEdit, QWidget
 
 from desktop.block.cutting import Cutting, Step
+from desktop.block.measuring import measurable
 from desktop.block.reporting import report
 from desktop.fields import (
     ChoiceField,
@@ -92,7 +93,7 @@ class ReportDialog(FormDialog):
             button.setStyleSheet(f"min-height: {ROW_BLOCK - 6}px")
 
     def retranslate(self) -> None:
-        species, words = self.cutting.animal.species, self.bench.words
+        _species, _words = self.cutting.animal.species, self.bench.words
         self.set_words(
             self.tr("Report of tag {tag}").format(tag=self.cutting.animal.tag),
             self.tr("What is left is planned again, and the counter is told."),
@@ -109,18 +110,7 @@ class ReportDialog(FormDialog):
         )
         self.line.set_label(self.tr("&Line"))
         self.line.set_choices(self._lines())
-        self.stretch.set_label(self.tr("What was m&easured"))
-        catalogue = self.cutting.catalogue
-        stretches = dict.fromkeys(
-            one.code for run in catalogue.runs.values() for one in run.stretches
-        )
-        self.stretch.set_choices(
-            [(code, words.name(species, f"stretch.{code}")) for code in stretches]
-        )
-        self.part.set_label(self.tr("&Part"))
-        self.part.set_choices(
-            [(code, words.name(species, f"part.{code}")) for code in catalogue.parts]
-        )
+        self._name_places()
         self.side.set_label(self.tr("&Side"))
         self.side.set_choices(
             [(1, self.tr("side 1")), (2, self.tr("side 2")), (0, self.tr("one to the animal"))]
@@ -131,6 +121,26 @@ class ReportDialog(FormDialog):
         self.ours.set_label(self.tr("&Our own mistake"))
         self.ours.set_choices([(False, self.tr("no")), (True, self.tr("yes, credit it"))])
         self.reason.set_label(self.tr("Wh&y"))
+
+    def _name_places(self) -> None:
+        """What may be measured, and what may be lost."""
+        species, words, catalogue = (
+            self.cutting.animal.species,
+            self.bench.words,
+            self.cutting.catalogue,
+        )
+        self.stretch.set_label(self.tr("What was m&easured"))
+        whole = self.tr("all of the {primal}")
+        self.stretch.set_choices(
+            [
+                (code, whole.format(primal=words.name(species, code)) if places else name)
+                for code, places, name in measurable(catalogue, words)
+            ]
+        )
+        self.part.set_label(self.tr("&Part"))
+        self.part.set_choices(
+            [(code, words.name(species, f"part.{code}")) for code in catalogue.parts]
+        )
 
     def _lines(self) -> list[tuple[Line, str]]:
         words, species = self.bench.words, self.cutting.animal.species

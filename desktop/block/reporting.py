@@ -2,8 +2,9 @@
 
 from typing import TYPE_CHECKING
 
+from desktop.block.measuring import measured, place_name
 from desktop.rail.fallen import Fallen, fallen
-from shared.carcass.carcass import Gone, Measured
+from shared.carcass.carcass import Gone
 from shared.cutting.plan import plan
 from shared.cutting.remedy import remedies
 from shared.shop.findings import Finding
@@ -33,7 +34,8 @@ def report(bench: "Bench", cutting: "Cutting", found: Finding) -> "tuple[Fallen,
         if not isinstance(kept, Finding):
             return kept
         if found.kind == "measured" and found.length is not None:
-            work.animals.measure(animal.id, Measured(found.what, found.side, found.length))
+            for one in measured(cutting.catalogue, found.what, found.side, found.length):
+                work.animals.measure(animal.id, one)
         elif found.kind == "lost":
             gone = Gone(found.what, found.side, found.weight, found.reason)
             work.animals.record_loss(animal.id, gone)
@@ -85,7 +87,7 @@ def reason_words(found: Finding, cutting: "Cutting", words: "Words") -> str:
     species = cutting.animal.species
     length = "" if found.length is None else length_text(found.length)
     if found.kind == "measured":
-        what = words.name(species, f"stretch.{found.what}")
+        what = place_name(found.what, species, words)
         return words.say("block.ran", what=what, length=length, side=found.side)
     if found.kind == "lost":
         return found.reason

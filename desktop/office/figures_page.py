@@ -7,6 +7,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QWidget
 
+from desktop.block.measuring import place_name
 from desktop.fields import ChoiceField
 from desktop.fields.dates import date_text
 from desktop.look.patterns import Mark
@@ -211,8 +212,11 @@ class FiguresPage(QWidget):
 
     def _what(self, one: Finding) -> str:
         words = self.bench.words
-        family = {"measured": "stretch", "lost": "part", "cut_otherwise": "cut"}[one.kind]
-        name = words.name(one.species, f"{family}.{one.what}", 2)
+        if one.kind == "measured":
+            name = place_name(one.what, one.species, words)
+        else:
+            family = "part" if one.kind == "lost" else "cut"
+            name = words.name(one.species, f"{family}.{one.what}", 2)
         told = [name, self.tr("side {side}").format(side=one.side) if one.side else ""]
         if one.length is not None:
             told.append(length_text(one.length))

@@ -50,18 +50,9 @@ class UsualDialog(FormDialog):
         self.pieces = CountField(self)
         self.package = WeightField(self)
         self.finishes = TextField(self)
-        for field in (
-            self.primal,
-            self.way,
-            self.cut,
-            self.amount,
-            self.count,
-            self.thickness,
-            self.piece,
-            self.pieces,
-            self.package,
-            self.finishes,
-        ):
+        for field in (self.primal, self.way, self.cut, self.amount, self.count):
+            self.grid.add(field)
+        for field in (self.thickness, self.piece, self.pieces, self.package, self.finishes):
             self.grid.add(field)
         self.retranslate()
         self.primal.changed.connect(self._name_cuts)
