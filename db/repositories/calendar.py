@@ -8,6 +8,7 @@ from typing import Any
 from sqlalchemy import delete, select
 
 from db.desk import Desk
+from db.repositories.calendar_days import day_lots
 from db.tables.calendar import CalendarPlans, OtherDays, Overrules
 from db.tables.lots import Lots
 from shared.shop.calendar import (
@@ -18,6 +19,7 @@ from shared.shop.calendar import (
     OtherDay,
     Plan,
 )
+from shared.shop.day_order import DayLot
 from shared.shop.problems import Refused
 
 
@@ -89,6 +91,10 @@ class CalendarBook:
             )
         )
         return Filled(plan, others, tuple(Booking(row.day, row.species, row.head) for row in rows))
+
+    def lots(self, start: date, end: date) -> tuple[DayLot, ...]:
+        """The bookings from start to end (within), each day in its turn; one query."""
+        return day_lots(self._desk.connection, start, end)
 
     def overrule(self, lot_id: int, full: Sequence[Full], reason: str) -> Refused | None:
         """Keep why a booking was taken though its day was full."""

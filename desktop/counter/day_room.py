@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QWidget
 from desktop.fields.dates import date_text
 from desktop.look.space import TOGETHER, column, row
 from desktop.panels.buttons import button
+from desktop.panels.full_words import full_words
 from desktop.panels.heading import Words
 from shared.shop.calendar import LOOK_AHEAD, Booking, Filled, Full, left_on, next_days, why_full
 
@@ -96,29 +97,11 @@ class DayRoom(QWidget):
                 left=left,
                 animals=self._bench.words.name("", f"species.{asked.species}", left),
             )
-        said = [self._why(one) for one in self.full]
+        said = [full_words(one, self._bench.words.language) for one in self.full]
         if self.next:
             days = "; ".join(self._day(day) for day in self.next)
             said.append(self.tr("Next that can take it: {days}.").format(days=days))
         return " ".join(said)
-
-    def _why(self, full: Full) -> str:
-        words = {
-            "closed": self.tr("{day} is closed."),
-            "no_kill_day": self.tr("{day} has no places for this animal."),
-            "places": self.tr(
-                "{day} is too full: {taken} of {there} places taken, {needed} needed."
-            ),
-            "hooks": self.tr(
-                "Cooler too full on {day}: {taken} of {there} hooks taken, {needed} needed."
-            ),
-            "block": self.tr(
-                "Block too full on {day}: {taken} of {there} minutes taken, {needed} needed."
-            ),
-        }
-        return words[full.code].format(
-            day=self._day(full.day), taken=full.taken, there=full.there, needed=full.needed
-        )
 
     def _day(self, day: "date") -> str:
         return date_text(day, self._bench.words.language)
