@@ -7,7 +7,7 @@ from decimal import Decimal
 from fractions import Fraction
 from typing import TYPE_CHECKING, Any, cast
 
-from sqlalchemy import Row, ScalarSelect, func, select
+from sqlalchemy import Row, ScalarSelect, false, func, select
 from sqlalchemy.orm import aliased
 
 from db.columns import Nanograms
@@ -289,7 +289,7 @@ def _hot() -> ScalarSelect[int]:
         .where(
             one.animal_id == Animals.id,
             one.kind == "hot",
-            one.withdrawn.is_(False),
+            one.withdrawn == false(),
             ~corrected,
         )
         .correlate(Animals)

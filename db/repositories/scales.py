@@ -2,7 +2,7 @@
 
 from typing import TYPE_CHECKING, Any, cast
 
-from sqlalchemy import Row, select
+from sqlalchemy import Row, select, true
 
 from db.desk import Desk
 from db.tables.rail import Scales
@@ -24,7 +24,7 @@ class ScaleBook:
         """The scales in use at a station, in the order they were set up."""
         rows = self._desk.connection.execute(
             select(*Scales.__table__.columns)
-            .where(Scales.at_station == station_id, Scales.used.is_(True))
+            .where(Scales.at_station == station_id, Scales.used == true())
             .order_by(Scales.id)
         )
         return tuple(_scale(row) for row in rows)
