@@ -152,7 +152,8 @@ def _laid(row: Row, at: Columns, room: float, *, begins: bool, tight: bool) -> _
     texts = (len(names) + kept) * MAIN * LEAD + len(whose) * OWNER * LEAD
     texts += 0 if beside else len(details) * (DETAIL * LEAD + 1)
     beside_names = (14 if begins else 0) + len(right) * right_size * LEAD
-    high = max(BIG * 0.73 + 10, texts + 7, beside_names + 8)
+    pad = 8 if tight else 10
+    high = max(BIG * 0.73 + pad, texts + pad - 4, beside_names + pad - 2)
     return _Laid(names, whose, details, notes, right, right_size, beside, high)
 
 
@@ -199,7 +200,7 @@ def _marks(paper: Paper, row: Row, at: Columns, high: float) -> None:
     if row.differs:
         paper.box(0, paper.y - 1, paper.room, high, 1.4)
     paper.box(5, paper.y + 5, TICK, TICK, 1.0)
-    base = paper.y + 4 + BIG * 0.73
+    base = paper.y + min(4.0, (high - BIG * 0.73) / 2 - 1) + BIG * 0.73
     right = at.count - (_count_width(row) - width(row.count, "bold", BIG))
     paper.text(right, base, row.count, BIG, "bold", "right")
     if row.count_unit:
