@@ -8,7 +8,7 @@ from typing import Any
 from sqlalchemy import delete, select
 
 from db.desk import Desk
-from db.repositories.calendar_days import day_lots
+from db.repositories.calendar_days import day_lots, last_sheets
 from db.tables.calendar import CalendarPlans, OtherDays, Overrules
 from db.tables.lots import Lots
 from shared.shop.calendar import (
@@ -95,6 +95,10 @@ class CalendarBook:
     def lots(self, start: date, end: date) -> tuple[DayLot, ...]:
         """The bookings from start to end (within), each day in its turn; one query."""
         return day_lots(self._desk.connection, start, end)
+
+    def sheets(self, lot_ids: Sequence[int]) -> dict[int, bytes]:
+        """The last released block sheet of each lot that has one, as kept; one query."""
+        return last_sheets(self._desk.connection, lot_ids)
 
     def overrule(self, lot_id: int, full: Sequence[Full], reason: str) -> Refused | None:
         """Keep why a booking was taken though its day was full."""

@@ -1,5 +1,6 @@
 """The bookings of some days, as the calendar and the day's list show them."""
 
+from collections.abc import Sequence
 from datetime import date
 from typing import TYPE_CHECKING, cast
 
@@ -7,6 +8,8 @@ from sqlalchemy import Connection, case, func, select
 
 from db.tables.customers import Customers
 from db.tables.lots import Animals, Lots
+from db.tables.orders import Sheets
+from db.tables.papers import Papers
 from shared.shop.day_order import DayLot, in_turn
 
 if TYPE_CHECKING:
@@ -64,3 +67,20 @@ def day_lots(connection: Connection, start: date, end: date) -> tuple[DayLot, ..
         )
         for row in rows
     )
+
+
+def last_sheets(connection: Connection, lot_ids: Sequence[int]) -> dict[int, bytes]:
+    """The last sheet of each lot as it was kept, by number of the lot; one query."""
+    last = (
+        select(Sheets.lot_id, func.max(Sheets.number).label("number"))
+        .where(Sheets.lot_id.in_(lot_ids))
+        .group_by(Sheets.lot_id)
+        .subquery()
+    )
+    rows = connection.execute(
+        select(Sheets.lot_id, Papers.pdf)
+        .join(last, (last.c.lot_id == Sheets.lot_id) & (last.c.number == Sheets.number))
+        .join(Papers, Papers.id == Sheets.paper_id)
+        .order_by(Sheets.lot_id)
+    )
+    return {row.lot_id: row.pdf for row in rows}

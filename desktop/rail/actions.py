@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QDialog
 
 from desktop.places import Place
 from desktop.rail.animal_panel import AnimalPanel
+from desktop.rail.calendar_dialog import CalendarDialog
 from desktop.rail.check_in import CheckInDialog
 from desktop.rail.correction import CorrectionDialog
 from desktop.rail.deer import DeerDialog
@@ -15,7 +16,6 @@ from desktop.rail.holding import hold_or_let_go
 from desktop.rail.loss import LossDialog
 from desktop.rail.scales_dialog import ScalesDialog
 from desktop.rail.tags import report_pdf, tag_pdf
-from desktop.rail.week_dialog import WeekDialog
 
 if TYPE_CHECKING:
     from desktop.preview import Kind
@@ -37,9 +37,14 @@ class RailActions(Place):
         raise NotImplementedError
 
     def plan_week(self) -> None:
-        """Ask for the kill days and what they take."""
-        self.dialog = WeekDialog(self.bench, self)
-        self.dialog.open()
+        """The kill calendar; the kill days are asked for from there."""
+        dialog = CalendarDialog(self.bench, self)
+        self.dialog = dialog
+        dialog.changed.connect(self.refresh)
+        dialog.changed.connect(self.changed)
+        dialog.go.connect(self.go)
+        dialog.finished.connect(dialog.deleteLater)
+        dialog.open()
 
     def check_in(self) -> None:
         """Tag the chosen animal, or correct its tag, sex and age."""

@@ -24,6 +24,7 @@ SHARED_DOMAINS = (
     "forms",
     "rail",
     "block",
+    "calendar",
 )
 _HERE = Path(__file__).parent
 
