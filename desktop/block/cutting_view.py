@@ -79,6 +79,9 @@ class CuttingView(QWidget):
         self.report.clicked.connect(self.report_wanted)
         self.leave.clicked.connect(self.left)
         self.view.ticked.connect(self.ticked)
+        bar = self.view.verticalScrollBar()
+        bar.valueChanged.connect(self._scrolled)
+        bar.rangeChanged.connect(self._scrolled)
         self.view.all_ticked.connect(lambda: self.main.setFocus(Qt.FocusReason.OtherFocusReason))
         keys = {
             "PgDown": self.go_on,
@@ -160,7 +163,9 @@ class CuttingView(QWidget):
         cutting = self.cutting
         if cutting is None:
             return
-        if self.unread():
+        if (self.unread() or cutting.told) and self.view.more():
+            self.view.read_on()
+        elif self.unread():
             self.acknowledged.emit()
         elif cutting.told:
             self.changes_read.emit()
@@ -181,6 +186,10 @@ class CuttingView(QWidget):
         """The button that goes on."""
         return self.main
 
+    def _scrolled(self) -> None:
+        if self.cutting is not None:
+            self._say(self.cutting)
+
     def _say(self, cutting: Cutting) -> None:
         animal = cutting.animal
         tag = self.tr("Tag {tag}").format(tag=animal.tag)
@@ -192,10 +201,14 @@ class CuttingView(QWidget):
                 owners=owners, number=number, at=self.at + 1, all=len(cutting.steps) + 1
             )
         )
-        if self.unread():
-            self.main.setText(self.tr("I have &read sheet {number}").format(number=number))
-        elif cutting.told:
+        told = bool(cutting.told) and not self.unread()
+        if told:
             self.heading.setText(f"{tag}: {self.tr('changed at the counter')}")
+        if (self.unread() or told) and self.view.more():
+            self.main.setText(self.tr("&Read on"))
+        elif self.unread():
+            self.main.setText(self.tr("I have &read sheet {number}").format(number=number))
+        elif told:
             self.main.setText(self.tr("I have &read the changes"))
         elif animal.state == "hanging":
             self.main.setText(self.tr("&Start cutting"))

@@ -48,7 +48,8 @@ def cautions(cutting: "Cutting", words: "Words") -> list[str]:
         ).format(owner=owner, number=cutting.sheet.number if cutting.sheet else 0)
         for owner in cutting.changed
     ]
-    return said + _allergens(cutting, words) + _planned(cutting, words)
+    found = said + _allergens(cutting, words) + _planned(cutting, words)
+    return list(dict.fromkeys(found))
 
 
 def _allergens(cutting: "Cutting", words: "Words") -> list[str]:

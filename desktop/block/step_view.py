@@ -73,6 +73,16 @@ class StepView(QScrollArea):
         """The sentences shown, top to bottom; none while a step's lines are shown."""
         return list(self._said)
 
+    def more(self) -> bool:
+        """Whether something stands below what is seen."""
+        bar = self.verticalScrollBar()
+        return bar.value() < bar.maximum()
+
+    def read_on(self) -> None:
+        """The next screenful, the last line seen still in it."""
+        bar = self.verticalScrollBar()
+        bar.setValue(bar.value() + bar.pageStep() * 4 // 5)
+
     def focus_first(self) -> bool:
         """Go to the first line not ticked; False when there is none."""
         for one in self.rows:

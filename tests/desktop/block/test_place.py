@@ -271,3 +271,25 @@ def test_a_change_at_the_counter_shows_at_once_and_is_read_before_going_on(
     assert block.view.view.rows
     block.look_again()
     assert block.view.view.sentences() == []
+
+
+def test_a_long_note_is_read_to_its_end_before_it_counts_as_read(
+    qtbot: QtBot, bench: Bench
+) -> None:
+    lot = hanging(bench)
+    with bench.store.work(bench.person, bench.station) as work:
+        order = examples.order_of(work, lot)
+        note = "Ring me before the ribs. " * 40
+        work.orders.save_note(order.id, note, None, version=order.version)
+        work.commit()
+    place = shown(qtbot, bench)
+    press()
+    qtbot.waitUntil(place.view.view.more)
+    assert place.view.main.text() == "&Read on"
+    for _ in range(40):
+        if place.view.view.more():
+            assert place.view.unread()
+            place.view.main.click()
+    assert place.view.main.text() == "I have &read sheet 1"
+    place.view.main.click()
+    assert not place.view.unread()
