@@ -11,6 +11,7 @@ from demo.papers import block_sheet
 from demo.wishes import wanted
 from shared.carcass.anatomy import catalogue
 from shared.carcass.carcass import Gone, Holding
+from shared.cutting.foretold import foretold
 from shared.cutting.plan import plan
 from shared.orderfile import write
 from shared.shop.animals import Animal, Loss, Weighing
@@ -207,6 +208,18 @@ class Life:
         self._move_animals(work, "on_block")
 
     def _cut(self, work: "Work") -> None:
+        question, found = work.lots.question(self.lot_id), catalogue(self.booking.species)
+        orders = {one.share: one.id for one in work.orders.of_lot(self.lot_id)}
+        answer = plan(question, found)
+        for animal in work.animals.of_lot(self.lot_id):
+            lines = foretold(question, answer, found, animal.index)
+            work.yields.expect(
+                animal.id,
+                [
+                    (orders[one.share], one.line, one.cut, one.expected_ng, one.carcass_ng)
+                    for one in lines
+                ],
+            )
         self._move_animals(work, "cut")
         self._move_orders(work, "cut")
 

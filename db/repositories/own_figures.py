@@ -81,9 +81,9 @@ class YieldBook:
     def used(self, species: str) -> Mapping[str, OwnFigure]:
         """The figures the forecast takes: none unless the shop has switched them on.
 
-        Only those that differ from the table by more than chance.
+        Only those that differ from the table by more than chance, and by more than a fiftieth.
         """
         on = self._desk.connection.execute(select(BlockRules.own_figures)).scalar_one()
         if not on:
             return {}
-        return {code: one for code, one in self.figures(species).items() if one.differs}
+        return {code: one for code, one in self.figures(species).items() if one.matters}

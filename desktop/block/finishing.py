@@ -4,8 +4,7 @@ from typing import TYPE_CHECKING
 
 from desktop.block.cutting import ENDED, Cutting, Spot
 from desktop.block.ticks import Ticks
-from shared.carcass.weights import side_weights
-from shared.cutting.forecast import forecast
+from shared.cutting.foretold import foretold
 from shared.shop.animals import Animal
 from shared.shop.orders import Order
 
@@ -80,24 +79,12 @@ def finish(bench: "Bench", cutting: Cutting) -> tuple[Order, ...] | None:
 
 
 def _expected(cutting: Cutting) -> list[tuple[int, int, str, int, int]]:
-    """What the table foretold of this carcass, line by line, for the shop's own figures.
-
-    A line of two carcasses is divided by what the plan takes of each.
-    """
-    found = forecast(cutting.question, cutting.answer, cutting.catalogue)
-    taken: dict[int, list[int]] = {}
-    for one in cutting.answer.lines:
-        here = taken.setdefault(one.line, [0, 0])
-        here[0] += one.weight_ng if one.carcass == cutting.animal.index else 0
-        here[1] += one.weight_ng
-    sides = side_weights(cutting.question.carcasses[cutting.animal.index], cutting.catalogue)
-    carcass = sum(one.hanging_ng for one in sides)
+    """What the table foretold of this carcass, for the shop's own figures."""
     orders = {one.share: one.id for one in cutting.orders}
-    heads = len(cutting.question.carcasses)
-    rows: list[tuple[int, int, str, int, int]] = []
-    for line in found.lines:
-        here, whole = taken.get(line.line, [1, heads])
-        expected = line.by_table_ng * here // whole if whole else 0
-        if expected and line.share in orders:
-            rows.append((orders[line.share], line.line, line.cut, expected, carcass))
-    return rows
+    place = cutting.animal.index
+    lines = foretold(cutting.question, cutting.answer, cutting.catalogue, place)
+    return [
+        (orders[one.share], one.line, one.cut, one.expected_ng, one.carcass_ng)
+        for one in lines
+        if one.share in orders
+    ]

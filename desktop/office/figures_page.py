@@ -202,7 +202,7 @@ class FiguresPage(QWidget):
                 lambda: self.tr("By more than chance"),
                 self._differs,
                 kind="state",
-                mark=lambda one: Mark.TIGHT if one.differs else Mark.PLAIN,
+                mark=lambda one: Mark.TIGHT if one.matters else Mark.PLAIN,
                 width=190,
             ),
         ]
@@ -236,7 +236,7 @@ class FiguresPage(QWidget):
         return capital(self.bench.words.name(species, f"cut.{one.code}", 2))
 
     def _differs(self, one: OwnFigure) -> str:
-        return self.tr("yes, differs") if one.differs else self.tr("no")
+        return self.tr("yes, differs") if one.matters else self.tr("no")
 
 
 def _waits(one: Finding) -> bool:

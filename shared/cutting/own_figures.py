@@ -13,6 +13,7 @@ from math import isqrt
 
 LEVEL = Fraction(1, 20)
 TABLE_WEIGHT = 4  # our rule, no source: the table counts for as much as four carcasses cut here
+LEAST_DIFFERENCE = Fraction(1, 50)  # our rule, no source: scales and rounding come to less
 MOST_CARCASSES = 200  # the newest are kept: pairs grow with the square
 NORMAL_SCATTER = Fraction("1.4826")  # a median deviation as a standard deviation
 ONE_IN_TEN = Fraction("1.2816")
@@ -49,6 +50,11 @@ class OwnFigure:
     scatter: Fraction
     chance: Fraction
     differs: bool
+
+    @property
+    def matters(self) -> bool:
+        """It differs, and by enough to be worth telling: 0.999 of the table isn't, 1.12 is."""
+        return self.differs and abs(self.shop - 1) >= LEAST_DIFFERENCE
 
     def narrowed(self, table_band: Fraction) -> Fraction:
         """The range, between the table's and the shop's own scatter by the count of carcasses.

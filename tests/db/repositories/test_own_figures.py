@@ -59,3 +59,13 @@ def test_three_carcasses_say_nothing_yet(work: Work) -> None:
     work.block.save_rules(replace(work.block.rules(), own_figures=True))
     assert not work.yields.figures("pork")["bacon"].differs
     assert work.yields.used("pork") == {}
+
+
+def test_what_scales_round_away_is_not_told_as_a_difference(work: Work) -> None:
+    for at in range(12):
+        wrapped(work, at, "9.99", 10)
+    figure = work.yields.figures("pork")["bacon"]
+    assert figure.differs
+    assert not figure.matters
+    work.block.save_rules(replace(work.block.rules(), own_figures=True))
+    assert work.yields.used("pork") == {}
