@@ -293,3 +293,22 @@ def test_a_long_note_is_read_to_its_end_before_it_counts_as_read(
     assert place.view.main.text() == "I have &read sheet 1"
     place.view.main.click()
     assert not place.view.unread()
+
+
+def test_what_the_table_foretold_is_kept_when_the_carcass_is_cut(
+    block: BlockPlace, bench: Bench, messages: RecordedMessages
+) -> None:
+    begin(block)
+    cutting = block.view.cutting
+    assert cutting is not None
+    messages.answers.append(True)  # nothing is ticked, and it is cut all the same
+    block.view.go(len(cutting.steps))
+    block.view.main.click()
+    assert states(bench)[0] == "cut"
+    with bench.store.work(bench.person, bench.station) as work:
+        for order in work.orders.of_lot(1):
+            work.orders.move(order.id, "ready", version=order.version)
+            for one in order.choices:
+                examples.package(work, order, one, "10")
+        made = {one.code for one in work.yields.made("pork")}
+    assert made == {"whole_ham", "ham_steak", "centre_chop"}
