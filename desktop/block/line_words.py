@@ -36,7 +36,8 @@ def large_words(line: "Line", species: str, words: "Words") -> str:
 def small_words(line: "Line", cutting: "Cutting", words: "Words") -> str:
     """Whose it is, finish, weight of a piece, package, and the pounds expected."""
     species = cutting.animal.species
-    parts = [cutting.owner(line.share)]
+    parts = [_whose(line, cutting)]
+    parts += [_half(line, cutting)] if isinstance(line, BlockLine) else []
     parts += [words.name(species, f"finish.{one}") for one in line.finishes]
     if isinstance(line, BlockLine):
         if line.piece_weight is not None:
@@ -59,6 +60,39 @@ def small_words(line: "Line", cutting: "Cutting", words: "Words") -> str:
             )
         )
     return " · ".join(part for part in parts if part)
+
+
+def _whose(line: "Line", cutting: "Cutting") -> str:
+    """The owner; with those whose share is cut as his says."""
+    owner = cutting.owner(line.share)
+    led = [one.owner for one in cutting.question.shares if one.leader == line.share]
+    if not led:
+        return owner
+    return QCoreApplication.translate("BlockLines", "{owner} with {led}, packages dealt").format(
+        owner=owner, led=", ".join(led)
+    )
+
+
+def _half(line: BlockLine, cutting: "Cutting") -> str:
+    """Whose half of a shared run is which: by its place from the head end."""
+    starts = sorted(
+        one.start
+        for step in cutting.steps
+        for _, one in step.lines
+        if isinstance(one, BlockLine)
+        and one.start is not None
+        and (one.side, one.cut) == (line.side, line.cut)
+    )
+    if line.start is None or len(starts) < 2:
+        return ""
+    at = starts.index(line.start)
+    if at == 0:
+        return QCoreApplication.translate("BlockLines", "toward the head")
+    if at == len(starts) - 1:
+        return QCoreApplication.translate("BlockLines", "toward the tail")
+    return QCoreApplication.translate("BlockLines", "number {place} from the head").format(
+        place=at + 1
+    )
 
 
 def _package(line: "Line") -> str:

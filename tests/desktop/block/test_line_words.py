@@ -1,0 +1,53 @@
+"""Whose half of a shared loin is which, in the small words of a line."""
+
+from dataclasses import replace
+from datetime import date
+from fractions import Fraction
+
+from pytestqt.qtbot import QtBot
+
+from desktop.bench import Bench
+from desktop.block.line_words import small_words
+from shared.carcass.carcass import Holding
+from shared.cutting.breaking import BlockLine
+from shared.cutting.order import Amount, Choice
+from shared.shop.lots import LotShare, NewLot
+from tests.db import examples
+from tests.desktop.block.hog import release
+from tests.desktop.block.test_place import shown
+
+HALF = Fraction(1, 2)
+
+
+def test_two_owners_of_a_side_read_whose_end_is_whose(qtbot: QtBot, bench: Bench) -> None:
+    with bench.store.work(bench.person, bench.station) as work:
+        anna, bert = examples.customer(work), examples.customer(work, "Bert Iversen")
+        shares = tuple(
+            LotShare(n, one.id, holdings=(Holding(0, 1, fraction=HALF),))
+            for n, one in ((1, anna), (2, bert))
+        )
+        rest = LotShare(3, anna.id, holdings=(Holding(0, 2),))
+        lot = examples.booked(work, NewLot("beef", 1, date(2026, 3, 2), anna.id, (*shares, rest)))
+        for share in (1, 2):
+            order = examples.order_of(work, lot, share)
+            examples.line(work, order, Choice(0, 0, "t_bone_steak", Amount("all")))
+        animal = examples.arrived(work, lot)
+        work.animals.change(replace(animal, age="under_30"))
+        examples.weighed(work, animal, "702")
+        examples.moved(work, animal.id, "passed", "hanging")
+        release(work, lot, 1, 2)
+        work.commit()
+    place = shown(qtbot, bench)
+    place.show_carcass(1)
+    cutting = place.view.cutting
+    assert cutting is not None
+    told = {
+        line.share: (line.start, small_words(line, cutting, bench.words))
+        for step in cutting.steps
+        for _, line in step.lines
+        if isinstance(line, BlockLine) and line.cut == "t_bone_steak"
+    }
+    assert set(told) == {1, 2}
+    (_, first), (_, last) = sorted(told.values(), key=lambda one: one[0] or 0)
+    assert "toward the head" in first
+    assert "toward the tail" in last
