@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Sequence
 from datetime import date, datetime
 
-from printing.letterhead import Letterhead, day_text, notes, open_paper, sender
+from printing.letterhead import NO_BREAK, Letterhead, day_text, notes, open_paper, sender
 from printing.page import Column, Paper, table
 from printing.words import Words
 from printing.words.place_words import capital
@@ -59,7 +59,7 @@ def _bookings(paper: Paper, lots: Iterable[DayLot], words: Words) -> None:
     room = paper.room
     columns = (
         Column(words.say("calendar.turn"), 34, "right"),
-        Column(words.say("calendar.lot"), 40, "right"),
+        Column(words.say("calendar.lot"), 40, "centre"),
         Column(words.say("calendar.animals"), 84, face="semibold"),
         Column(words.say("calendar.kind"), 92),
         Column(words.say("calendar.producer"), (room - 282) * 0.5),
@@ -72,7 +72,7 @@ def _bookings(paper: Paper, lots: Iterable[DayLot], words: Words) -> None:
             str(lot.number),
             f"{lot.head} {words.name('', f'species.{lot.species}', lot.head)}",
             words.say(f"regime.{lot.regime}"),
-            " ".join(one for one in (lot.producer, lot.phone) if one),
+            " ".join(one for one in (lot.producer, lot.phone.replace(" ", NO_BREAK)) if one),
             "; ".join(_mind(lot, words)),
             "____",
         )

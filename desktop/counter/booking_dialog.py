@@ -12,6 +12,7 @@ from desktop.counter.day_room import DayRoom
 from desktop.counter.share_presets import Preset, holdings_of
 from desktop.fields import ChoiceField, DateField, FormDialog, TextField, WeightField
 from desktop.fields.dates import date_text
+from desktop.look.space import row
 from desktop.panels.buttons import button
 from shared.carcass.carcass import Regime, Skin
 from shared.money import money_text
@@ -74,7 +75,11 @@ class BookingDialog(FormDialog):
             self.grid.add(owner)
         self.grid.add(self.overrule, 3)
         self.add_below(self.room)
-        self.add_below(self.cancel)
+        apart = QWidget(self)
+        across = row(apart)
+        across.addWidget(self.cancel)
+        across.addStretch(1)
+        self.add_below(apart)
         self.day.changed.connect(self._look)
         self.shares.changed.connect(self._fit)
         self.room.later.clicked.connect(self._take_next)

@@ -66,35 +66,37 @@ def _cell(
 def _fullness(
     day: date, filled: Filled, lots: Sequence[DayLot], words: Words
 ) -> tuple[list[str], list[int]]:
-    """In words: places by animal, hooks, block minutes; and each in parts of 100."""
+    """In words, the fullest first: places by animal, hooks, block minutes; and parts of 100."""
     said = QCoreApplication.translate
     plan = filled.plan
     booked: dict[str, int] = defaultdict(int)
     for lot in lots:
         booked[lot.species] += lot.head
     there = places_on(plan, filled.others, day)
-    lines: list[str] = []
-    parts: list[int] = []
+    found: list[tuple[int, str]] = []
     for kind in dict.fromkeys((*there, *booked)):
-        name = words.name("", f"species.{kind}", 2)
         if there.get(kind):
-            lines.append(
-                said("CalendarDays", "{taken} of {there} {animals}").format(
-                    taken=booked[kind], there=there[kind], animals=name
-                )
+            name = words.name("", f"species.{kind}", 2)
+            line = said("CalendarDays", "{taken} of {there} {animals}").format(
+                taken=booked[kind], there=there[kind], animals=name
             )
-            parts.append(booked[kind] * 100 // there[kind])
+            found.append((_part(booked[kind], there[kind]), line))
         elif booked[kind]:
-            lines.append(f"{booked[kind]} {words.name('', f'species.{kind}', booked[kind])}")
-            if plan.week:
-                parts.append(101)
+            name = words.name("", f"species.{kind}", booked[kind])
+            found.append((101 if plan.week else 0, f"{booked[kind]} {name}"))
     hooks, minutes = hooks_on(filled, day), minutes_on(filled, day)
     if plan.hooks and hooks:
-        hook_words = said("CalendarDays", "{taken} of {there} hooks")
-        lines.append(hook_words.format(taken=hooks, there=plan.hooks))
-        parts.append(hooks * 100 // plan.hooks)
+        line = said("CalendarDays", "{taken} of {there} hooks")
+        found.append((_part(hooks, plan.hooks), line.format(taken=hooks, there=plan.hooks)))
     if plan.block_minutes and minutes:
-        minute_words = said("CalendarDays", "{taken} of {there} min at the block")
-        lines.append(minute_words.format(taken=minutes, there=plan.block_minutes))
-        parts.append(minutes * 100 // plan.block_minutes)
-    return lines, parts
+        line = said("CalendarDays", "{taken} of {there} min block")
+        line = line.format(taken=minutes, there=plan.block_minutes)
+        found.append((_part(minutes, plan.block_minutes), line))
+    found.sort(key=lambda one: -one[0])
+    counted = [part for part, _ in found] if plan.week else []
+    return [line for _, line in found], counted
+
+
+def _part(taken: int, there: int) -> int:
+    """In parts of 100, above 100 as soon as it is over: 181 of 180 is 101."""
+    return -(-taken * 100 // there) if taken > there else taken * 100 // there

@@ -58,6 +58,7 @@ class CalendarDialog(QDialog):
         self.heading = Words("group", parent=self)
         self.said = Words("body", "quiet", self).wrapped()
         self.of_day = Words("group", parent=self).wrapped()
+        self.full = Words("body", "quiet", self).wrapped()
         self.grid = CalendarGrid(self)
         self.table: Table[DayLot] = Table(
             RowsModel(self._columns()), self, height=ROW_DENSE, sortable=False
@@ -78,6 +79,7 @@ class CalendarDialog(QDialog):
         left.addWidget(self.said)
         right = column(gap=TOGETHER)
         right.addWidget(self.of_day)
+        right.addWidget(self.full)
         right.addWidget(self.table, 1)
         across = row(gap=EDGE)
         across.addLayout(left, 3)
@@ -94,8 +96,8 @@ class CalendarDialog(QDialog):
     def _columns(self) -> list[Column[DayLot]]:
         words = self.bench.words
         return [
-            count_column("lot", lambda: self.tr("Lot"), lambda one: one.number, width=56),
-            count_column("head", lambda: self.tr("Head"), lambda one: one.head, width=56),
+            count_column("lot", lambda: self.tr("Lot"), lambda one: one.number, width=50),
+            count_column("head", lambda: self.tr("Head"), lambda one: one.head, width=54),
             Column(
                 "animal",
                 lambda: self.tr("Animal"),
@@ -106,9 +108,15 @@ class CalendarDialog(QDialog):
                 "kind",
                 lambda: self.tr("Kind"),
                 lambda one: words.say(f"regime.{one.regime}"),
-                width=110,
+                width=150,
             ),
-            Column("producer", lambda: self.tr("Producer"), lambda one: one.producer, stretch=True),
+            Column(
+                "producer",
+                lambda: self.tr("Producer"),
+                lambda one: one.producer,
+                stretch=True,
+                tip=_about,
+            ),
         ]
 
     def _connect(self) -> None:
@@ -152,7 +160,7 @@ class CalendarDialog(QDialog):
         self._say()
 
     def refresh(self) -> None:
-        """Read the shown days again; six queries in all."""
+        """Read the shown days again, in four queries."""
         span = span_of(self.day, month=self.month)
         with self.bench.store.read() as work:
             filled = work.calendar.filled(*span)
@@ -192,7 +200,7 @@ class CalendarDialog(QDialog):
 
     def pick_up(self) -> None:
         """Take the chosen booking, or the day's first, in hand; arrows then choose the day."""
-        self.held = self.table.chosen() or next(iter(self.table.rows.rows), None)
+        self.held = self.table.chosen() or next(iter(self.table.rows.rows()), None)
         self._say()
         if self.held is not None:
             self.grid.setFocus(Qt.FocusReason.OtherFocusReason)
@@ -255,6 +263,8 @@ class CalendarDialog(QDialog):
         head = sum(one.head for one in lots)
         text = self.tr("{day}: {head} head").format(day=date_text(self.day, language), head=head)
         self.of_day.setText(text)
+        cell = self.grid.cells.get(self.day)
+        self.full.setText("" if cell is None else ". ".join(cell.lines))
         self._say()
 
     def _say(self) -> None:
@@ -299,3 +309,8 @@ class CalendarDialog(QDialog):
         what.setData(LOT, QByteArray(str(lot.id).encode()))
         drag.setMimeData(what)
         drag.exec(Qt.DropAction.MoveAction | Qt.DropAction.CopyAction)
+
+
+def _about(lot: DayLot) -> str:
+    """What a row has no room for."""
+    return "; ".join(one for one in (lot.producer, lot.phone, lot.keeps, lot.note) if one)

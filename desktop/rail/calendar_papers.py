@@ -1,4 +1,4 @@
-"""The calendar's papers: a day's list, the block sheets due next, and a file for other calendars."""
+"""The calendar's papers: a day's list, the block sheets due next, and a calendar file."""
 
 from datetime import date, timedelta
 from io import BytesIO

@@ -1,6 +1,7 @@
 """`steelyard print DOCUMENT`: a paper of the shop as PDF, from its records or an order file."""
 
 import argparse
+from datetime import date
 from fractions import Fraction
 from pathlib import Path
 from typing import TYPE_CHECKING, get_args
@@ -62,6 +63,8 @@ def add_to(commands: Commands, everywhere: argparse.ArgumentParser) -> None:
     ):
         of_lot = _paper(papers, everywhere, name, what)
         of_lot.add_argument("of", type=int, metavar="LOT", help="the lot's number")
+    day = _paper(papers, everywhere, "day-list", "the bookings of a kill day, in their turn")
+    day.add_argument("of", type=date.fromisoformat, metavar="DAY", help="the day, 2026-03-09")
     tag = _paper(papers, everywhere, "tag", "the rail tags of an animal")
     tag.add_argument("of", type=int, metavar="LOT", help="the lot's number")
     tag.add_argument("--animal", type=int, default=1, metavar="N", help="which one, from 1")
@@ -97,6 +100,7 @@ def run(given: argparse.Namespace) -> int:
 
 def _stored(given: argparse.Namespace, words: "Words") -> bytes:
     from desktop.shell import stored_papers as papers
+    from desktop.shell.day_list_paper import day_list_paper
     from desktop.shell.went_paper import where_it_went_paper
     from printing.words import Words
 
@@ -112,6 +116,8 @@ def _stored(given: argparse.Namespace, words: "Words") -> bytes:
             return papers.counts_paper(store, given.of, words)
         if given.document in ("trace", "producer-report"):
             return papers.traced_paper(store, given.of, given.document, words)
+        if given.document == "day-list":
+            return day_list_paper(store, given.of, words)
         if given.document == "where-it-went":
             return where_it_went_paper(store, given.of, words)
         if given.document == "tag":

@@ -39,7 +39,8 @@ def in_turn(lots: Iterable[DayLot]) -> tuple[DayLot, ...]:
     Game last, since it comes in undressed of its hide from anywhere (good practice; no source).
     Inspected before custom-exempt, for 9 CFR 303.1(a)(2) wants them apart in place or time.
     Cattle of 30 months and over after the younger, so that tools that touched specified risk
-    materials don't come to the younger ones (9 CFR 310.22(e) and (f)). Allergens last of what
+    materials don't come to the younger ones (9 CFR 310.22(e) and (f)); an age nobody has said
+    counts as over. Allergens last of what
     is left (sequencing as in FSIS's guidance on allergens, from memory). Then by animal and
     number. A custom hog and an inspected beef of 40 months: the beef first, being inspected.
     """
@@ -53,7 +54,7 @@ def _turn(lot: DayLot) -> tuple[object, ...]:
         lot.day,
         lot.species == "deer",
         lot.regime == "custom",
-        lot.over,
+        lot.over or bool(lot.species == "beef" and lot.unknown_age),
         lot.allergens,
         place,
         lot.number,

@@ -20,6 +20,7 @@ from db.columns import METADATA
 from db.engine import server_engine
 from db.problems import StoreBug, StoreUnavailable
 from db.store import Store, open_store
+from shared.shop.calendar import Booking, OtherDay, Plan, why_full
 from shared.shop.customers import Customer
 from shared.shop.money import Balance, IssuedBill
 from shared.shop.people import SignedOn
@@ -247,6 +248,26 @@ def test_the_books_balance_and_report_the_same_on_the_server(
         assert sum(work.books.balances().values()) == 0
         assert [one.id for one in work.ledger.entries(day, day)] == [1, 2, 3, 4, 5]
         assert work.periods.closed_through() == date(2026, 2, 28)
+
+
+def test_the_calendar_is_kept_on_the_server(shared_store: Store, here: SignedOn) -> None:
+    with shared_store.work(here.person, here.station) as work:
+        lot = lot_of_one(work)
+        plan = Plan({lot.day.weekday(): {"pork": 1}}, hooks=4)
+        work.calendar.save_plan(plan)
+        work.calendar.set_other(OtherDay(date(2026, 12, 25), True, "Christmas"))
+        assert lot.animals
+        assert work.waiting.add(lot.producer_id, "pork", 1, lot.day) == 1
+        full = why_full(work.calendar.filled(lot.day, lot.day), Booking(lot.day, "pork", 1))
+        assert [one.code for one in full] == ["places"]
+        assert work.calendar.overrule(lot.id, full, "hurt animal") is None
+        work.commit()
+    with shared_store.read() as work:
+        assert work.calendar.plan() == plan
+        there = work.calendar.filled(date(2026, 12, 25), date(2026, 12, 25))
+        assert there.others[date(2026, 12, 25)].closed
+        assert [one.id for one in work.calendar.lots(lot.day, lot.day)] == [lot.id]
+        assert len(work.waiting.list("pork", lot.day)) == 1
 
 
 @pytest.mark.parametrize(

@@ -30,6 +30,15 @@ def test_allergens_come_after_the_same_without() -> None:
     assert [one.id for one in in_turn(lots)] == [2, 1, 3]
 
 
+def test_an_age_nobody_has_said_counts_as_over() -> None:
+    lots = [
+        DayLot(1, 1, DAY, "beef", 2, "A", unknown_age=1),
+        DayLot(2, 2, DAY, "beef", 1, "B"),
+        DayLot(3, 3, DAY, "pork", 1, "C", unknown_age=1),
+    ]
+    assert [one.id for one in in_turn(lots)] == [3, 2, 1]
+
+
 def test_days_stay_apart() -> None:
     lots = [DayLot(1, 1, date(2026, 3, 10), "pork", 1, "A"), DayLot(2, 2, DAY, "deer", 1, "B")]
     assert [one.id for one in in_turn(lots)] == [2, 1]
