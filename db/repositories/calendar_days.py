@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from datetime import date
 from typing import TYPE_CHECKING, cast
 
-from sqlalchemy import Connection, case, func, select
+from sqlalchemy import Connection, Subquery, case, func, select
 
 from db.tables.customers import Customers
 from db.tables.lots import Animals, Lots
@@ -18,17 +18,7 @@ if TYPE_CHECKING:
 
 def day_lots(connection: Connection, start: date, end: date) -> tuple[DayLot, ...]:
     """What stands from start to end (within), each day in turn; one query, however many."""
-    ages = (
-        select(
-            Animals.lot_id.label("lot_id"),
-            func.sum(case((Animals.age == "30_and_over", 1), else_=0)).label("over"),
-            func.sum(case((Animals.age == "unknown", 1), else_=0)).label("unknown"),
-        )
-        .join(Lots, Lots.id == Animals.lot_id)
-        .where(Lots.day.between(start, end))
-        .group_by(Animals.lot_id)
-        .subquery()
-    )
+    ages = _ages(start, end)
     rows = connection.execute(
         select(
             Lots.id,
@@ -66,6 +56,21 @@ def day_lots(connection: Connection, start: date, end: date) -> tuple[DayLot, ..
             version=row.version,
         )
         for row in rows
+    )
+
+
+def _ages(start: date, end: date) -> Subquery:
+    """How many animals of each lot are 30 months and over, and of unsaid age."""
+    return (
+        select(
+            Animals.lot_id.label("lot_id"),
+            func.sum(case((Animals.age == "30_and_over", 1), else_=0)).label("over"),
+            func.sum(case((Animals.age == "unknown", 1), else_=0)).label("unknown"),
+        )
+        .join(Lots, Lots.id == Animals.lot_id)
+        .where(Lots.day.between(start, end))
+        .group_by(Animals.lot_id)
+        .subquery()
     )
 
 

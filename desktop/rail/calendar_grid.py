@@ -152,18 +152,19 @@ class _DayPainter(QStyledItemDelegate):
             )
             painter.drawText(QRectF(within.left(), y, within.width(), high), text)
             y += high
-        if cell.part is not None:
-            self._bar(painter, within, cell)
+        self._bar(painter, within, cell)
         painter.restore()
 
     def _bar(self, painter: QPainter, within: QRectF, cell: DayCell) -> None:
         """A trough, and in it the part taken in the pattern of its state."""
+        if cell.part is None:
+            return
         theme = theme_of()
         trough = QRectF(within.left(), within.bottom() - BAR, within.width(), BAR)
         painter.setPen(theme.color("line"))
         painter.drawRect(trough)
         taken = QRectF(trough)
-        taken.setWidth(trough.width() * min(cell.part or 0, 100) / 100)
+        taken.setWidth(trough.width() * min(cell.part, 100) / 100)
         if cell.part:
             if cell.mark is Mark.SETTLED:
                 painter.fillRect(taken, theme.color("settled"))

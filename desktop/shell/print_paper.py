@@ -63,8 +63,7 @@ def add_to(commands: Commands, everywhere: argparse.ArgumentParser) -> None:
     ):
         of_lot = _paper(papers, everywhere, name, what)
         of_lot.add_argument("of", type=int, metavar="LOT", help="the lot's number")
-    day = _paper(papers, everywhere, "day-list", "the bookings of a kill day, in their turn")
-    day.add_argument("of", type=date.fromisoformat, metavar="DAY", help="the day, 2026-03-09")
+    _day(_paper(papers, everywhere, "day-list", "the bookings of a kill day, in their turn"))
     tag = _paper(papers, everywhere, "tag", "the rail tags of an animal")
     tag.add_argument("of", type=int, metavar="LOT", help="the lot's number")
     tag.add_argument("--animal", type=int, default=1, metavar="N", help="which one, from 1")
@@ -79,6 +78,10 @@ def _paper(
     )
     paper.set_defaults(run=guarded(run), document=name)
     return paper
+
+
+def _day(paper: argparse.ArgumentParser) -> None:
+    paper.add_argument("of", type=date.fromisoformat, metavar="DAY", help="like 2026-03-09")
 
 
 def _order(paper: argparse.ArgumentParser) -> None:
