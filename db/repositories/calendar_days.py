@@ -32,8 +32,7 @@ def day_lots(connection: Connection, start: date, end: date) -> tuple[DayLot, ..
             Lots.version,
             Customers.name,
             Customers.phone,
-            ages.c.over,
-            ages.c.unknown,
+            *(ages.c.over, ages.c.unknown),
         )
         .join(Customers, Customers.id == Lots.producer_id)
         .join(ages, ages.c.lot_id == Lots.id)

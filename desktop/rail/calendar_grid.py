@@ -138,10 +138,9 @@ class _DayPainter(QStyledItemDelegate):
         within = box.adjusted(TOGETHER, TOGETHER / 2, -TOGETHER, -TOGETHER / 2)
         painter.setPen(theme.color("steel" if cell.quiet else "ink"))
         painter.setFont(theme.font("body"))
-        high = painter.fontMetrics().height()
+        y = within.top() + painter.fontMetrics().height()
         painter.drawText(within, Qt.AlignmentFlag.AlignTop, cell.heading)
         painter.setFont(theme.font("small"))
-        y = within.top() + high
         high = painter.fontMetrics().height()
         bottom = within.bottom() - (BAR + 4 if cell.part is not None else 0)
         for line in cell.lines:

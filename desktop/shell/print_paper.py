@@ -44,8 +44,6 @@ def add_to(commands: Commands, everywhere: argparse.ArgumentParser) -> None:
     form = _paper(papers, everywhere, "order-form", "the blank order form of a species")
     form.add_argument("of", choices=SPECIES, metavar="SPECIES", help=", ".join(SPECIES))
     form.add_argument("--paper", choices=("letter", "a4"), help="the paper's size")
-    counts = _paper(papers, everywhere, "counts", "package counts of a lot")
-    counts.add_argument("of", type=int, metavar="LOT", help="the lot's number")
     _order(_paper(papers, everywhere, "bill", "the bill of an order"))
     _order(_paper(papers, everywhere, "quote", "what an order will come to, as a range"))
     what = "weights before cutting and of packages, and the cutting instructions"
@@ -57,6 +55,7 @@ def add_to(commands: Commands, everywhere: argparse.ArgumentParser) -> None:
         "--per", choices=BASES, default="per_lb_hot", help="what the price is for"
     )
     for name, what in (
+        ("counts", "package counts of a lot"),
         ("trace", "everything that happened to a lot"),
         ("producer-report", "what became of a producer's animals"),
         ("where-it-went", "from live to packages: where did the rest go"),
