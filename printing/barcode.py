@@ -12,12 +12,13 @@ from typing import Literal
 import zint
 from reportlab.pdfgen.canvas import Canvas
 
-Kind = Literal["code128", "gs1_128", "gs1_datamatrix"]
+Kind = Literal["code128", "gs1_128", "gs1_datamatrix", "datamatrix"]
 
 _SYMBOLS = {
     "code128": zint.Symbology.CODE128,
     "gs1_128": zint.Symbology.GS1_128,
     "gs1_datamatrix": zint.Symbology.DATAMATRIX,
+    "datamatrix": zint.Symbology.DATAMATRIX,
 }
 POINTS_PER_INCH = 72
 QUIET_FLAT = 10  # modules left white beside the bars (ISO/IEC 15417)
@@ -46,7 +47,7 @@ def bars(kind: Kind, content: str) -> Bars:
     """
     symbol = zint.Symbol()
     symbol.symbology = _SYMBOLS[kind]
-    if kind != "code128":
+    if kind.startswith("gs1"):
         symbol.input_mode = zint.InputMode.GS1
     try:
         symbol.encode(content)
@@ -56,7 +57,7 @@ def bars(kind: Kind, content: str) -> Bars:
     high, wide = symbol.rows, symbol.width
     packed = range((wide + 7) // 8)
     rows = [_runs([modules[row, place] for place in packed], wide) for row in range(high)]
-    if kind != "gs1_datamatrix":
+    if not kind.endswith("datamatrix"):
         return Bars((rows[0],), wide, 1)
     return Bars(tuple(rows), wide, high)
 

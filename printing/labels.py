@@ -1,6 +1,7 @@
-"""Package labels on a roll, 4×3 in: one page a label, for the printer's own resolution.
+"""Package labels on a roll or on sheets, for the printer's own resolution.
 
-A label that can't carry everything it must say is refused, never printed without it. Long names
+On a roll each label is a page of its own, and raw inspected goods have a second one with the
+safe-handling block. A label that can't carry everything it must say is refused. Long names
 shrink to a stated least size, then wrap. The inspection legend is the plant's own artwork and is
 never drawn here; room is left for it.
 """
@@ -10,6 +11,7 @@ from dataclasses import dataclass
 
 from printing.barcode import Bars, bars, dots_that_fit, module_points
 from printing.letterhead import day_text
+from printing.safe_handling import safe_handling
 from printing.stock_canvas import EDGE, MARK_HEIGHT, Roll, fitted
 from printing.typefaces import Face, fit, width, wrap
 from printing.words import Words
@@ -18,8 +20,8 @@ from shared.marking.label import PackageLabel
 from shared.marking.problems import MarkingProblem
 from shared.units import weight_text
 
-PRODUCT = ((22.0, 16.0, 1), (16.0, 13.0, 2), (13.0, 11.0, 3))  # size, least, lines
-OWNER = ((15.0, 11.0, 1), (11.0, 10.0, 2), (10.0, 9.0, 3))
+PRODUCT = ((22.0, 16.0, 1), (16.0, 13.0, 2), (13.0, 11.0, 3), (11.0, 9.0, 2))  # size, least, lines
+OWNER = ((15.0, 11.0, 1), (11.0, 10.0, 2), (10.0, 9.0, 3), (9.0, 8.0, 2))
 FINE = (7.5, 6.5)  # ingredients and allergens
 WEIGHT = 26.0
 FACTS, READY = 36.0, 11.0  # heights in points
@@ -27,6 +29,8 @@ BAR_HEIGHT = 22.0
 PLANT_ROOM = 128.0
 LEGEND_ROOM = 62.0
 MATRIX_ROOM = 60.0
+SPARE = 1.0  # of the three points that stay white above the barcode
+LOW, LOW_MATRIX_ROOM = 160.0, 26.0  # stock of 2 in and less
 LEAST_GS1_MODULE = 9.8  # thousandths of an inch; GS1-128 is at least 0.25 mm (from memory)
 
 
@@ -62,13 +66,50 @@ def labels(labels: Sequence[PackageLabel], *, words: Words, dpi: int = 203) -> b
         raise ValueError("no labels to print")
     roll = Roll(labels[0].stock, "Package labels")
     for label in labels:
-        if label.stock.code != "4x3":
-            raise LabelRefused(
-                label.package_number, (MarkingProblem("not_yet", {"stock": label.stock.code}),)
-            )
-        _draw(roll, label, words, dpi)
+        if label.stock.code != labels[0].stock.code:
+            raise ValueError("labels of one roll are of one stock")
+        if label.stock.small:
+            _draw_small(roll, label, words, dpi)
+        else:
+            _draw(roll, label, words, dpi)
         roll.end_label()
+        if label.safe_handling:
+            if not safe_handling(roll, words):
+                raise _refused(label, "safe_handling")
+            roll.end_label()
     return roll.pdf()
+
+
+def _draw_small(roll: Roll, label: PackageLabel, words: Words, dpi: int) -> None:
+    """Mark, name, owner and net weight at the left, a Data Matrix at the right."""
+    content = ("gs1_datamatrix", label.gs1.bracketed) if label.gs1 else ("datamatrix", label.serial)
+    symbol = bars(*content)
+    y = EDGE
+    if label.not_for_sale:
+        mark = words.say("label.not_for_sale")
+        roll.once("mark", lambda: roll.mark(mark))
+        y += MARK_HEIGHT
+    below = roll.high - EDGE - y
+    dots = dots_that_fit(symbol, min(below, MATRIX_ROOM), dpi, most=6)
+    if not dots:
+        raise _refused(label, "serial")
+    side = symbol.wide * module_points(dots, dpi)
+    roll.bars(roll.wide - EDGE - side, roll.high - EDGE, symbol, dots, dpi, 0)
+    room = roll.room - side - 8
+    product = capital(label.product or words.name(label.species, label.product_key))
+    owner = words.say("label.owner", owner=label.owner)
+    texts: tuple[tuple[str, str, Face, tuple[float, float, int]], ...] = (
+        ("product", product, "bold", (12.0, 7.0, 2)),
+        ("owner", owner, "semibold", (10.0, 6.5, 1)),
+        ("net_weight", weight_text(label.net), "bold", (14.0, 11.0, 1)),
+    )
+    for code, text, face, step in texts:
+        found = _named(code, text, face, (step,), room)
+        if found is None:
+            raise _refused(label, code)
+        y = roll.lines(y, found[1], found[2], face) + 1
+    if y > roll.high - EDGE + 1:
+        raise _refused(label, "product")
 
 
 def _draw(roll: Roll, label: PackageLabel, words: Words, dpi: int) -> None:
@@ -81,7 +122,9 @@ def _draw(roll: Roll, label: PackageLabel, words: Words, dpi: int) -> None:
         roll.once("mark", lambda: roll.mark(mark))
         y = EDGE + MARK_HEIGHT
     bottom = _foot(roll, label, code, dpi)
-    told: set[str] = {"plant", "serial"} | ({"not_for_sale"} if label.not_for_sale else set())
+    told: set[str] = {"plant", "serial", "safe_handling"}
+    if label.not_for_sale:
+        told.add("not_for_sale")
     names, fine = _layout(roll, label, words, bottom - y)
     for code_word, lines, size, face in names:
         y = roll.lines(y, lines, size, face) + 2
@@ -123,7 +166,7 @@ def _layout(
         taken = sum(len(one[1]) * one[2] * 1.15 for one in (*known, *fine)) + 2 * len(known)
         if label.legend:
             taken += max(0.0, LEGEND_ROOM + 8 - taken)
-        if taken + FACTS + (READY if label.ready else 0) <= high:
+        if taken + FACTS + (READY if label.ready else 0) <= high + SPARE:
             return known, fine
     raise _refused(label, "product")
 
@@ -209,8 +252,9 @@ def _code(label: PackageLabel, roll: Roll, dpi: int) -> _Code | None:
         return _Code(symbol, dots, label.serial, wide=False) if dots else None
     symbol = bars("gs1_128", label.gs1.bracketed)
     dots = dots_that_fit(symbol, roll.wide, dpi)
-    if dots * 1000 >= LEAST_GS1_MODULE * dpi:
+    if roll.high > LOW and dots * 1000 >= LEAST_GS1_MODULE * dpi:
         return _Code(symbol, dots, label.gs1.human, wide=True)
     symbol = bars("gs1_datamatrix", label.gs1.bracketed)
-    dots = dots_that_fit(symbol, MATRIX_ROOM, dpi, most=6)
+    room = MATRIX_ROOM if roll.high > LOW else LOW_MATRIX_ROOM
+    dots = dots_that_fit(symbol, room, dpi, most=6)
     return _Code(symbol, dots, label.serial, wide=False) if dots else None

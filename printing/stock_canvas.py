@@ -6,6 +6,7 @@ What is the same on many labels is drawn once and used again, so that a thousand
 from collections.abc import Callable, Sequence
 from io import BytesIO
 
+from reportlab.lib.pagesizes import letter
 from reportlab.pdfgen.canvas import Canvas
 
 from printing.barcode import Bars, draw_bars
@@ -17,7 +18,7 @@ EDGE = 7.0
 MARK_CAPITALS = 27.3  # points; 3/8 in is 27 (9 CFR 316.16 and 317.16)
 MARK_FACE: Face = "condensed"
 MARK_HEIGHT = MARK_CAPITALS + 4.0
-LEAST_SCALE = 0.54
+LEAST_SCALE = 0.45  # 148 points of 315: on 2 1/4 in stock
 
 
 class Roll:
@@ -27,13 +28,28 @@ class Roll:
         """An empty roll."""
         self.wide = stock.width * 72 / LENGTH_UNITS_PER_INCH
         self.high = stock.height * 72 / LENGTH_UNITS_PER_INCH
+        self._stock = stock
+        self._place = 0
         self._out = BytesIO()
-        self._canvas = Canvas(
-            self._out, pagesize=(self.wide, self.high), invariant=1, pageCompression=1
-        )
+        size = letter if stock.media == "sheet" else (self.wide, self.high)
+        self._canvas = Canvas(self._out, pagesize=size, invariant=1, pageCompression=1)
         self._canvas.setTitle(title)
         self._canvas.setProducer("Steelyard")
         self._forms: set[str] = set()
+        self._page_high = size[1]
+        self._begin()
+
+    def _begin(self) -> None:
+        """On a sheet the next label's place is where it is drawn from."""
+        stock = self._stock
+        if stock.media != "sheet":
+            return
+        at, down = self._place % stock.across, self._place // stock.across
+        left, top = (one * 72 / LENGTH_UNITS_PER_INCH for one in stock.corner)
+        self._canvas.saveState()
+        self._canvas.translate(
+            left + at * (self.wide + left), self._page_high - top - (down + 1) * self.high
+        )
 
     @property
     def room(self) -> float:
@@ -61,6 +77,16 @@ class Roll:
         self._canvas.setLineWidth(0.8)
         self._canvas.line(EDGE, self.high - y, self.wide - EDGE, self.high - y)
 
+    def frame(self, x: float, y: float, wide: float, high: float, thick: float) -> None:
+        """A box whose top left corner is at x, y."""
+        self._canvas.setLineWidth(thick)
+        self._canvas.rect(x, self.high - y - high, wide, high, stroke=1, fill=0)
+
+    def stroke(self, x: float, y: float, to_x: float, to_y: float) -> None:
+        """A line from one point to another."""
+        self._canvas.setLineWidth(1.1)
+        self._canvas.line(x, self.high - y, to_x, self.high - to_y)
+
     def bars(self, x: float, y: float, symbol: Bars, dots: int, dpi: int, height: float) -> None:
         """A symbol whose lower left corner is at x, y."""
         draw_bars(self._canvas, symbol, (x, self.high - y), dots, dpi, height)
@@ -78,7 +104,7 @@ class Roll:
         """NOT FOR SALE on one line across the top, capitals of over 3/8 in.
 
         The condensed letters are drawn narrower still where the stock asks it, never lower:
-        to 0.87 of their width on 4 in. Raises ValueError below LEAST_SCALE.
+        to 0.87 of their width on 4 in, to 0.47 on 2 1/4 in. Raises ValueError below LEAST_SCALE.
         """
         size = size_for_capitals(MARK_CAPITALS, MARK_FACE)
         natural = width(text, MARK_FACE, size)
@@ -94,11 +120,19 @@ class Roll:
         canvas.restoreState()
 
     def end_label(self) -> None:
-        """This label is whole; the next begins."""
-        self._canvas.showPage()
+        """This label is whole; the next begins, on a new page where this one is full."""
+        stock = self._stock
+        if stock.media == "sheet":
+            self._canvas.restoreState()
+            self._place = (self._place + 1) % (stock.across * stock.down)
+        if self._place == 0:
+            self._canvas.showPage()
+        self._begin()
 
     def pdf(self) -> bytes:
         """All labels as PDF."""
+        if self._stock.media == "sheet":
+            self._canvas.restoreState()
         self._canvas.save()
         return self._out.getvalue()
 

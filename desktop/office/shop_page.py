@@ -80,14 +80,17 @@ class ShopPage(QWidget):
         self.paper.set_label(self.tr("Pape&r"))
         self.paper.set_choices([("letter", self.tr("letter")), ("a4", self.tr("A4"))])
         self.stock.set_label(self.tr("&Label stock, inches"))
-        self.stock.set_choices(
-            [(code, code.replace("x", " × ")) for code, one in STOCKS.items() if one.available]
-        )
+        self.stock.set_choices([(code, self._stock_words(code)) for code in STOCKS])
         self.dpi.set_label(self.tr("Label printer, &dots to the inch"))
         self.dpi.set_choices([(one, str(one)) for one in DPIS])
         self.fore.set_label(self.tr("&Forequarter's part of a side, %"))
         self.fore.hint(self.tr("as the species' table has it"))
         self.save.setText(self.tr("&Keep (Ctrl+S)"))
+
+    def _stock_words(self, code: str) -> str:
+        if code == "sheet4x2":
+            return self.tr("4 × 2 on a letter sheet, ten")
+        return code.replace("x", " × ")
 
     def refresh(self) -> None:
         """Show what is kept."""

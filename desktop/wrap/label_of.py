@@ -113,8 +113,8 @@ def _sentence(code: str) -> str:
                 "plant's approved stock.",
             )
         case "stock_too_small":
-            return say(office, "NOT FOR SALE doesn't fit on this stock; choose a larger one.")
-        case "unknown_stock" | "unknown_dpi" | "not_yet":
+            return say(office, "This stock holds too little for it; choose a larger one.")
+        case "unknown_stock" | "unknown_dpi":
             return say(office, "The label stock set in the Office is not one known here.")
         case "lean_on_label":
             return say(office, "A lean figure can't stand on a label; name the product without it.")

@@ -25,6 +25,7 @@ SHARED_DOMAINS = (
     "rail",
     "block",
     "calendar",
+    "labels",
 )
 _HERE = Path(__file__).parent
 

@@ -140,7 +140,7 @@ def package_label(facts: LabelFacts) -> PackageLabel | tuple[MarkingProblem, ...
         keep="keep_frozen" if facts.frozen else "keep_refrigerated",
         plant_name=facts.plant_name.strip(),
         plant_address=facts.plant_address.strip(),
-        not_for_sale=custom,
+        not_for_sale=custom and not (STOCKS[facts.stock].small and facts.marked_elsewhere),
         safe_handling=safe_handling,
         ready=ready,
         ingredients=facts.ingredients,
@@ -158,6 +158,10 @@ def package_label(facts: LabelFacts) -> PackageLabel | tuple[MarkingProblem, ...
 
 def _required(facts: LabelFacts, safe_handling: bool, ready: Ready) -> Iterator[str]:
     custom = facts.regime == "custom"
+    if STOCKS[facts.stock].small:
+        yield from () if facts.marked_elsewhere else ("not_for_sale",)
+        yield from ("product", "owner", "net_weight", "serial")
+        return
     if custom:
         yield "not_for_sale"
     yield "product"
@@ -227,10 +231,15 @@ def _stock_faults(facts: LabelFacts) -> Iterator[MarkingProblem]:
     stock = STOCKS.get(facts.stock)
     if stock is None:
         yield MarkingProblem("unknown_stock", {"stock": facts.stock})
-    elif facts.regime == "custom" and not stock.custom_alone and not facts.marked_elsewhere:
+    elif stock.small and (facts.regime != "custom" or _says_more(facts)):
         yield MarkingProblem("stock_too_small", {"stock": facts.stock})
     if facts.dpi not in DPIS:
         yield MarkingProblem("unknown_dpi", {"dpi": str(facts.dpi)})
+
+
+def _says_more(facts: LabelFacts) -> bool:
+    """Whether the package must say more than small stock holds: cured, smoked or seasoned goods."""
+    return any(one.cured or one.smoked or one.seasoned for one in facts.finishes)
 
 
 def _ready(facts: LabelFacts) -> Ready | None:

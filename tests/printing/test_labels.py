@@ -115,11 +115,68 @@ def test_too_many_ingredients_are_refused() -> None:
         labels([_label(replace(LINKS, ingredients=("smoked paprika",) * 80))], words=WORDS)
 
 
-def test_an_inspected_label_without_room_for_safe_handling_is_refused() -> None:
+def test_stock_too_low_for_the_legend_is_refused() -> None:
     facts = replace(STEAKS, regime="inspected", establishment="M1", legend_artwork=True)
+    with pytest.raises(LabelRefused):
+        labels([_label(replace(facts, stock="4x2"))], words=WORDS)
+
+
+@pytest.mark.parametrize("stock", ["4x3", "4x6"])
+def test_raw_inspected_goods_have_a_second_label(stock: str) -> None:
+    """9 CFR 317.2(l): type of at least 1/16 in, the heading larger, a rationale and four steps."""
+    facts = replace(STEAKS, regime="inspected", establishment="M1", legend_artwork=True)
+    pdf = labels([_label(replace(facts, stock=stock))], words=WORDS)
+    first, second = pages_of(pdf)
+    assert "Safe Handling Instructions" in second
+    assert "Safe Handling" not in first
+    assert "inspected and passed" in second.replace("\n", " ")
+    letters = letters_of(pdf, 1)
+    heights = [top - bottom for one, _left, bottom, _right, top in letters if one in "SHITKWCR"]
+    assert min(heights) >= 4.5
+    assert heights[0] == max(heights)
+
+
+def test_custom_goods_never_have_it() -> None:
+    assert len(pages_of(labels([_label(STEAKS)], words=WORDS))) == 1
+
+
+@pytest.mark.parametrize("dpi", [203, 300])
+@pytest.mark.parametrize("stock", ["4x3", "4x6", "4x2", "2.25x1.25", "sheet4x2"])
+def test_every_stock_is_read_back_at_the_printer_s_resolution(stock: str, dpi: int) -> None:
+    label = _label(replace(STEAKS, owner="Anna Berg", stock=stock))
+    pdf = labels([label], words=WORDS, dpi=dpi)
+    assert [one.text for one in codes_of(pdf, dpi=dpi)] == [label.serial]
+    mark = letters_of(pdf)[: len("NOT FOR SALE")]
+    assert min(top - bottom for one, _l, bottom, _r, top in mark if one.strip()) >= 27
+
+
+@pytest.mark.parametrize("dpi", [203, 300])
+@pytest.mark.parametrize("stock", ["4x6", "4x2", "2.25x1.25"])
+def test_a_shop_with_a_gtin_is_read_as_gs1_on_every_stock(stock: str, dpi: int) -> None:
+    facts = replace(STEAKS, owner="Anna Berg", stock=stock, gtin="98898765432106")
+    label = _label(facts)
+    assert label.gs1 is not None
+    [code] = codes_of(labels([label], words=WORDS, dpi=dpi), dpi=dpi)
+    assert code.content_type == zxingcpp.ContentType.GS1
+    assert code.text == label.gs1.human
+
+
+def test_a_sheet_holds_ten_and_goes_on_to_the_next() -> None:
+    many = [
+        _label(replace(STEAKS, owner="Anna Berg", stock="sheet4x2", package_number=number))
+        for number in range(1, 13)
+    ]
+    pdf = labels(many, words=WORDS)
+    assert len(pages_of(pdf)) == 2
+    assert len(codes_of(pdf, 0)) == 10
+    assert sorted(one.text for one in codes_of(pdf, 1)) == sorted(one.serial for one in many[10:])
+
+
+def test_a_small_label_refuses_a_name_that_does_not_fit() -> None:
+    endless = _label(replace(STEAKS, owner="Wladimir Aleksandrowicz " * 4, stock="2.25x1.25"))
     with pytest.raises(LabelRefused) as refused:
-        labels([_label(facts)], words=WORDS)
-    assert refused.value.problems[0].data == {"what": "safe_handling"}
+        labels([endless], words=WORDS)
+    assert refused.value.problems[0].data == {"what": "owner"}
 
 
 def test_an_inspected_cooked_label_leaves_room_for_the_legend() -> None:

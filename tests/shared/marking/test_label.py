@@ -119,7 +119,6 @@ def test_seasoned_goods_name_ingredients_and_allergens() -> None:
         (replace(CUSTOM, retail_cents=899), "price_on_custom"),
         (replace(CUSTOM, product="Ground beef 80 %"), "lean_on_label"),
         (replace(CUSTOM, stock="9x9"), "unknown_stock"),
-        (replace(CUSTOM, stock="2.25x1.25"), "stock_too_small"),
         (replace(CUSTOM, dpi=72), "unknown_dpi"),
         (replace(CUSTOM, gtin="98898765432107"), "check_digit"),
         (replace(INSPECTED, legend_artwork=False), "legend_missing"),
@@ -137,10 +136,20 @@ def test_everything_missing_is_told_at_once() -> None:
     ]  # fmt: skip
 
 
-def test_a_small_label_may_stand_beside_a_marked_bag() -> None:
-    label = good(replace(CUSTOM, stock="2.25x1.25", marked_elsewhere=True))
-    assert label.stock.code == "2.25x1.25"
-    assert good(replace(INSPECTED, stock="2.25x1.25")).safe_handling
+def test_a_small_label_holds_the_mark_the_names_the_weight_and_a_code() -> None:
+    label = good(replace(CUSTOM, stock="2.25x1.25"))
+    assert label.required == ("not_for_sale", "product", "owner", "net_weight", "serial")
+    beside = good(replace(CUSTOM, stock="2.25x1.25", marked_elsewhere=True))
+    assert beside.required == ("product", "owner", "net_weight", "serial")
+    assert not beside.not_for_sale
+
+
+def test_small_stock_is_refused_where_the_package_must_say_more() -> None:
+    smoked = LabelFinish("smoked", smoked=True, fully_cooked=True)
+    for facts in (INSPECTED, replace(CUSTOM, finishes=(smoked,))):
+        found = package_label(replace(facts, stock="2.25x1.25", ingredients=("pork",)))
+        assert isinstance(found, tuple)
+        assert "stock_too_small" in {one.code for one in found}
 
 
 def test_an_inspected_package_may_have_a_price_and_a_gs1_code() -> None:

@@ -2,9 +2,8 @@
 
 import pytest
 
-from shared.marking.problems import MarkingProblem
-from shared.marking.stock import DPIS, STOCKS, stock_of
-from shared.units import length_text
+from shared.marking.stock import DPIS, STOCKS
+from shared.units import LENGTH_UNITS_PER_INCH, length_text
 
 
 @pytest.mark.parametrize(
@@ -22,11 +21,11 @@ def test_sizes_by_name(code: str, size: tuple[str, str], dots: list[tuple[int, i
     assert [stock.dots(dpi) for dpi in DPIS] == dots
 
 
-def test_only_what_papers_draw_on_is_offered() -> None:
-    assert stock_of("4x3") == STOCKS["4x3"]
-    assert stock_of("4x6") == MarkingProblem("not_yet", {"stock": "4x6"})
-    assert stock_of("9x9") == MarkingProblem("unknown_stock", {"stock": "9x9"})
-
-
-def test_the_smallest_stock_cant_mark_a_custom_package_alone() -> None:
-    assert [code for code, stock in STOCKS.items() if not stock.custom_alone] == ["2.25x1.25"]
+def test_a_sheet_of_ten_lies_within_a_letter_page() -> None:
+    """8 1/2 by 11 in; the gap between the columns is as wide as the edge beside them."""
+    sheet = STOCKS["sheet4x2"]
+    left, top = sheet.corner
+    inch = LENGTH_UNITS_PER_INCH
+    assert sheet.across * (sheet.width + left) + left <= 17 * inch // 2
+    assert sheet.down * sheet.height + 2 * top <= 11 * inch
+    assert [one.code for one in STOCKS.values() if one.small] == ["2.25x1.25"]
