@@ -19,6 +19,7 @@ from desktop.rail.seen import SeenAnimal
 from desktop.rail.state_words import move_words, state_mark, state_words
 from desktop.rail.weights import Weights
 from shared.carcass import thirty_months
+from shared.carcass.gradings import ASKED
 from shared.shop.states import Move, animal_moves
 
 if TYPE_CHECKING:
@@ -31,7 +32,8 @@ class AnimalPanel(SidePanel):
     Signals:
         move_wanted: carries the Move whose button was pressed.
         check_in_wanted, correction_wanted, loss_wanted, tags_wanted, dressing_wanted, hold_wanted,
-            scales_wanted, report_wanted: their buttons.
+            scales_wanted, report_wanted, calendar_wanted, cooler_wanted, measures_wanted: their
+            buttons.
         hook_said: where it hangs was typed.
     """
 
@@ -44,6 +46,9 @@ class AnimalPanel(SidePanel):
     hold_wanted = Signal()
     scales_wanted = Signal()
     report_wanted = Signal()
+    calendar_wanted = Signal()
+    cooler_wanted = Signal()
+    measures_wanted = Signal()
     hook_said = Signal(str)
 
     def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
@@ -63,10 +68,10 @@ class AnimalPanel(SidePanel):
         self.gone = Words("body", "contested", self).wrapped()
         self.hook = TextField(self, most=40)
         self.check_in = button(self, main=True)
-        self.rare = RareButtons(7, self)
+        self.rare = RareButtons(10, self)
         rare = self.rare.buttons
         self.correct, self.lose, self.dress, self.hold, self.tags, self.report = rare[:6]
-        self.scales = rare[6]
+        self.measures, self.cooler, self.calendar, self.scales = rare[6:]
         top = row(gap=GROUP)
         top.addWidget(self.tag, 1)
         top.addWidget(self.state, alignment=Qt.AlignmentFlag.AlignVCenter)
@@ -95,6 +100,9 @@ class AnimalPanel(SidePanel):
         self.hold.clicked.connect(self.hold_wanted)
         self.scales.clicked.connect(self.scales_wanted)
         self.report.clicked.connect(self.report_wanted)
+        self.calendar.clicked.connect(self.calendar_wanted)
+        self.cooler.clicked.connect(self.cooler_wanted)
+        self.measures.clicked.connect(self.measures_wanted)
         self.hook.committed.connect(self._said_hook)
 
     def retranslate(self) -> None:
@@ -106,6 +114,9 @@ class AnimalPanel(SidePanel):
         self.tags.setText(self.tr("Print its tags (Ctrl+P)"))
         self.report.setText(self.tr("Producer's report"))
         self.scales.setText(self.tr("Scales (Ctrl+E)"))
+        self.calendar.setText(self.tr("Calendar (Ctrl+K)"))
+        self.cooler.setText(self.tr("Cooler (Ctrl+L)"))
+        self.measures.setText(self.tr("Measures (Ctrl+G)"))
         self.dress.setText(self.tr("Dressing (Ctrl+D)"))
         self._say()
 
@@ -122,8 +133,11 @@ class AnimalPanel(SidePanel):
             self.dress,
             self.hold,
             self.report,
+            self.measures,
         ):
             part.setVisible(shown)
+        if shown and seen is not None:
+            self.measures.setVisible(seen.animal.species in ASKED)
         self.rare.lay()
         self.check_in.setVisible(seen is not None)
         self.correct.setEnabled(seen is not None and any(one.current for one in seen.weighings))
@@ -176,6 +190,7 @@ class AnimalPanel(SidePanel):
             self.tag.setText("")
             self.about.setText(self.tr("Choose an animal in the list."))
             self.check_in.setText(self.tr("&Check in"))
+            self.hold.setText(self.tr("Hold it (Ctrl+H)"))
             self.state.hide()
             self.gone.hide()
             return

@@ -3,7 +3,7 @@
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QSignalBlocker, Qt
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QDialog, QScrollArea, QStackedWidget, QWidget
 
@@ -96,6 +96,9 @@ class RailPlace(RailActions):
         self.panel.hold_wanted.connect(self.hold)
         self.panel.scales_wanted.connect(self.set_scales)
         self.panel.report_wanted.connect(self.print_report)
+        self.panel.calendar_wanted.connect(self.plan_week)
+        self.panel.cooler_wanted.connect(self.show_cooler)
+        self.panel.measures_wanted.connect(self.grade)
         self.panel.hook_said.connect(self._hook)
         self.panel.weights.kept.connect(self._weighed)
         self.panel.weights.done.connect(self._animal_done)
@@ -149,7 +152,8 @@ class RailPlace(RailActions):
         chosen = self.table.chosen()
         rows = self._rows()
         keep = next((one for one in rows if chosen and one.id == chosen.id), None)
-        self.table.show_rows(rows, keep=keep)
+        with QSignalBlocker(self.table):  # the animal is read once, below
+            self.table.show_rows(rows, keep=keep)
         self.stack.setCurrentWidget(self.table if rows else self.empty)
         self.panel.weights.strip.read()
         if self.shown_by_tag:

@@ -114,7 +114,7 @@ def test_every_row_of_work_names_a_person_and_a_station(store_path: Path) -> Non
     assert without == {
         "alembic_version", "counters", "persons", "stations",  # no work of anyone's
         "shop", "own_lengths", "own_names", "customers", "lots", "animals", "orders",  # `changes`
-        "call_rules",  # `changes`
+        "call_rules", "usual_rules", "usual_lines", "block_rules",  # `changes`
         "batches",  # `changes`, and their stages
         "shares", "holdings",  # with their lot
         "order_lines",  # a projection of order_changes

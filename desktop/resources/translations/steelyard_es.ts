@@ -59,6 +59,30 @@
         <translation>Imprimir sus etiquetas (Ctrl+P)</translation>
     </message>
     <message>
+        <source>Producer&apos;s report</source>
+        <translation>Informe al productor</translation>
+    </message>
+    <message>
+        <source>Scales (Ctrl+E)</source>
+        <translation>Básculas (Ctrl+E)</translation>
+    </message>
+    <message>
+        <source>Calendar (Ctrl+K)</source>
+        <translation>Calendario (Ctrl+K)</translation>
+    </message>
+    <message>
+        <source>Cooler (Ctrl+L)</source>
+        <translation>Cámara fría (Ctrl+L)</translation>
+    </message>
+    <message>
+        <source>Measures (Ctrl+G)</source>
+        <translation>Medidas (Ctrl+G)</translation>
+    </message>
+    <message>
+        <source>Dressing (Ctrl+D)</source>
+        <translation>Faenado (Ctrl+D)</translation>
+    </message>
+    <message>
         <source>Choose an animal in the list.</source>
         <translation>Escoja un animal de la lista.</translation>
     </message>
@@ -67,12 +91,24 @@
         <translation>&amp;Recibir</translation>
     </message>
     <message>
+        <source>Hold it (Ctrl+H)</source>
+        <translation>Retenerlo (Ctrl+H)</translation>
+    </message>
+    <message>
         <source>Tag {tag}</source>
         <translation>Arete {tag}</translation>
     </message>
     <message>
         <source>Tag, sex, age</source>
         <translation>Arete, sexo, edad</translation>
+    </message>
+    <message>
+        <source>Retained: locked until the inspector releases it.</source>
+        <translation>Retenido: cerrado hasta que el inspector lo libere.</translation>
+    </message>
+    <message>
+        <source>Let it go (Ctrl+H)</source>
+        <translation>Soltarlo (Ctrl+H)</translation>
     </message>
     <message>
         <source>lot {number}</source>
@@ -86,24 +122,12 @@
         <source>custom, not for sale</source>
         <translation>para el dueño, no se vende</translation>
     </message>
-    <message>
-        <source>side {side}</source>
-        <translation>lado {side}</translation>
-    </message>
-    <message>
-        <source>all of it</source>
-        <translation>todo</translation>
-    </message>
-    <message>
-        <source>Gone: {what}. {reason}</source>
-        <translation>Retirado: {what}. {reason}</translation>
-    </message>
 </context>
 <context>
     <name>AnimalStates</name>
     <message>
-        <source>refused</source>
-        <translation>rechazado</translation>
+        <source>retained</source>
+        <translation>retenido</translation>
     </message>
     <message>
         <source>accepted</source>
@@ -122,8 +146,16 @@
         <translation>El inspector lo a&amp;probó</translation>
     </message>
     <message>
-        <source>H&amp;eld</source>
+        <source>R&amp;etained</source>
         <translation>R&amp;etenido</translation>
+    </message>
+    <message>
+        <source>Release it</source>
+        <translation>Liberarlo</translation>
+    </message>
+    <message>
+        <source>Why did the inspector retain it?</source>
+        <translation>¿Por qué lo retuvo el inspector?</translation>
     </message>
     <message>
         <source>Con&amp;demned</source>
@@ -138,16 +170,8 @@
         <translation>Co&amp;lgarlo</translation>
     </message>
     <message>
-        <source>Release from hold</source>
-        <translation>Soltar lo retenido</translation>
-    </message>
-    <message>
         <source>Why does it go back?</source>
         <translation>¿Por qué regresa?</translation>
-    </message>
-    <message>
-        <source>Why did the inspector hold it?</source>
-        <translation>¿Por qué lo retuvo el inspector?</translation>
     </message>
     <message>
         <source>Why did the inspector condemn it?</source>
@@ -161,12 +185,8 @@
 <context>
     <name>AnswerPanel</name>
     <message>
-        <source>Take-home {low} to {high}</source>
-        <translation>Se lleva de {low} a {high}</translation>
-    </message>
-    <message>
-        <source>Packages {count}</source>
-        <translation>Paquetes {count}</translation>
+        <source>Last time also {line}: not here.</source>
+        <translation>La vez pasada también {line}: aquí no.</translation>
     </message>
     <message>
         <source>What would work, by Alt and its number:</source>
@@ -177,12 +197,87 @@
         <translation>Alt+{number}</translation>
     </message>
     <message>
+        <source>The same of {count} more lines.</source>
+        <translation>Lo mismo de {count} líneas más.</translation>
+    </message>
+    <message>
         <source>{names} and {count} more</source>
         <translation>{names} y {count} más</translation>
     </message>
     <message>
         <source>Still open: {names}. F9 cuts them as usual.</source>
         <translation>Falta decidir: {names}. F9 lo corta como de costumbre.</translation>
+    </message>
+    <message>
+        <source>Nothing is asked yet. Enter cuts a primal as the house usually does and goes on to the next, 1 to 9 take another way, letters find a cut by its name. F9 cuts all of it as usual, Ctrl+L as last time.</source>
+        <translation>Todavía no se pide nada. Intro corta una pieza mayor como suele la casa y sigue con la próxima, del 1 al 9 se toma otra manera, las letras buscan un corte por su nombre. F9 corta todo como siempre, Ctrl+L como la vez pasada.</translation>
+    </message>
+</context>
+<context>
+    <name>Arrivals</name>
+    <message>
+        <source>Write the time like 7:30 or 6:30 pm.</source>
+        <translation>Escriba la hora como 7:30 o 6:30 pm.</translation>
+    </message>
+    <message>
+        <source>sound, walks</source>
+        <translation>sano, camina</translation>
+    </message>
+    <message>
+        <source>lame, walks</source>
+        <translation>cojo, camina</translation>
+    </message>
+    <message>
+        <source>can&apos;t walk</source>
+        <translation>no puede caminar</translation>
+    </message>
+    <message>
+        <source>dead</source>
+        <translation>muerto</translation>
+    </message>
+    <message>
+        <source>teeth</source>
+        <translation>dientes</translation>
+    </message>
+    <message>
+        <source>papers</source>
+        <translation>papeles</translation>
+    </message>
+    <message>
+        <source>owner&apos;s word only</source>
+        <translation>sólo la palabra del dueño</translation>
+    </message>
+    <message>
+        <source>Dead on arrival: not for food. Tell the inspector (9 CFR 309.3).</source>
+        <translation>Llegó muerto: no es para comer. Avise al inspector (9 CFR 309.3).</translation>
+    </message>
+    <message>
+        <source>It can&apos;t walk: the inspector decides, before anything else is done (9 CFR 309.2 and 309.3).</source>
+        <translation>No puede caminar: decide el inspector, antes de hacer otra cosa (9 CFR 309.2 y 309.3).</translation>
+    </message>
+    <message>
+        <source>It can&apos;t walk. Cattle that can&apos;t are not killed for food (9 CFR 309.3); of any other, ask your inspection office first.</source>
+        <translation>No puede caminar. El ganado que no puede no se mata para comer (9 CFR 309.3); de los demás, pregunte antes a su oficina de inspección.</translation>
+    </message>
+    <message>
+        <source>Not said to be healthy: the inspector, or your office, decides first.</source>
+        <translation>No se dijo que esté sano: decide antes el inspector o su oficina.</translation>
+    </message>
+    <message>
+        <source>A withdrawal time still runs: it can&apos;t be killed for food before it is over (9 CFR 309.16).</source>
+        <translation>Corre todavía un tiempo de retiro: no se puede matar para comer antes de que termine (9 CFR 309.16).</translation>
+    </message>
+    <message>
+        <source>Ask for the owner&apos;s word: healthy, and no medicine whose withdrawal time still runs.</source>
+        <translation>Pida la palabra del dueño: sano, y sin medicina cuyo tiempo de retiro corra todavía.</translation>
+    </message>
+    <message>
+        <source>Age is read from teeth or papers; the inspector decides. Not shown, it is cut as 30 months and over: no backbone goes to the owner (9 CFR 310.22).</source>
+        <translation>La edad se lee en los dientes o en papeles; decide el inspector. Si no consta, se corta como de 30 meses o más: el espinazo no va al dueño (9 CFR 310.22).</translation>
+    </message>
+    <message>
+        <source>Over 24 hours in the pen: it must have feed and water (9 CFR 313.2).</source>
+        <translation>Más de 24 horas en el corral: debe tener alimento y agua (9 CFR 313.2).</translation>
     </message>
 </context>
 <context>
@@ -234,6 +329,140 @@
     <message>
         <source>Balance</source>
         <translation>Saldo</translation>
+    </message>
+</context>
+<context>
+    <name>BatchesDialog</name>
+    <message>
+        <source>Cure, smoke and sausage</source>
+        <translation>Cura, humo y embutido</translation>
+    </message>
+    <message>
+        <source>Batches</source>
+        <translation>Lotes de cura</translation>
+    </message>
+    <message>
+        <source>What is in the batch</source>
+        <translation>Lo que tiene el lote de cura</translation>
+    </message>
+    <message>
+        <source>&amp;New batch… (Ctrl+N)</source>
+        <translation>Lote de cura &amp;nuevo… (Ctrl+N)</translation>
+    </message>
+    <message>
+        <source>&amp;Put meat in… (F8)</source>
+        <translation>&amp;Meter carne… (F8)</translation>
+    </message>
+    <message>
+        <source>&amp;Take it out…</source>
+        <translation>&amp;Sacarla…</translation>
+    </message>
+    <message>
+        <source>&amp;Cure… (F9)</source>
+        <translation>&amp;Cura… (F9)</translation>
+    </message>
+    <message>
+        <source>&amp;Sheet (Ctrl+P)</source>
+        <translation>&amp;Hoja (Ctrl+P)</translation>
+    </message>
+    <message>
+        <source>&amp;Leave</source>
+        <translation>&amp;Dejarlo</translation>
+    </message>
+    <message>
+        <source>There is no recipe yet: Office (F6), Recipes.</source>
+        <translation>Todavía no hay receta: Oficina (F6), Recetas.</translation>
+    </message>
+    <message>
+        <source>Take it out</source>
+        <translation>Sacarla</translation>
+    </message>
+    <message>
+        <source>It stays in the record. Why does it not go in?</source>
+        <translation>Queda en el registro. ¿Por qué no entra?</translation>
+    </message>
+    <message>
+        <source>Nothing is in the batch yet.</source>
+        <translation>El lote de cura todavía no tiene nada.</translation>
+    </message>
+    <message>
+        <source>No batch</source>
+        <translation>Sin lote de cura</translation>
+    </message>
+    <message>
+        <source>A batch is one owner&apos;s, or of one animal&apos;s co-owners.</source>
+        <translation>Un lote de cura es de un dueño, o de los codueños de un animal.</translation>
+    </message>
+    <message>
+        <source>{state} since {day}, day {number}</source>
+        <translation>{state} desde {day}, día {number}</translation>
+    </message>
+    <message>
+        <source>{weight} in</source>
+        <translation>entraron {weight}</translation>
+    </message>
+    <message>
+        <source>{weight} finished, {percent} %</source>
+        <translation>{weight} terminado, {percent} %</translation>
+    </message>
+    <message>
+        <source>Batch</source>
+        <translation>Lote de cura</translation>
+    </message>
+    <message>
+        <source>Recipe</source>
+        <translation>Receta</translation>
+    </message>
+    <message>
+        <source>Stage</source>
+        <translation>Etapa</translation>
+    </message>
+    <message>
+        <source>In</source>
+        <translation>Entró</translation>
+    </message>
+    <message>
+        <source>Owner</source>
+        <translation>Dueño</translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation>Orden</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
+    </message>
+    <message>
+        <source>Finished</source>
+        <translation>Terminado</translation>
+    </message>
+</context>
+<context>
+    <name>BeginBatch</name>
+    <message>
+        <source>New batch</source>
+        <translation>Lote de cura nuevo</translation>
+    </message>
+    <message>
+        <source>One owner&apos;s meat, or that of one animal&apos;s co-owners.</source>
+        <translation>Carne de un dueño, o de los codueños de un animal.</translation>
+    </message>
+    <message>
+        <source>&amp;Begin</source>
+        <translation>&amp;Empezar</translation>
+    </message>
+    <message>
+        <source>&amp;Leave it</source>
+        <translation>&amp;Dejarlo</translation>
+    </message>
+    <message>
+        <source>&amp;Recipe</source>
+        <translation>&amp;Receta</translation>
+    </message>
+    <message>
+        <source>&amp;Note</source>
+        <translation>&amp;Nota</translation>
     </message>
 </context>
 <context>
@@ -531,6 +760,22 @@
         <translation>unas {pounds}</translation>
     </message>
     <message>
+        <source>{owner} with {led}, packages dealt</source>
+        <translation>{owner} con {led}, paquetes repartidos</translation>
+    </message>
+    <message>
+        <source>toward the head</source>
+        <translation>hacia la cabeza</translation>
+    </message>
+    <message>
+        <source>toward the tail</source>
+        <translation>hacia la cola</translation>
+    </message>
+    <message>
+        <source>number {place} from the head</source>
+        <translation>número {place} desde la cabeza</translation>
+    </message>
+    <message>
         <source>{count} to a package</source>
         <translation>{count} por paquete</translation>
     </message>
@@ -609,6 +854,18 @@
         <translation>Hoja de mesa {number}, lote {lot}</translation>
     </message>
     <message>
+        <source>Held</source>
+        <translation>Retenido</translation>
+    </message>
+    <message>
+        <source>Kept and planned again. The counter rings: {owners}.</source>
+        <translation>Guardado y planeado otra vez. El mostrador llama a: {owners}.</translation>
+    </message>
+    <message>
+        <source>Kept and planned again. Nothing else changes.</source>
+        <translation>Guardado y planeado otra vez. No cambia nada más.</translation>
+    </message>
+    <message>
         <source>Not ticked</source>
         <translation>Sin marcar</translation>
     </message>
@@ -639,6 +896,21 @@
     <message>
         <source>Another station has changed this carcass. It is read again now.</source>
         <translation>Otra estación cambió esta canal. Se lee otra vez ahora.</translation>
+    </message>
+</context>
+<context>
+    <name>BlockTold</name>
+    <message>
+        <source>{owner} adds: {now} ({who})</source>
+        <translation>{owner} agrega: {now} ({who})</translation>
+    </message>
+    <message>
+        <source>{owner} takes off: {was} ({who})</source>
+        <translation>{owner} quita: {was} ({who})</translation>
+    </message>
+    <message>
+        <source>{owner}: {was} becomes {now} ({who})</source>
+        <translation>{owner}: {was} pasa a {now} ({who})</translation>
     </message>
 </context>
 <context>
@@ -712,8 +984,28 @@
         <translation>por nombrar</translation>
     </message>
     <message>
+        <source>Book it all the same, because</source>
+        <translation>Apartarlo de todos modos, porque</translation>
+    </message>
+    <message>
+        <source>The day is too full: another day, or say why.</source>
+        <translation>El día está muy lleno: otro día, o diga por qué.</translation>
+    </message>
+    <message>
+        <source>Another station has just taken the place.</source>
+        <translation>Otra estación acaba de tomar el lugar.</translation>
+    </message>
+    <message>
         <source>This can&apos;t be booked as it stands.</source>
         <translation>Así como está no se puede apartar.</translation>
+    </message>
+    <message>
+        <source>Say who waits.</source>
+        <translation>Diga quién espera.</translation>
+    </message>
+    <message>
+        <source>On the waiting list. Nothing is booked.</source>
+        <translation>En la lista de espera. No se apartó nada.</translation>
     </message>
     <message>
         <source>The shares come to more than the animal.</source>
@@ -727,29 +1019,562 @@
         <source>At most {most} owners in one booking: book the others apart.</source>
         <translation>A lo más {most} dueños en un apartado: aparte a los demás en otro.</translation>
     </message>
+</context>
+<context>
+    <name>BookLists</name>
     <message>
-        <source>whole, one owner</source>
-        <translation>entero, un dueño</translation>
+        <source>Who owes what</source>
+        <translation>Quién debe qué</translation>
     </message>
     <message>
-        <source>two halves</source>
-        <translation>dos mitades</translation>
+        <source>Deposits held</source>
+        <translation>Anticipos guardados</translation>
     </message>
     <message>
-        <source>four quarters: fore and hind of each side</source>
-        <translation>cuatro cuartos: delantero y trasero de cada lado</translation>
+        <source>Takings by day</source>
+        <translation>Entradas por día</translation>
     </message>
     <message>
-        <source>one half, a forequarter and a hindquarter</source>
-        <translation>una mitad, un cuarto delantero y un cuarto trasero</translation>
+        <source>Drawer counts</source>
+        <translation>Conteos del cajón</translation>
     </message>
     <message>
-        <source>four split quarters: each side shared by two</source>
-        <translation>cuatro cuartos parejos: cada lado entre dos</translation>
+        <source>Tax by rate</source>
+        <translation>Impuesto por tasa</translation>
     </message>
     <message>
-        <source>each animal its own owner</source>
-        <translation>cada animal con su dueño</translation>
+        <source>Income by service and species</source>
+        <translation>Ingreso por servicio y especie</translation>
+    </message>
+    <message>
+        <source>Closed periods</source>
+        <translation>Periodos cerrados</translation>
+    </message>
+    <message>
+        <source>Customer</source>
+        <translation>Cliente</translation>
+    </message>
+    <message>
+        <source>Phone</source>
+        <translation>Teléfono</translation>
+    </message>
+    <message>
+        <source>Since</source>
+        <translation>Desde</translation>
+    </message>
+    <message>
+        <source>Owed</source>
+        <translation>Debe</translation>
+    </message>
+    <message>
+        <source>To 30 days</source>
+        <translation>Hasta 30 días</translation>
+    </message>
+    <message>
+        <source>31 to 60</source>
+        <translation>31 a 60</translation>
+    </message>
+    <message>
+        <source>61 to 90</source>
+        <translation>61 a 90</translation>
+    </message>
+    <message>
+        <source>Over 90</source>
+        <translation>Más de 90</translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation>Orden</translation>
+    </message>
+    <message>
+        <source>Held</source>
+        <translation>Retenido</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Día</translation>
+    </message>
+    <message>
+        <source>Means</source>
+        <translation>Forma de pago</translation>
+    </message>
+    <message>
+        <source>Taken</source>
+        <translation>Tomado</translation>
+    </message>
+    <message>
+        <source>Expected</source>
+        <translation>Se espera</translation>
+    </message>
+    <message>
+        <source>Counted</source>
+        <translation>Contado</translation>
+    </message>
+    <message>
+        <source>Difference</source>
+        <translation>Diferencia</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Motivo</translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation>Persona</translation>
+    </message>
+    <message>
+        <source>Rate</source>
+        <translation>Tasa</translation>
+    </message>
+    <message>
+        <source>Sold</source>
+        <translation>Vendido</translation>
+    </message>
+    <message>
+        <source>Tax</source>
+        <translation>Impuesto</translation>
+    </message>
+    <message>
+        <source>Service</source>
+        <translation>Servicio</translation>
+    </message>
+    <message>
+        <source>Species</source>
+        <translation>Especie</translation>
+    </message>
+    <message>
+        <source>Income</source>
+        <translation>Ingreso</translation>
+    </message>
+    <message>
+        <source>not told apart</source>
+        <translation>sin separar</translation>
+    </message>
+    <message>
+        <source>Closed through</source>
+        <translation>Cerrado hasta</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+</context>
+<context>
+    <name>BookingDialog</name>
+    <message>
+        <source>Lot {number}: {head} {animals}.</source>
+        <translation>Lote {number}: {head} {animals}.</translation>
+    </message>
+    <message>
+        <source>Change the booking</source>
+        <translation>Cambiar lo apartado</translation>
+    </message>
+    <message>
+        <source>&amp;Keep</source>
+        <translation>&amp;Guardar</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Dejarlo</translation>
+    </message>
+    <message>
+        <source>&amp;Day of the kill</source>
+        <translation>&amp;Día de matanza</translation>
+    </message>
+    <message>
+        <source>&amp;Producer</source>
+        <translation>Pr&amp;oductor</translation>
+    </message>
+    <message>
+        <source>K&amp;ind</source>
+        <translation>T&amp;ipo</translation>
+    </message>
+    <message>
+        <source>Skinned or scalde&amp;d</source>
+        <translation>Desollado o escalda&amp;do</translation>
+    </message>
+    <message>
+        <source>Hanging &amp;weight, a guess</source>
+        <translation>Peso en canal, a &amp;ojo</translation>
+    </message>
+    <message>
+        <source>Keeps &amp;hide, offal</source>
+        <translation>Guarda cue&amp;ro, vísceras</translation>
+    </message>
+    <message>
+        <source>&amp;Note</source>
+        <translation>&amp;Nota</translation>
+    </message>
+    <message>
+        <source>&amp;Shared as</source>
+        <translation>&amp;Compartido como</translation>
+    </message>
+    <message>
+        <source>as it is, {count}</source>
+        <translation>como está, {count}</translation>
+    </message>
+    <message>
+        <source>Share {number}</source>
+        <translation>Parte {number}</translation>
+    </message>
+    <message>
+        <source>to be named</source>
+        <translation>por nombrar</translation>
+    </message>
+    <message>
+        <source>Move it all the same, because</source>
+        <translation>Moverlo de todos modos, porque</translation>
+    </message>
+    <message>
+        <source>&amp;Cancel the booking</source>
+        <translation>Ca&amp;ncelar lo apartado</translation>
+    </message>
+    <message>
+        <source>The day is too full: another day, or say why.</source>
+        <translation>El día está muy lleno: otro día, o diga por qué.</translation>
+    </message>
+    <message>
+        <source>Another station has just taken the place.</source>
+        <translation>Otra estación acaba de tomar el lugar.</translation>
+    </message>
+    <message>
+        <source>Why is lot {number} cancelled? The place becomes free.</source>
+        <translation>¿Por qué se cancela el lote {number}? El lugar queda libre.</translation>
+    </message>
+    <message>
+        <source>{amount} was paid: give it back in the Office.</source>
+        <translation>Se pagó {amount}: devuélvalo en la Oficina.</translation>
+    </message>
+    <message>
+        <source>Cancel the booking</source>
+        <translation>Cancelar lo apartado</translation>
+    </message>
+    <message>
+        <source>{name} has just changed this lot: look again.</source>
+        <translation>{name} acaba de cambiar este lote: mire otra vez.</translation>
+    </message>
+    <message>
+        <source>A share with a cut order would vanish: clear its lines first.</source>
+        <translation>Se perdería una parte con orden de corte: quite antes sus líneas.</translation>
+    </message>
+    <message>
+        <source>The animals have come: the rail says what became of them.</source>
+        <translation>Los animales llegaron: el riel dice en qué quedaron.</translation>
+    </message>
+    <message>
+        <source>The shares don&apos;t come to the whole animal.</source>
+        <translation>Las partes no suman el animal entero.</translation>
+    </message>
+    <message>
+        <source>After the kill the day, the kind and the owners are fixed.</source>
+        <translation>Después de la matanza quedan fijos el día, el tipo y los dueños.</translation>
+    </message>
+    <message>
+        <source>After the kill the day, the kind and the shares are fixed.</source>
+        <translation>Después de la matanza quedan fijos el día, el tipo y las partes.</translation>
+    </message>
+    <message>
+        <source>Too many owners for one booking: book them apart.</source>
+        <translation>Demasiados dueños para una vez: apártelos por separado.</translation>
+    </message>
+</context>
+<context>
+    <name>BooksPage</name>
+    <message>
+        <source>&amp;List</source>
+        <translation>&amp;Lista</translation>
+    </message>
+    <message>
+        <source>&amp;From</source>
+        <translation>&amp;Desde</translation>
+    </message>
+    <message>
+        <source>T&amp;o, or as of</source>
+        <translation>&amp;Hasta, o al</translation>
+    </message>
+    <message>
+        <source>Fi&amp;nd in the list</source>
+        <translation>&amp;Buscar en la lista</translation>
+    </message>
+    <message>
+        <source>Save as CS&amp;V</source>
+        <translation>Guardar como CS&amp;V</translation>
+    </message>
+    <message>
+        <source>&amp;Journal as CSV</source>
+        <translation>D&amp;iario como CSV</translation>
+    </message>
+    <message>
+        <source>Journal as &amp;plain text</source>
+        <translation>Diario como &amp;texto</translation>
+    </message>
+    <message>
+        <source>Count the &amp;drawer</source>
+        <translation>&amp;Contar el cajón</translation>
+    </message>
+    <message>
+        <source>&amp;Close a period</source>
+        <translation>C&amp;errar un periodo</translation>
+    </message>
+    <message>
+        <source>Reading the books</source>
+        <translation>Leyendo los libros</translation>
+    </message>
+    <message>
+        <source>{count} rows</source>
+        <translation>{count} filas</translation>
+    </message>
+    <message>
+        <source>Journal</source>
+        <translation>Diario</translation>
+    </message>
+    <message>
+        <source>The file was not written</source>
+        <translation>El archivo no se escribió</translation>
+    </message>
+    <message>
+        <source>Written: {path}</source>
+        <translation>Escrito: {path}</translation>
+    </message>
+    <message>
+        <source>The drawer is counted</source>
+        <translation>El cajón está contado</translation>
+    </message>
+    <message>
+        <source>Close a period</source>
+        <translation>Cerrar un periodo</translation>
+    </message>
+    <message>
+        <source>Say the last day to be closed.</source>
+        <translation>Diga el último día que se cierra.</translation>
+    </message>
+    <message>
+        <source>Nothing can be dated {day} or before any more. It never opens again.</source>
+        <translation>Ya nada podrá llevar fecha {day} o anterior. No vuelve a abrirse.</translation>
+    </message>
+    <message>
+        <source>Close it</source>
+        <translation>Cerrarlo</translation>
+    </message>
+    <message>
+        <source>Leave it open</source>
+        <translation>Dejarlo abierto</translation>
+    </message>
+    <message>
+        <source>Only a day that is over can be closed.</source>
+        <translation>Sólo se cierra un día que ya pasó.</translation>
+    </message>
+    <message>
+        <source>That day is closed already.</source>
+        <translation>Ese día ya está cerrado.</translation>
+    </message>
+    <message>
+        <source>Closed through {day}</source>
+        <translation>Cerrado hasta {day}</translation>
+    </message>
+</context>
+<context>
+    <name>CalendarDays</name>
+    <message>
+        <source>Closed</source>
+        <translation>Cerrado</translation>
+    </message>
+    <message>
+        <source>other places</source>
+        <translation>otros lugares</translation>
+    </message>
+</context>
+<context>
+    <name>CalendarDialog</name>
+    <message>
+        <source>Lot</source>
+        <translation>Lote</translation>
+    </message>
+    <message>
+        <source>Head</source>
+        <translation>Cabezas</translation>
+    </message>
+    <message>
+        <source>Animal</source>
+        <translation>Animal</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Tipo</translation>
+    </message>
+    <message>
+        <source>Producer</source>
+        <translation>Productor</translation>
+    </message>
+    <message>
+        <source>Kill calendar</source>
+        <translation>Calendario de matanza</translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation>Días</translation>
+    </message>
+    <message>
+        <source>Bookings of the day, in their turn</source>
+        <translation>Lo apartado del día, en su turno</translation>
+    </message>
+    <message>
+        <source>&amp;Back</source>
+        <translation>&amp;Atrás</translation>
+    </message>
+    <message>
+        <source>&amp;Forward</source>
+        <translation>A&amp;delante</translation>
+    </message>
+    <message>
+        <source>As a &amp;week</source>
+        <translation>Por &amp;semana</translation>
+    </message>
+    <message>
+        <source>As a &amp;month</source>
+        <translation>Por &amp;mes</translation>
+    </message>
+    <message>
+        <source>&amp;Kill days</source>
+        <translation>&amp;Días de matanza</translation>
+    </message>
+    <message>
+        <source>&amp;This date</source>
+        <translation>&amp;Esta fecha</translation>
+    </message>
+    <message>
+        <source>&amp;List of the day</source>
+        <translation>&amp;Lista del día</translation>
+    </message>
+    <message>
+        <source>Block &amp;sheets due next</source>
+        <translation>&amp;Hojas de la mesa que siguen</translation>
+    </message>
+    <message>
+        <source>Save as &amp;calendar file</source>
+        <translation>Guardar como archivo de &amp;calendario</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>{day}: {head} head</source>
+        <translation>{day}: {head} cabezas</translation>
+    </message>
+    <message>
+        <source>Arrows choose a day, Page up and down turn, Enter goes to its bookings, M picks one up, W changes the view. Or drag it with the mouse.</source>
+        <translation>Las flechas eligen un día, Re Pág y Av Pág pasan, Intro va a lo apartado, M toma uno, W cambia la vista. O arrástrelo con el ratón.</translation>
+    </message>
+    <message>
+        <source>Lot {number} of {producer} in hand: Enter puts it on the chosen day, Esc lets go.</source>
+        <translation>Lote {number} de {producer} en la mano: Intro lo pone en el día elegido, Esc lo suelta.</translation>
+    </message>
+</context>
+<context>
+    <name>CalendarPapers</name>
+    <message>
+        <source>List of the day</source>
+        <translation>Lista del día</translation>
+    </message>
+    <message>
+        <source>Block sheets due next</source>
+        <translation>Hojas de la mesa que siguen</translation>
+    </message>
+    <message>
+        <source>No block sheets</source>
+        <translation>Sin hojas de la mesa</translation>
+    </message>
+    <message>
+        <source>No released sheet is due at the block in the next {days} days.</source>
+        <translation>Ninguna hoja liberada toca en la mesa en los próximos {days} días.</translation>
+    </message>
+    <message>
+        <source>Save as calendar file</source>
+        <translation>Guardar como archivo de calendario</translation>
+    </message>
+</context>
+<context>
+    <name>CallsDialog</name>
+    <message>
+        <source>To ring</source>
+        <translation>Por llamar</translation>
+    </message>
+    <message>
+        <source>First what was lost, then orders not settled that are due, the most pressing first. Enter on a line opens the order; Ctrl+Enter logs the call.</source>
+        <translation>Primero lo que se perdió, luego las órdenes sin completar cuya fecha llegó, las más urgentes antes. Intro en una línea abre la orden; Ctrl+Intro anota la llamada.</translation>
+    </message>
+    <message>
+        <source>&amp;Log the call</source>
+        <translation>A&amp;notar la llamada</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Dejarlo</translation>
+    </message>
+    <message>
+        <source>&amp;Rang</source>
+        <translation>Se &amp;llamó</translation>
+    </message>
+    <message>
+        <source>&amp;Note</source>
+        <translation>&amp;Nota</translation>
+    </message>
+    <message>
+        <source>Owners to ring</source>
+        <translation>Dueños por llamar</translation>
+    </message>
+    <message>
+        <source>Choose the owner that was rung.</source>
+        <translation>Elija al dueño al que se llamó.</translation>
+    </message>
+    <message>
+        <source>no answer</source>
+        <translation>no contestó</translation>
+    </message>
+    <message>
+        <source>message left</source>
+        <translation>se dejó recado</translation>
+    </message>
+    <message>
+        <source>spoke</source>
+        <translation>se habló</translation>
+    </message>
+    <message>
+        <source>no cut sheet</source>
+        <translation>sin hoja de corte</translation>
+    </message>
+    <message>
+        <source>cut sheet not settled</source>
+        <translation>hoja de corte sin completar</translation>
+    </message>
+    <message>
+        <source>the inspector stopped the animal</source>
+        <translation>el inspector detuvo el animal</translation>
+    </message>
+    <message>
+        <source>something was lost</source>
+        <translation>se perdió algo</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>Fecha</translation>
+    </message>
+    <message>
+        <source>Owner</source>
+        <translation>Dueño</translation>
+    </message>
+    <message>
+        <source>Phone</source>
+        <translation>Teléfono</translation>
+    </message>
+    <message>
+        <source>What about</source>
+        <translation>Sobre qué</translation>
+    </message>
+    <message>
+        <source>Last call</source>
+        <translation>Última llamada</translation>
     </message>
 </context>
 <context>
@@ -761,6 +1586,10 @@
     <message>
         <source>What is known of tag {tag}</source>
         <translation>Lo que se sabe del arete {tag}</translation>
+    </message>
+    <message>
+        <source>Ctrl+Enter at any time; what isn&apos;t known stays empty.</source>
+        <translation>Ctrl+Intro en cualquier momento; lo que no se sabe queda vacío.</translation>
     </message>
     <message>
         <source>Check &amp;in</source>
@@ -789,10 +1618,6 @@
     <message>
         <source>S&amp;kin</source>
         <translation>C&amp;uero</translation>
-    </message>
-    <message>
-        <source>Age is read from the teeth and the papers; the inspector decides. Not known is cut as 30 months and over: no backbone goes to the owner.</source>
-        <translation>La edad se lee en los dientes y los papeles; decide el inspector. Si no se sabe, se corta como de 30 meses o más: al dueño no le va espinazo.</translation>
     </message>
     <message>
         <source>Tag {tag} is on an animal of lot {lot} that is still here.</source>
@@ -875,6 +1700,101 @@
     <message>
         <source>{count} to a package</source>
         <translation>{count} por paquete</translation>
+    </message>
+    <message>
+        <source>with {stock}</source>
+        <translation>con {stock}</translation>
+    </message>
+</context>
+<context>
+    <name>CoolerDialog</name>
+    <message>
+        <source>Cooler</source>
+        <translation>Cámara fría</translation>
+    </message>
+    <message>
+        <source>What hangs in the cooler</source>
+        <translation>Lo que cuelga en la cámara fría</translation>
+    </message>
+    <message>
+        <source>&amp;Hangs elsewhere… (F8)</source>
+        <translation>&amp;Cuelga en otro lado… (F8)</translation>
+    </message>
+    <message>
+        <source>&amp;Days wished… (F9)</source>
+        <translation>&amp;Días deseados… (F9)</translation>
+    </message>
+    <message>
+        <source>&amp;Leave</source>
+        <translation>&amp;Dejarlo</translation>
+    </message>
+    <message>
+        <source>Nothing hangs. A carcass comes here when the rail hangs it.</source>
+        <translation>No cuelga nada. Una canal llega aquí cuando el riel la cuelga.</translation>
+    </message>
+    <message>
+        <source>{count} hang; {due} due to cut, {late} overdue.</source>
+        <translation>Cuelgan {count}; {due} por cortar, {late} con atraso.</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Arete</translation>
+    </message>
+    <message>
+        <source>Animal</source>
+        <translation>Animal</translation>
+    </message>
+    <message>
+        <source>Hangs at</source>
+        <translation>Cuelga en</translation>
+    </message>
+    <message>
+        <source>Owners</source>
+        <translation>Dueños</translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation>Días</translation>
+    </message>
+    <message>
+        <source>To hang</source>
+        <translation>Por colgar</translation>
+    </message>
+    <message>
+        <source>Cut on</source>
+        <translation>Se corta</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Estado</translation>
+    </message>
+    <message>
+        <source>Expected</source>
+        <translation>Se espera</translation>
+    </message>
+    <message>
+        <source>{days}, wished</source>
+        <translation>{days}, deseado</translation>
+    </message>
+    <message>
+        <source>{low} to {high}</source>
+        <translation>{low} a {high}</translation>
+    </message>
+    <message>
+        <source>on the block</source>
+        <translation>en la mesa</translation>
+    </message>
+    <message>
+        <source>hangs</source>
+        <translation>cuelga</translation>
+    </message>
+    <message>
+        <source>due to cut</source>
+        <translation>por cortar</translation>
+    </message>
+    <message>
+        <source>overdue</source>
+        <translation>con atraso</translation>
     </message>
 </context>
 <context>
@@ -982,6 +1902,14 @@
         <translation>La orden está cerrada.</translation>
     </message>
     <message>
+        <source>Lot {number} is cancelled.</source>
+        <translation>El lote {number} está cancelado.</translation>
+    </message>
+    <message>
+        <source>Booking of lot {number} changed.</source>
+        <translation>Cambió lo apartado del lote {number}.</translation>
+    </message>
+    <message>
         <source>The counter has nothing to take back here.</source>
         <translation>El mostrador no tiene nada que regresar aquí.</translation>
     </message>
@@ -1073,30 +2001,42 @@
     </message>
 </context>
 <context>
-    <name>CuresDialog</name>
+    <name>CureFacts</name>
     <message>
-        <source>Cures and seasonings</source>
-        <translation>Curas y sazones</translation>
+        <source>Cure of batch {number}</source>
+        <translation>Cura del lote {number}</translation>
     </message>
     <message>
-        <source>As the packet or recipe has them, commas between. Write - under allergens where there are none; left empty means not known, and no label is printed.</source>
-        <translation>Como lo dice el empaque o la receta, con comas. Escriba - en alérgenos si no hay; vacío es que no se sabe, y no se imprime etiqueta.</translation>
-    </message>
-    <message>
-        <source>&amp;Keep</source>
-        <translation>&amp;Guardar</translation>
+        <source>&amp;Check it</source>
+        <translation>&amp;Comprobarla</translation>
     </message>
     <message>
         <source>&amp;Leave it</source>
         <translation>&amp;Dejarlo</translation>
     </message>
     <message>
-        <source>{name}: made of</source>
-        <translation>{name}: hecho de</translation>
+        <source>&amp;Cure mix that went in</source>
+        <translation>Me&amp;zcla de cura que entró</translation>
     </message>
     <message>
-        <source>{name}: allergens</source>
-        <translation>{name}: alérgenos</translation>
+        <source>Whole &amp;brine, cure and all</source>
+        <translation>&amp;Salmuera entera, con la cura</translation>
+    </message>
+    <message>
+        <source>&amp;Pick-up, in percent of the raw weight</source>
+        <translation>&amp;Ganancia, en por ciento del peso crudo</translation>
+    </message>
+    <message>
+        <source>A percentage above nothing, like 12.5.</source>
+        <translation>Un por ciento mayor que cero, como 12.5.</translation>
+    </message>
+    <message>
+        <source>Say the pick-up as it was weighed.</source>
+        <translation>Diga la ganancia como se pesó.</translation>
+    </message>
+    <message>
+        <source>Another station has changed this batch. Look again.</source>
+        <translation>Otra estación cambió este lote de cura. Mire otra vez.</translation>
     </message>
 </context>
 <context>
@@ -1137,6 +2077,10 @@
         <translation>&amp;Atrás</translation>
     </message>
     <message>
+        <source>Report (Ctrl+R)</source>
+        <translation>Informar (Ctrl+R)</translation>
+    </message>
+    <message>
         <source>Sheet (Ctrl+P)</source>
         <translation>Hoja (Ctrl+P)</translation>
     </message>
@@ -1157,8 +2101,16 @@
         <translation>{owners} · hoja {number} · paso {at} de {all}</translation>
     </message>
     <message>
+        <source>&amp;Read on</source>
+        <translation>&amp;Seguir leyendo</translation>
+    </message>
+    <message>
         <source>I have &amp;read sheet {number}</source>
         <translation>Ya &amp;leí la hoja {number}</translation>
+    </message>
+    <message>
+        <source>I have &amp;read the changes</source>
+        <translation>He &amp;leído los cambios</translation>
     </message>
     <message>
         <source>&amp;Next: {step}</source>
@@ -1189,6 +2141,197 @@
     </message>
 </context>
 <context>
+    <name>DayRoom</name>
+    <message>
+        <source>Take the ne&amp;xt day</source>
+        <translation>Tomar el día si&amp;guiente</translation>
+    </message>
+    <message>
+        <source>Put on the wa&amp;iting list</source>
+        <translation>Poner en la lista de es&amp;pera</translation>
+    </message>
+    <message>
+        <source>{day} can still take {left} {animals}.</source>
+        <translation>{day} puede tomar todavía {left} {animals}.</translation>
+    </message>
+    <message>
+        <source>Next that can take it: {days}.</source>
+        <translation>Los próximos que pueden tomarlo: {days}.</translation>
+    </message>
+</context>
+<context>
+    <name>Deer</name>
+    <message>
+        <source>hunter</source>
+        <translation>cazador</translation>
+    </message>
+    <message>
+        <source>license</source>
+        <translation>licencia</translation>
+    </message>
+    <message>
+        <source>game tag</source>
+        <translation>marca de caza</translation>
+    </message>
+    <message>
+        <source>day of kill</source>
+        <translation>día de la caza</translation>
+    </message>
+    <message>
+        <source>county</source>
+        <translation>condado</translation>
+    </message>
+    <message>
+        <source>batch agreed in writing</source>
+        <translation>lote común acordado por escrito</translation>
+    </message>
+</context>
+<context>
+    <name>DeerDialog</name>
+    <message>
+        <source>&amp;Hunter</source>
+        <translation>&amp;Cazador</translation>
+    </message>
+    <message>
+        <source>Hunting li&amp;cense</source>
+        <translation>Li&amp;cencia de caza</translation>
+    </message>
+    <message>
+        <source>&amp;Game tag number</source>
+        <translation>Número de la &amp;marca de caza</translation>
+    </message>
+    <message>
+        <source>Killed &amp;on</source>
+        <translation>Cazado &amp;el</translation>
+    </message>
+    <message>
+        <source>Co&amp;unty of kill</source>
+        <translation>C&amp;ondado de la caza</translation>
+    </message>
+    <message>
+        <source>Ca&amp;pe</source>
+        <translation>&amp;Piel del cuello</translation>
+    </message>
+    <message>
+        <source>Hea&amp;d</source>
+        <translation>Cabe&amp;za</translation>
+    </message>
+    <message>
+        <source>A&amp;ntlers</source>
+        <translation>As&amp;tas</translation>
+    </message>
+    <message>
+        <source>&amp;Meat</source>
+        <translation>&amp;Carne</translation>
+    </message>
+    <message>
+        <source>Batch agreed in &amp;writing by</source>
+        <translation>Lote común acordado por e&amp;scrito por</translation>
+    </message>
+    <message>
+        <source>Held for a test (sample num&amp;ber)</source>
+        <translation>Retenido por una prueba (núm. de mues&amp;tra)</translation>
+    </message>
+    <message>
+        <source>owner keeps it</source>
+        <translation>se la queda el dueño</translation>
+    </message>
+    <message>
+        <source>plant discards it</source>
+        <translation>la planta la desecha</translation>
+    </message>
+    <message>
+        <source>keep mine apart</source>
+        <translation>la mía aparte</translation>
+    </message>
+    <message>
+        <source>batch with others</source>
+        <translation>en lote con otros</translation>
+    </message>
+    <message>
+        <source>Your state says what must be shown, what of a deer from a wasting-disease area may be brought in, and how long tags and records are kept: ask its wildlife agency. Deer are cut apart from other animals, last or on another day.</source>
+        <translation>Su estado dice qué debe mostrarse, qué de un venado de una zona con enfermedad de desgaste se puede traer, y cuánto se guardan marcas y registros: pregunte a su agencia de vida silvestre. El venado se corta aparte de otros animales, al final u otro día.</translation>
+    </message>
+    <message>
+        <source>A batch needs the owner&apos;s word in writing: whose?</source>
+        <translation>Un lote común pide la palabra del dueño por escrito: ¿de quién?</translation>
+    </message>
+    <message>
+        <source>Still to ask: {what}.</source>
+        <translation>Falta preguntar: {what}.</translation>
+    </message>
+</context>
+<context>
+    <name>Doubts</name>
+    <message>
+        <source>It is right</source>
+        <translation>Está bien</translation>
+    </message>
+    <message>
+        <source>Weigh again</source>
+        <translation>Pesar otra vez</translation>
+    </message>
+    <message>
+        <source>{weight} can&apos;t stand on {scale}: it shows steps of {division}. Is the weight right?</source>
+        <translation>{weight} no puede salir en {scale}, que marca pasos de {division}. ¿Está bien el peso?</translation>
+    </message>
+    <message>
+        <source>The scale&apos;s divisions</source>
+        <translation>Las divisiones de la báscula</translation>
+    </message>
+    <message>
+        <source>Dressing</source>
+        <translation>Rendimiento</translation>
+    </message>
+    <message>
+        <source>{chilled} chilled is more than {hot} hot. Is the weight right?</source>
+        <translation>{chilled} frío es más que {hot} caliente. ¿Está bien el peso?</translation>
+    </message>
+    <message>
+        <source>Heavier than hot</source>
+        <translation>Más que en caliente</translation>
+    </message>
+</context>
+<context>
+    <name>DrawerDialog</name>
+    <message>
+        <source>Count the drawer</source>
+        <translation>Contar el cajón</translation>
+    </message>
+    <message>
+        <source>The books expect {sum}.</source>
+        <translation>Los libros esperan {sum}.</translation>
+    </message>
+    <message>
+        <source>&amp;Keep the count</source>
+        <translation>&amp;Guardar el conteo</translation>
+    </message>
+    <message>
+        <source>&amp;Leave it</source>
+        <translation>&amp;Dejarlo</translation>
+    </message>
+    <message>
+        <source>&amp;Counted</source>
+        <translation>&amp;Contado</translation>
+    </message>
+    <message>
+        <source>&amp;Reason, if it differs</source>
+        <translation>&amp;Motivo, si difiere</translation>
+    </message>
+    <message>
+        <source>Say what is in the drawer.</source>
+        <translation>Diga qué hay en el cajón.</translation>
+    </message>
+    <message>
+        <source>It differs by {sum}; say why.</source>
+        <translation>Difiere en {sum}; diga por qué.</translation>
+    </message>
+    <message>
+        <source>Today lies in a closed period.</source>
+        <translation>Hoy cae en un periodo cerrado.</translation>
+    </message>
+</context>
+<context>
     <name>Dressing</name>
     <message>
         <source>Dresses {share}. Usual here: {low} to {high}.</source>
@@ -1206,12 +2349,241 @@
         <source>This carcass would dress {share}; {low} to {high} is usual, and this is hardly possible. Is the weight right?</source>
         <translation>Esta canal rendiría {share}; lo usual es {low} a {high}, y esto casi no puede ser. ¿Está bien el peso?</translation>
     </message>
+    <message>
+        <source>Without a hot weight there is no shrink.</source>
+        <translation>Sin peso caliente no hay merma.</translation>
+    </message>
+    <message>
+        <source>Lost {share} in the cooler. {usual} is usual here.</source>
+        <translation>Perdió {share} en la cámara. Aquí lo usual es {usual}.</translation>
+    </message>
+</context>
+<context>
+    <name>DressingDialog</name>
+    <message>
+        <source>How it was dressed</source>
+        <translation>Cómo se faenó</translation>
+    </message>
+    <message>
+        <source>As it hung on the scale. The plan and the forecast are made for it.</source>
+        <translation>Como colgó en la báscula. El plan y lo que se espera se hacen para eso.</translation>
+    </message>
+    <message>
+        <source>&amp;Keep it</source>
+        <translation>&amp;Guardar</translation>
+    </message>
+    <message>
+        <source>&amp;Leave it</source>
+        <translation>&amp;Dejarlo</translation>
+    </message>
+    <message>
+        <source>&amp;Head</source>
+        <translation>&amp;Cabeza</translation>
+    </message>
+    <message>
+        <source>&amp;Feet</source>
+        <translation>&amp;Patas</translation>
+    </message>
+    <message>
+        <source>Leaf or kidney f&amp;at</source>
+        <translation>Grasa de r&amp;iñonada</translation>
+    </message>
+    <message>
+        <source>K&amp;idneys</source>
+        <translation>&amp;Riñones</translation>
+    </message>
+    <message>
+        <source>as usual</source>
+        <translation>como siempre</translation>
+    </message>
+    <message>
+        <source>on</source>
+        <translation>puesta</translation>
+    </message>
+    <message>
+        <source>off</source>
+        <translation>quitada</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>dentro</translation>
+    </message>
+    <message>
+        <source>out</source>
+        <translation>fuera</translation>
+    </message>
 </context>
 <context>
     <name>Field</name>
     <message>
         <source>Fill this in.</source>
         <translation>Llene esto.</translation>
+    </message>
+</context>
+<context>
+    <name>FiguresPage</name>
+    <message>
+        <source>What the block reported. A mistake of ours waits for its credit or a reason.</source>
+        <translation>Lo que informó la mesa. Un error nuestro espera su crédito o un motivo.</translation>
+    </message>
+    <message>
+        <source>&amp;Credited… (Ctrl+Enter)</source>
+        <translation>&amp;Acreditado… (Ctrl+Intro)</translation>
+    </message>
+    <message>
+        <source>&amp;No credit…</source>
+        <translation>Si&amp;n crédito…</translation>
+    </message>
+    <message>
+        <source>Reports of the block</source>
+        <translation>Informes de la mesa</translation>
+    </message>
+    <message>
+        <source>&amp;Animal</source>
+        <translation>&amp;Animal</translation>
+    </message>
+    <message>
+        <source>&amp;Own figures</source>
+        <translation>Cifras &amp;propias</translation>
+    </message>
+    <message>
+        <source>shown only</source>
+        <translation>sólo se muestran</translation>
+    </message>
+    <message>
+        <source>used for what is expected</source>
+        <translation>se usan para lo que se espera</translation>
+    </message>
+    <message>
+        <source>Made beside what the table foretells, of carcasses that are wrapped. Only a cut that differs by more than chance is used.</source>
+        <translation>Lo hecho al lado de lo que predice la tabla, de canales ya empacadas. Sólo se usa un corte que difiere más que por azar.</translation>
+    </message>
+    <message>
+        <source>Own figures</source>
+        <translation>Cifras propias</translation>
+    </message>
+    <message>
+        <source>Credited</source>
+        <translation>Acreditado</translation>
+    </message>
+    <message>
+        <source>No credit</source>
+        <translation>Sin crédito</translation>
+    </message>
+    <message>
+        <source>Which credit, of which bill? Write the credit at the bill of order {number}.</source>
+        <translation>¿Qué crédito, de qué cuenta? Escriba el crédito en la cuenta de la orden {number}.</translation>
+    </message>
+    <message>
+        <source>Why is there no credit for order {number}?</source>
+        <translation>¿Por qué no hay crédito para la orden {number}?</translation>
+    </message>
+    <message>
+        <source>unknown</source>
+        <translation>desconocido</translation>
+    </message>
+    <message>
+        <source>Kept.</source>
+        <translation>Guardado.</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Arete</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Día</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Por qué</translation>
+    </message>
+    <message>
+        <source>Owner</source>
+        <translation>Dueño</translation>
+    </message>
+    <message>
+        <source>Reported by</source>
+        <translation>Lo informó</translation>
+    </message>
+    <message>
+        <source>Credit</source>
+        <translation>Crédito</translation>
+    </message>
+    <message>
+        <source>Cut</source>
+        <translation>Corte</translation>
+    </message>
+    <message>
+        <source>Lots</source>
+        <translation>Lotes</translation>
+    </message>
+    <message>
+        <source>Made, % of the table</source>
+        <translation>Hecho, % de la tabla</translation>
+    </message>
+    <message>
+        <source>Taken as, %</source>
+        <translation>Tomado como, %</translation>
+    </message>
+    <message>
+        <source>By more than chance</source>
+        <translation>Más que por azar</translation>
+    </message>
+    <message>
+        <source>side {side}</source>
+        <translation>lado {side}</translation>
+    </message>
+    <message>
+        <source>{pounds} lost</source>
+        <translation>{pounds} perdidas</translation>
+    </message>
+    <message>
+        <source>ours: to credit</source>
+        <translation>nuestro: por acreditar</translation>
+    </message>
+    <message>
+        <source>credited</source>
+        <translation>acreditado</translation>
+    </message>
+    <message>
+        <source>no credit</source>
+        <translation>sin crédito</translation>
+    </message>
+    <message>
+        <source>yes, differs</source>
+        <translation>sí, difiere</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>no</translation>
+    </message>
+</context>
+<context>
+    <name>FilledFormDialog</name>
+    <message>
+        <source>{lines} lines were understood, {missed} were not.</source>
+        <translation>Se entendieron {lines} líneas, {missed} no.</translation>
+    </message>
+    <message>
+        <source>&amp;Put on the order</source>
+        <translation>&amp;Poner en la orden</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Dejarlo</translation>
+    </message>
+    <message>
+        <source>What the form asks for</source>
+        <translation>Lo que pide la forma</translation>
+    </message>
+    <message>
+        <source>What was not understood</source>
+        <translation>Lo que no se entendió</translation>
     </message>
 </context>
 <context>
@@ -1231,6 +2603,131 @@
     <message>
         <source>Found</source>
         <translation>Encontrado</translation>
+    </message>
+</context>
+<context>
+    <name>Gone</name>
+    <message>
+        <source>all of the {primal}</source>
+        <translation>todo: {primal}</translation>
+    </message>
+    <message>
+        <source>side {side}</source>
+        <translation>lado {side}</translation>
+    </message>
+    <message>
+        <source>all of it</source>
+        <translation>todo</translation>
+    </message>
+    <message>
+        <source>Condemned: {what}. {reason}</source>
+        <translation>Decomisado: {what}. {reason}</translation>
+    </message>
+    <message>
+        <source>Trimmed off: {what}. {reason}</source>
+        <translation>Recortado: {what}. {reason}</translation>
+    </message>
+    <message>
+        <source>Discarded: {what}. {reason}</source>
+        <translation>Desechado: {what}. {reason}</translation>
+    </message>
+    <message>
+        <source>Gone: {what}. {reason}</source>
+        <translation>Ya no está: {what}. {reason}</translation>
+    </message>
+</context>
+<context>
+    <name>GradesDialog</name>
+    <message>
+        <source>Measures of tag {tag}</source>
+        <translation>Medidas del arete {tag}</translation>
+    </message>
+    <message>
+        <source>Taken with the carcass ribbed. What comes of it is calculated, not a USDA grade; it never goes on a label.</source>
+        <translation>Se toman con la canal cortada entre costillas. Lo que sale es calculado, no es un grado del USDA; nunca va en una etiqueta.</translation>
+    </message>
+    <message>
+        <source>&amp;Keep</source>
+        <translation>&amp;Guardar</translation>
+    </message>
+    <message>
+        <source>&amp;Leave it</source>
+        <translation>&amp;Dejarlo</translation>
+    </message>
+    <message>
+        <source>&amp;Fat over the 12th rib, in</source>
+        <translation>&amp;Grasa en la costilla 12, pulg</translation>
+    </message>
+    <message>
+        <source>&amp;Ribeye, sq in</source>
+        <translation>&amp;Ojo de la costilla, pulg²</translation>
+    </message>
+    <message>
+        <source>&amp;Kidney, pelvic and heart fat, %</source>
+        <translation>Grasa de &amp;riñón, pelvis y corazón, %</translation>
+    </message>
+    <message>
+        <source>&amp;Body wall, in</source>
+        <translation>&amp;Pared del cuerpo, pulg</translation>
+    </message>
+    <message>
+        <source>&amp;Last-rib backfat, in</source>
+        <translation>Grasa dorsal, ú&amp;ltima costilla, pulg</translation>
+    </message>
+    <message>
+        <source>&amp;Tenth-rib fat, in</source>
+        <translation>Grasa, &amp;décima costilla, pulg</translation>
+    </message>
+    <message>
+        <source>&amp;Muscling</source>
+        <translation>&amp;Musculatura</translation>
+    </message>
+    <message>
+        <source>thin</source>
+        <translation>delgada</translation>
+    </message>
+    <message>
+        <source>average</source>
+        <translation>media</translation>
+    </message>
+    <message>
+        <source>thick</source>
+        <translation>gruesa</translation>
+    </message>
+    <message>
+        <source>A measure like 0.40; fat in inches.</source>
+        <translation>Una medida como 0.40; la grasa en pulgadas.</translation>
+    </message>
+    <message>
+        <source>Change that measure.</source>
+        <translation>Cambie esa medida.</translation>
+    </message>
+    <message>
+        <source>Nothing is measured yet.</source>
+        <translation>Todavía no se midió nada.</translation>
+    </message>
+    <message>
+        <source>Grade {grade} ({figure}), calculated, not a USDA grade.</source>
+        <translation>Grado {grade} ({figure}), calculado, no es un grado del USDA.</translation>
+    </message>
+    <message>
+        <source>Closely trimmed cuts {percent} %, equation from memory.</source>
+        <translation>Cortes bien recortados {percent} %, ecuación de memoria.</translation>
+    </message>
+    <message>
+        <source>Fat-free lean {percent} %.</source>
+        <translation>Magro sin grasa {percent} %.</translation>
+    </message>
+    <message>
+        <source>Weigh the hot carcass first.</source>
+        <translation>Pese antes la canal caliente.</translation>
+    </message>
+</context>
+<context>
+    <name>GroundFields</name>
+    <message>
+        <source>The trim gives at most, by lean: {all}</source>
+        <translation>El recorte da a lo más, según lo magro: {all}</translation>
     </message>
 </context>
 <context>
@@ -1313,6 +2810,260 @@
     <message>
         <source>C&amp;lose</source>
         <translation>C&amp;errar</translation>
+    </message>
+</context>
+<context>
+    <name>HistoryDialog</name>
+    <message>
+        <source>Who changed order {number}</source>
+        <translation>Quién cambió la orden {number}</translation>
+    </message>
+    <message>
+        <source>The newest change first. Nothing here is ever rewritten.</source>
+        <translation>Primero el cambio más nuevo. Aquí nunca se reescribe nada.</translation>
+    </message>
+    <message>
+        <source>&amp;Back to the order</source>
+        <translation>&amp;Volver a la orden</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Dejarlo</translation>
+    </message>
+    <message>
+        <source>Changes of the order</source>
+        <translation>Cambios de la orden</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Cuándo</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Quién</translation>
+    </message>
+    <message>
+        <source>Station</source>
+        <translation>Estación</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
+    </message>
+    <message>
+        <source>It was</source>
+        <translation>Era</translation>
+    </message>
+    <message>
+        <source>It became</source>
+        <translation>Quedó</translation>
+    </message>
+</context>
+<context>
+    <name>Holding</name>
+    <message>
+        <source>Let it go</source>
+        <translation>Soltarlo</translation>
+    </message>
+    <message>
+        <source>Hold it</source>
+        <translation>Retenerlo</translation>
+    </message>
+    <message>
+        <source>What came of it? It goes to the block again.</source>
+        <translation>¿En qué quedó? Vuelve a la mesa.</translation>
+    </message>
+    <message>
+        <source>What is it held for? It isn&apos;t cut until then.</source>
+        <translation>¿Por qué se retiene? No se corta hasta entonces.</translation>
+    </message>
+</context>
+<context>
+    <name>Holds</name>
+    <message>
+        <source>Held until its test result: {reason}. Not to the block.</source>
+        <translation>Retenido hasta el resultado de su prueba: {reason}. No va a la mesa.</translation>
+    </message>
+    <message>
+        <source>Held: {reason}. Not to the block.</source>
+        <translation>Retenido: {reason}. No va a la mesa.</translation>
+    </message>
+    <message>
+        <source>age by {by}</source>
+        <translation>edad por {by}</translation>
+    </message>
+    <message>
+        <source>in the pen {hours} h</source>
+        <translation>en el corral {hours} h</translation>
+    </message>
+    <message>
+        <source>game tag {tag}</source>
+        <translation>marca de caza {tag}</translation>
+    </message>
+    <message>
+        <source>license {number}</source>
+        <translation>licencia {number}</translation>
+    </message>
+    <message>
+        <source>meat kept apart</source>
+        <translation>carne aparte</translation>
+    </message>
+    <message>
+        <source>meat to a batch, agreed in writing</source>
+        <translation>carne en lote común, acordado por escrito</translation>
+    </message>
+    <message>
+        <source>keep the cape</source>
+        <translation>guardar la piel del cuello</translation>
+    </message>
+    <message>
+        <source>keep the head</source>
+        <translation>guardar la cabeza</translation>
+    </message>
+    <message>
+        <source>keep the antlers</source>
+        <translation>guardar las astas</translation>
+    </message>
+    <message>
+        <source>head on</source>
+        <translation>con cabeza</translation>
+    </message>
+    <message>
+        <source>head off</source>
+        <translation>sin cabeza</translation>
+    </message>
+    <message>
+        <source>feet on</source>
+        <translation>con patas</translation>
+    </message>
+    <message>
+        <source>feet off</source>
+        <translation>sin patas</translation>
+    </message>
+    <message>
+        <source>leaf fat in</source>
+        <translation>con riñonada</translation>
+    </message>
+    <message>
+        <source>leaf fat out</source>
+        <translation>sin riñonada</translation>
+    </message>
+    <message>
+        <source>kidneys in</source>
+        <translation>con riñones</translation>
+    </message>
+    <message>
+        <source>kidneys out</source>
+        <translation>sin riñones</translation>
+    </message>
+</context>
+<context>
+    <name>InARow</name>
+    <message>
+        <source>We&amp;igh</source>
+        <translation>P&amp;esar</translation>
+    </message>
+    <message>
+        <source>Tag (F7)</source>
+        <translation>Arete (F7)</translation>
+    </message>
+    <message>
+        <source>No animal here has tag {tag}.</source>
+        <translation>Ningún animal de aquí tiene el arete {tag}.</translation>
+    </message>
+</context>
+<context>
+    <name>JoinDialog</name>
+    <message>
+        <source>Join two entries of one person</source>
+        <translation>Juntar dos fichas de una persona</translation>
+    </message>
+    <message>
+        <source>Orders, bills and payments stay as they were written, and are found under either name. Lists and new papers show the entry that stays.</source>
+        <translation>Órdenes, cuentas y pagos quedan como se escribieron, y se encuentran con cualquiera de los nombres. Las listas y los papeles nuevos muestran la ficha que queda.</translation>
+    </message>
+    <message>
+        <source>&amp;Join</source>
+        <translation>&amp;Juntar</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Dejarlo</translation>
+    </message>
+    <message>
+        <source>&amp;Written twice</source>
+        <translation>Escrita &amp;dos veces</translation>
+    </message>
+    <message>
+        <source>&amp;The entry that stays</source>
+        <translation>La ficha &amp;que queda</translation>
+    </message>
+    <message>
+        <source>Choose both from the list.</source>
+        <translation>Elija las dos de la lista.</translation>
+    </message>
+    <message>
+        <source>That is one and the same entry.</source>
+        <translation>Es una sola y misma ficha.</translation>
+    </message>
+</context>
+<context>
+    <name>LastTimeDialog</name>
+    <message>
+        <source>As last time</source>
+        <translation>Como la vez pasada</translation>
+    </message>
+    <message>
+        <source>What is asked already stays; the earlier lines are planned beside it.</source>
+        <translation>Lo ya pedido queda; las líneas de antes se planean al lado.</translation>
+    </message>
+    <message>
+        <source>&amp;Put them on the order</source>
+        <translation>&amp;Ponerlas en la orden</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Dejarlo</translation>
+    </message>
+    <message>
+        <source>Earlier orders</source>
+        <translation>Órdenes anteriores</translation>
+    </message>
+    <message>
+        <source>What becomes of each line here</source>
+        <translation>En qué queda cada línea aquí</translation>
+    </message>
+    <message>
+        <source>Nothing of that order can be had here.</source>
+        <translation>Nada de esa orden se puede tener aquí.</translation>
+    </message>
+    <message>
+        <source>Planning it on this carcass …</source>
+        <translation>Planeándola en esta canal …</translation>
+    </message>
+    <message>
+        <source>Killed</source>
+        <translation>Matado</translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation>Orden</translation>
+    </message>
+    <message>
+        <source>Lines</source>
+        <translation>Líneas</translation>
+    </message>
+    <message>
+        <source>Cuts</source>
+        <translation>Cortes</translation>
+    </message>
+    <message>
+        <source>Last time</source>
+        <translation>La vez pasada</translation>
+    </message>
+    <message>
+        <source>This time</source>
+        <translation>Esta vez</translation>
     </message>
 </context>
 <context>
@@ -1515,6 +3266,22 @@
         <translation>Se &amp;retiró</translation>
     </message>
     <message>
+        <source>&amp;How</source>
+        <translation>C&amp;ómo</translation>
+    </message>
+    <message>
+        <source>condemned by the inspector</source>
+        <translation>decomisado por el inspector</translation>
+    </message>
+    <message>
+        <source>trimmed by the plant</source>
+        <translation>recortado por la planta</translation>
+    </message>
+    <message>
+        <source>discarded by the plant</source>
+        <translation>desechado por la planta</translation>
+    </message>
+    <message>
         <source>Re&amp;ason</source>
         <translation>&amp;Motivo</translation>
     </message>
@@ -1539,12 +3306,20 @@
         <translation>antes del peso caliente</translation>
     </message>
     <message>
+        <source>all of the {primal}</source>
+        <translation>todo: {primal}</translation>
+    </message>
+    <message>
         <source>Say which side.</source>
         <translation>Diga de qué lado.</translation>
     </message>
     <message>
         <source>There is one to an animal.</source>
         <translation>Hay uno por animal.</translation>
+    </message>
+    <message>
+        <source>Pounds are said of one part; name it.</source>
+        <translation>Las libras se dicen de una parte; nómbrela.</translation>
     </message>
     <message>
         <source>Say why.</source>
@@ -1704,6 +3479,41 @@
     </message>
 </context>
 <context>
+    <name>News</name>
+    <message>
+        <source>Tag {tag}, {what}</source>
+        <translation>Arete {tag}, {what}</translation>
+    </message>
+    <message>
+        <source>{cut} falls</source>
+        <translation>{cut} se cae</translation>
+    </message>
+    <message>
+        <source>less {cut}</source>
+        <translation>menos {cut}</translation>
+    </message>
+    <message>
+        <source>What works: {ways}</source>
+        <translation>Lo que sirve: {ways}</translation>
+    </message>
+    <message>
+        <source>the whole animal condemned</source>
+        <translation>el animal entero decomisado</translation>
+    </message>
+    <message>
+        <source>the animal refused at the pen</source>
+        <translation>el animal rechazado en el corral</translation>
+    </message>
+    <message>
+        <source>the block reports</source>
+        <translation>la mesa informa</translation>
+    </message>
+    <message>
+        <source>held</source>
+        <translation>retenido</translation>
+    </message>
+</context>
+<context>
     <name>NoteField</name>
     <message>
         <source>{most} letters fit here; these are {found}.</source>
@@ -1803,8 +3613,108 @@
         <translation>&amp;4 Planta</translation>
     </message>
     <message>
+        <source>&amp;5 Recipes</source>
+        <translation>&amp;5 Recetas</translation>
+    </message>
+    <message>
+        <source>&amp;6 Usual</source>
+        <translation>&amp;6 Lo usual</translation>
+    </message>
+    <message>
+        <source>&amp;7 From the block</source>
+        <translation>&amp;7 De la mesa</translation>
+    </message>
+    <message>
+        <source>&amp;8 Books</source>
+        <translation>&amp;8 Libros</translation>
+    </message>
+    <message>
         <source>Parts of the office</source>
         <translation>Partes de la oficina</translation>
+    </message>
+</context>
+<context>
+    <name>OrderDialogs</name>
+    <message>
+        <source>The program ended while this was being typed. It is all here again.</source>
+        <translation>El programa terminó mientras se escribía esto. Aquí está todo otra vez.</translation>
+    </message>
+    <message>
+        <source>This owner has no earlier order of this kind of animal here.</source>
+        <translation>Este dueño no tiene aquí una orden anterior de este animal.</translation>
+    </message>
+</context>
+<context>
+    <name>OrderFigures</name>
+    <message>
+        <source>nothing yet</source>
+        <translation>todavía nada</translation>
+    </message>
+    <message>
+        <source>Take-home</source>
+        <translation>Para llevar</translation>
+    </message>
+    <message>
+        <source>Packages</source>
+        <translation>Paquetes</translation>
+    </message>
+    <message>
+        <source>Freezer, 25 to 40 lb a ft³</source>
+        <translation>Congelador, 25 a 40 lb por pie³</translation>
+    </message>
+    <message>
+        <source>{span} ft³</source>
+        <translation>{span} pie³</translation>
+    </message>
+    <message>
+        <source>Whole lot, {basis}</source>
+        <translation>Lote entero, {basis}</translation>
+    </message>
+    <message>
+        <source>Price so far</source>
+        <translation>Precio hasta ahora</translation>
+    </message>
+    <message>
+        <source>no rates for this yet</source>
+        <translation>todavía sin tarifa</translation>
+    </message>
+    <message>
+        <source>waits</source>
+        <translation>espera</translation>
+    </message>
+    <message>
+        <source>Tax</source>
+        <translation>Impuesto</translation>
+    </message>
+    <message>
+        <source>{count} more</source>
+        <translation>{count} más</translation>
+    </message>
+    <message>
+        <source>Price so far, by the rates</source>
+        <translation>Precio hasta ahora, según tarifa</translation>
+    </message>
+</context>
+<context>
+    <name>OrderForm</name>
+    <message>
+        <source>Order form of order {number}</source>
+        <translation>Forma de la orden {number}</translation>
+    </message>
+    <message>
+        <source>A filled order form</source>
+        <translation>Una forma llena</translation>
+    </message>
+</context>
+<context>
+    <name>OrderHistory</name>
+    <message>
+        <source>note</source>
+        <translation>nota</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>cerrada</translation>
     </message>
 </context>
 <context>
@@ -1816,6 +3726,10 @@
     <message>
         <source>C&amp;losed orders too</source>
         <translation>Ta&amp;mbién las cerradas</translation>
+    </message>
+    <message>
+        <source>&amp;To ring  Ctrl+R</source>
+        <translation>Por &amp;llamar  Ctrl+R</translation>
     </message>
     <message>
         <source>&amp;Book animals  Ctrl+N</source>
@@ -1904,16 +3818,16 @@
         <source>Cut sheet wanted &amp;by</source>
         <translation>&amp;Hoja de cortes para el</translation>
     </message>
-    <message>
-        <source>{name} has just changed this order: look again.</source>
-        <translation>{name} acaba de cambiar esta orden: mire otra vez.</translation>
-    </message>
 </context>
 <context>
     <name>OrderPapers</name>
     <message>
         <source>Confirmation of order {number}</source>
         <translation>Confirmación de la orden {number}</translation>
+    </message>
+    <message>
+        <source>Receipt {number}</source>
+        <translation>Recibo {number}</translation>
     </message>
 </context>
 <context>
@@ -1954,32 +3868,110 @@
         <source>settled</source>
         <translation>decidido</translation>
     </message>
+    <message>
+        <source>last time {amount}</source>
+        <translation>la vez pasada {amount}</translation>
+    </message>
+    <message>
+        <source>usual: {cut}</source>
+        <translation>lo usual: {cut}</translation>
+    </message>
+    <message>
+        <source>the usual</source>
+        <translation>lo usual</translation>
+    </message>
+</context>
+<context>
+    <name>OrderStage</name>
+    <message>
+        <source>side {number}</source>
+        <translation>lado {number}</translation>
+    </message>
+    <message>
+        <source>Enter takes {way}</source>
+        <translation>Intro toma {way}</translation>
+    </message>
+    <message>
+        <source>{count} more cuts: type a name</source>
+        <translation>{count} cortes más: escriba un nombre</translation>
+    </message>
+</context>
+<context>
+    <name>OrderSteps</name>
+    <message>
+        <source>&amp;More</source>
+        <translation>&amp;Más</translation>
+    </message>
+    <message>
+        <source>Settle  Ctrl+Enter</source>
+        <translation>Completar  Ctrl+Intro</translation>
+    </message>
+    <message>
+        <source>House&apos;s usual</source>
+        <translation>Lo usual de la casa</translation>
+    </message>
+    <message>
+        <source>As last time</source>
+        <translation>Como la vez pasada</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>Owners side by side</source>
+        <translation>Dueños lado a lado</translation>
+    </message>
+    <message>
+        <source>Who changed what</source>
+        <translation>Quién cambió qué</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>Do again</source>
+        <translation>Rehacer</translation>
+    </message>
+    <message>
+        <source>Name the owner</source>
+        <translation>Nombrar al dueño</translation>
+    </message>
+    <message>
+        <source>Payment</source>
+        <translation>Pago</translation>
+    </message>
+    <message>
+        <source>Change or cancel the booking</source>
+        <translation>Cambiar o cancelar lo apartado</translation>
+    </message>
+    <message>
+        <source>Confirmation on paper</source>
+        <translation>Confirmación en papel</translation>
+    </message>
+    <message>
+        <source>Blank order form</source>
+        <translation>Forma en blanco</translation>
+    </message>
+    <message>
+        <source>Read a filled form</source>
+        <translation>Leer una forma llena</translation>
+    </message>
+    <message>
+        <source>Hand over</source>
+        <translation>Entregar</translation>
+    </message>
+    <message>
+        <source>Take the order back</source>
+        <translation>Recoger la orden</translation>
+    </message>
 </context>
 <context>
     <name>OrderView</name>
     <message>
         <source>Orders  Esc</source>
         <translation>Órdenes  Esc</translation>
-    </message>
-    <message>
-        <source>House&apos;s usual  F9</source>
-        <translation>De costumbre  F9</translation>
-    </message>
-    <message>
-        <source>Payment  F7</source>
-        <translation>Pago  F7</translation>
-    </message>
-    <message>
-        <source>Confirm  Ctrl+P</source>
-        <translation>Confirmar  Ctrl+P</translation>
-    </message>
-    <message>
-        <source>Note  F12</source>
-        <translation>Nota  F12</translation>
-    </message>
-    <message>
-        <source>Owner  F11</source>
-        <translation>Dueño  F11</translation>
     </message>
     <message>
         <source>Settle  Ctrl+Enter</source>
@@ -1998,28 +3990,8 @@
         <translation>No falta nada que la costumbre pueda llenar.</translation>
     </message>
     <message>
-        <source>Order {number}</source>
-        <translation>Orden {number}</translation>
-    </message>
-    <message>
-        <source>changed since sheet {n}</source>
-        <translation>cambiada desde la hoja {n}</translation>
-    </message>
-    <message>
-        <source>tag {tags}</source>
-        <translation>arete {tags}</translation>
-    </message>
-    <message>
-        <source>Hanging {weight}, the whole lot, by {basis}</source>
-        <translation>Colgado {weight}, todo el lote, por {basis}</translation>
-    </message>
-    <message>
-        <source>No rates for this yet</source>
-        <translation>Todavía no hay precios para esto</translation>
-    </message>
-    <message>
-        <source>About {amount} by the rates</source>
-        <translation>Cerca de {amount} según los precios</translation>
+        <source>Nothing is open any more. Ctrl+Enter settles the order.</source>
+        <translation>Ya no queda nada abierto. Ctrl+Intro completa la orden.</translation>
     </message>
     <message>
         <source>Release to the block  Ctrl+Enter</source>
@@ -2041,6 +4013,49 @@
         <source>Hand over  F8</source>
         <translation>Entregar  F8</translation>
     </message>
+    <message>
+        <source>This animal has one owner.</source>
+        <translation>Este animal tiene un dueño.</translation>
+    </message>
+</context>
+<context>
+    <name>OtherDayDialog</name>
+    <message>
+        <source>What is booked stays booked: move it in the calendar.</source>
+        <translation>Lo apartado queda apartado: muévalo en el calendario.</translation>
+    </message>
+    <message>
+        <source>&amp;Keep</source>
+        <translation>&amp;Guardar</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Dejarlo</translation>
+    </message>
+    <message>
+        <source>&amp;Is</source>
+        <translation>E&amp;s</translation>
+    </message>
+    <message>
+        <source>as its weekday</source>
+        <translation>como su día</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>cerrada</translation>
+    </message>
+    <message>
+        <source>open with other places</source>
+        <translation>abierta con otros lugares</translation>
+    </message>
+    <message>
+        <source>&amp;Why, e.g. the holiday</source>
+        <translation>&amp;Por qué, p. ej. el feriado</translation>
+    </message>
+    <message>
+        <source>Places, {animals}</source>
+        <translation>Lugares, {animals}</translation>
+    </message>
 </context>
 <context>
     <name>OwnerChips</name>
@@ -2051,6 +4066,40 @@
     <message>
         <source>{owner}: {state}</source>
         <translation>{owner}: {state}</translation>
+    </message>
+</context>
+<context>
+    <name>Owners</name>
+    <message>
+        <source>open</source>
+        <translation>abierta</translation>
+    </message>
+</context>
+<context>
+    <name>OwnersView</name>
+    <message>
+        <source>To agree on: {what}</source>
+        <translation>Por acordar: {what}</translation>
+    </message>
+    <message>
+        <source>There is nothing they must agree on.</source>
+        <translation>No hay nada que deban acordar.</translation>
+    </message>
+    <message>
+        <source>Ring {whom}</source>
+        <translation>Llamar a {whom}</translation>
+    </message>
+    <message>
+        <source>Every owner has answered.</source>
+        <translation>Todos los dueños contestaron.</translation>
+    </message>
+    <message>
+        <source>Owners side by side</source>
+        <translation>Dueños lado a lado</translation>
+    </message>
+    <message>
+        <source>to be named</source>
+        <translation>por nombrar</translation>
     </message>
 </context>
 <context>
@@ -2082,6 +4131,10 @@
     <message>
         <source>&amp;Back to wrapping…</source>
         <translation>&amp;Volver a empaque…</translation>
+    </message>
+    <message>
+        <source>Cure, smoke and sausage… (Ctrl+B)</source>
+        <translation>Cura, humo y embutido… (Ctrl+B)</translation>
     </message>
     <message>
         <source>No.</source>
@@ -2319,6 +4372,88 @@
     </message>
 </context>
 <context>
+    <name>PutMeatIn</name>
+    <message>
+        <source>Put meat into batch {number}</source>
+        <translation>Meter carne en el lote {number}</translation>
+    </message>
+    <message>
+        <source>The raw weight of one owner&apos;s pieces or trim. Fat or pork from elsewhere must come from inspected stock: say what it is and from which box or lot.</source>
+        <translation>El peso crudo de las piezas o el recorte de un dueño. La grasa o el cerdo de otro lado debe venir de existencia inspeccionada: diga qué es y de qué caja o lote.</translation>
+    </message>
+    <message>
+        <source>&amp;Put it in</source>
+        <translation>&amp;Meterla</translation>
+    </message>
+    <message>
+        <source>&amp;Leave it</source>
+        <translation>&amp;Dejarlo</translation>
+    </message>
+    <message>
+        <source>&amp;Order</source>
+        <translation>&amp;Orden</translation>
+    </message>
+    <message>
+        <source>L&amp;ine</source>
+        <translation>Lí&amp;nea</translation>
+    </message>
+    <message>
+        <source>&amp;Weight</source>
+        <translation>&amp;Peso</translation>
+    </message>
+    <message>
+        <source>Pi&amp;eces</source>
+        <translation>Pi&amp;ezas</translation>
+    </message>
+    <message>
+        <source>&amp;Fat or pork from elsewhere</source>
+        <translation>&amp;Grasa o cerdo de otro lado</translation>
+    </message>
+    <message>
+        <source>Its so&amp;urce</source>
+        <translation>Su &amp;origen</translation>
+    </message>
+    <message>
+        <source>Choose the order and its line.</source>
+        <translation>Elija la orden y su línea.</translation>
+    </message>
+    <message>
+        <source>From which inspected box or lot?</source>
+        <translation>¿De qué caja o lote inspeccionado?</translation>
+    </message>
+    <message>
+        <source>Say the source.</source>
+        <translation>Diga el origen.</translation>
+    </message>
+    <message>
+        <source>The batch has gone on; nothing more goes in.</source>
+        <translation>El lote de cura ya siguió; no entra nada más.</translation>
+    </message>
+    <message>
+        <source>A weight above nothing is needed.</source>
+        <translation>Hace falta un peso mayor que cero.</translation>
+    </message>
+</context>
+<context>
+    <name>RailActions</name>
+    <message>
+        <source>No tag</source>
+        <translation>Sin arete</translation>
+    </message>
+    <message>
+        <source>The owners&apos; names don&apos;t fit on one tag.</source>
+        <translation>Los nombres de los dueños no caben en un arete.</translation>
+    </message>
+    <message>
+        <source>Tag {tag}</source>
+        <translation>Arete {tag}</translation>
+    </message>
+    <message>
+        <source>Producer&apos;s report</source>
+        <translation>Informe al productor</translation>
+    </message>
+</context>
+<context>
     <name>RailPlace</name>
     <message>
         <source>Rail</source>
@@ -2353,16 +4488,8 @@
         <translation>Los animales apartados en el mostrador (F2) están aquí en su día.</translation>
     </message>
     <message>
-        <source>No tag</source>
-        <translation>Sin arete</translation>
-    </message>
-    <message>
-        <source>The owners&apos; names don&apos;t fit on one tag.</source>
-        <translation>Los nombres de los dueños no caben en una etiqueta.</translation>
-    </message>
-    <message>
-        <source>Tag {tag}</source>
-        <translation>Arete {tag}</translation>
+        <source>Everything due is done.</source>
+        <translation>Todo lo pendiente está hecho.</translation>
     </message>
     <message>
         <source>Reason</source>
@@ -2373,24 +4500,8 @@
         <translation>Avisar a los dueños</translation>
     </message>
     <message>
-        <source>Nothing of tag {tag} will be cut. Tell {owners}.</source>
-        <translation>Del arete {tag} no se cortará nada. Avise a {owners}.</translation>
-    </message>
-    <message>
         <source>Recorded. Every choice still stands.</source>
         <translation>Anotado. Todo lo pedido sigue en pie.</translation>
-    </message>
-    <message>
-        <source>The counter (F2) must release a new block sheet.</source>
-        <translation>El mostrador (F2) debe entregar una hoja de mesa nueva.</translation>
-    </message>
-    <message>
-        <source>No longer stands for {owner}: {cut}.</source>
-        <translation>Ya no vale para {owner}: {cut}.</translation>
-    </message>
-    <message>
-        <source>Less than planned for {owner}: {cut}.</source>
-        <translation>Menos de lo planeado para {owner}: {cut}.</translation>
     </message>
     <message>
         <source>Not changed</source>
@@ -2559,6 +4670,235 @@
     </message>
 </context>
 <context>
+    <name>RecipeDialog</name>
+    <message>
+        <source>Recipe</source>
+        <translation>Receta</translation>
+    </message>
+    <message>
+        <source>Your own recipe, for labels and batches. It advises no cure: what goes in is by your plan and your inspector.</source>
+        <translation>Su propia receta, para etiquetas y lotes de cura. No aconseja cómo curar: lo que entra es según su plan y su inspector.</translation>
+    </message>
+    <message>
+        <source>&amp;Keep</source>
+        <translation>&amp;Guardar</translation>
+    </message>
+    <message>
+        <source>&amp;Leave it</source>
+        <translation>&amp;Dejarlo</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Nombre</translation>
+    </message>
+    <message>
+        <source>For the &amp;finish</source>
+        <translation>Para el &amp;acabado</translation>
+    </message>
+    <message>
+        <source>Of which &amp;animals</source>
+        <translation>De qué a&amp;nimales</translation>
+    </message>
+    <message>
+        <source>all animals</source>
+        <translation>todos los animales</translation>
+    </message>
+    <message>
+        <source>&amp;Ingredients, one a line: 2 salt · 0.25 cure mix · whey powder (milk)</source>
+        <translation>&amp;Ingredientes, uno por línea: 2 sal · 0.25 cura · suero en polvo (leche)</translation>
+    </message>
+    <message>
+        <source>&amp;Allergens</source>
+        <translation>Alér&amp;genos</translation>
+    </message>
+    <message>
+        <source>looked at: all are in parentheses</source>
+        <translation>mirados: todos están entre paréntesis</translation>
+    </message>
+    <message>
+        <source>not looked at yet: no labels</source>
+        <translation>sin mirar todavía: sin etiquetas</translation>
+    </message>
+    <message>
+        <source>&amp;Ready to eat</source>
+        <translation>&amp;Listo para comer</translation>
+    </message>
+    <message>
+        <source>neither cured nor smoked</source>
+        <translation>ni curado ni ahumado</translation>
+    </message>
+    <message>
+        <source>cook before eating</source>
+        <translation>cocinar antes de comer</translation>
+    </message>
+    <message>
+        <source>fully cooked</source>
+        <translation>totalmente cocido</translation>
+    </message>
+    <message>
+        <source>Nitrite &amp;checked as</source>
+        <translation>Nitrito &amp;comprobado como</translation>
+    </message>
+    <message>
+        <source>no cure in it</source>
+        <translation>no lleva cura</translation>
+    </message>
+    <message>
+        <source>Nitrite in the cure mix, in &amp;percent</source>
+        <translation>Nitrito en la mezcla de cura, en &amp;por ciento</translation>
+    </message>
+    <message>
+        <source>as the packet says, 6.25</source>
+        <translation>como dice el paquete, 6.25</translation>
+    </message>
+    <message>
+        <source>Lan&amp;guage of the ingredients</source>
+        <translation>I&amp;dioma de los ingredientes</translation>
+    </message>
+    <message>
+        <source>Line {line} names no ingredient: {text}</source>
+        <translation>La línea {line} no nombra un ingrediente: {text}</translation>
+    </message>
+    <message>
+        <source>Change that line.</source>
+        <translation>Cambie esa línea.</translation>
+    </message>
+    <message>
+        <source>A percentage between 0 and 100, like 6.25.</source>
+        <translation>Un por ciento entre 0 y 100, como 6.25.</translation>
+    </message>
+    <message>
+        <source>Say the strength as the packet does.</source>
+        <translation>Diga la fuerza como el paquete.</translation>
+    </message>
+    <message>
+        <source>A cured product is one or the other.</source>
+        <translation>Un producto curado es lo uno o lo otro.</translation>
+    </message>
+    <message>
+        <source>Say whether it is cooked before eating.</source>
+        <translation>Diga si se cocina antes de comer.</translation>
+    </message>
+    <message>
+        <source>The recipe needs a name and its ingredients.</source>
+        <translation>La receta necesita un nombre y sus ingredientes.</translation>
+    </message>
+</context>
+<context>
+    <name>RecipesPage</name>
+    <message>
+        <source>A label of anything cured or seasoned takes its ingredients and allergens from here. A changed recipe is a new one; batches keep the one they were made by.</source>
+        <translation>La etiqueta de lo curado o sazonado toma de aquí sus ingredientes y alérgenos. Una receta cambiada es otra; los lotes de cura guardan la suya.</translation>
+    </message>
+    <message>
+        <source>&amp;New recipe… (Ctrl+N)</source>
+        <translation>Receta &amp;nueva… (Ctrl+N)</translation>
+    </message>
+    <message>
+        <source>Re&amp;tire it… (Del)</source>
+        <translation>Re&amp;tirarla… (Supr)</translation>
+    </message>
+    <message>
+        <source>Recipes</source>
+        <translation>Recetas</translation>
+    </message>
+    <message>
+        <source>Retire {name}</source>
+        <translation>Retirar {name}</translation>
+    </message>
+    <message>
+        <source>Its batches keep it. Why is it used no more?</source>
+        <translation>Sus lotes la guardan. ¿Por qué ya no se usa?</translation>
+    </message>
+    <message>
+        <source>Recipe</source>
+        <translation>Receta</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>Para</translation>
+    </message>
+    <message>
+        <source>Of</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>Made of</source>
+        <translation>Hecho de</translation>
+    </message>
+    <message>
+        <source>Allergens</source>
+        <translation>Alérgenos</translation>
+    </message>
+    <message>
+        <source>Nitrite checked as</source>
+        <translation>Nitrito comprobado como</translation>
+    </message>
+    <message>
+        <source>all animals</source>
+        <translation>todos los animales</translation>
+    </message>
+    <message>
+        <source>not looked at yet</source>
+        <translation>sin mirar todavía</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ninguno</translation>
+    </message>
+</context>
+<context>
+    <name>RecordsDialog</name>
+    <message>
+        <source>Write out the records</source>
+        <translation>Escribir los registros</translation>
+    </message>
+    <message>
+        <source>Animals, owners, weights, losses, packages, bills, payments and changes, as tables a spreadsheet opens. By 9 CFR 320.3 records since {day} must be kept; the state may ask for longer. Nothing is removed here.</source>
+        <translation>Animales, dueños, pesos, pérdidas, paquetes, cuentas, pagos y cambios, como tablas para una hoja de cálculo. Por 9 CFR 320.3 se guardan los registros desde el {day}; el estado puede pedir más. Aquí no se borra nada.</translation>
+    </message>
+    <message>
+        <source>&amp;Write them</source>
+        <translation>&amp;Escribirlos</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>&amp;Parar</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Dejarlo</translation>
+    </message>
+    <message>
+        <source>&amp;First day</source>
+        <translation>&amp;Primer día</translation>
+    </message>
+    <message>
+        <source>&amp;Last day</source>
+        <translation>Ú&amp;ltimo día</translation>
+    </message>
+    <message>
+        <source>The first day is after the last.</source>
+        <translation>El primer día es posterior al último.</translation>
+    </message>
+    <message>
+        <source>{count} records…</source>
+        <translation>{count} registros…</translation>
+    </message>
+    <message>
+        <source>Stopped; the tables are not whole.</source>
+        <translation>Se paró; las tablas no están enteras.</translation>
+    </message>
+    <message>
+        <source>{count} records are in {folder}.</source>
+        <translation>{count} registros están en {folder}.</translation>
+    </message>
+    <message>
+        <source>The disk refused: {detail}.</source>
+        <translation>El disco no aceptó: {detail}.</translation>
+    </message>
+</context>
+<context>
     <name>RefusalWords</name>
     <message>
         <source>{name} has changed that line since.</source>
@@ -2605,6 +4945,125 @@
     </message>
 </context>
 <context>
+    <name>ReportDialog</name>
+    <message>
+        <source>Report of tag {tag}</source>
+        <translation>Informe del arete {tag}</translation>
+    </message>
+    <message>
+        <source>What is left is planned again, and the counter is told.</source>
+        <translation>Lo que queda se planea otra vez, y se avisa al mostrador.</translation>
+    </message>
+    <message>
+        <source>&amp;Keep</source>
+        <translation>&amp;Guardar</translation>
+    </message>
+    <message>
+        <source>Leave (Esc)</source>
+        <translation>Dejarlo (Esc)</translation>
+    </message>
+    <message>
+        <source>&amp;What</source>
+        <translation>&amp;Qué</translation>
+    </message>
+    <message>
+        <source>a length measured</source>
+        <translation>un largo medido</translation>
+    </message>
+    <message>
+        <source>something lost or trimmed away</source>
+        <translation>algo perdido o recortado</translation>
+    </message>
+    <message>
+        <source>a line cut otherwise</source>
+        <translation>una línea cortada de otro modo</translation>
+    </message>
+    <message>
+        <source>&amp;Line</source>
+        <translation>&amp;Línea</translation>
+    </message>
+    <message>
+        <source>&amp;Side</source>
+        <translation>La&amp;do</translation>
+    </message>
+    <message>
+        <source>side 1</source>
+        <translation>lado 1</translation>
+    </message>
+    <message>
+        <source>side 2</source>
+        <translation>lado 2</translation>
+    </message>
+    <message>
+        <source>one to the animal</source>
+        <translation>una por animal</translation>
+    </message>
+    <message>
+        <source>Len&amp;gth or thickness</source>
+        <translation>Lar&amp;go o grueso</translation>
+    </message>
+    <message>
+        <source>&amp;Came out, pieces</source>
+        <translation>&amp;Salieron, piezas</translation>
+    </message>
+    <message>
+        <source>Po&amp;unds lost (empty: all of it)</source>
+        <translation>Li&amp;bras perdidas (vacío: todo)</translation>
+    </message>
+    <message>
+        <source>&amp;Our own mistake</source>
+        <translation>&amp;Error nuestro</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>no</translation>
+    </message>
+    <message>
+        <source>yes, credit it</source>
+        <translation>sí, acreditarlo</translation>
+    </message>
+    <message>
+        <source>Wh&amp;y</source>
+        <translation>&amp;Por qué</translation>
+    </message>
+    <message>
+        <source>What was m&amp;easured</source>
+        <translation>Qué se &amp;midió</translation>
+    </message>
+    <message>
+        <source>all of the {primal}</source>
+        <translation>todo: {primal}</translation>
+    </message>
+    <message>
+        <source>&amp;Part</source>
+        <translation>P&amp;arte</translation>
+    </message>
+    <message>
+        <source>side {side}</source>
+        <translation>lado {side}</translation>
+    </message>
+    <message>
+        <source>Say why.</source>
+        <translation>Diga por qué.</translation>
+    </message>
+    <message>
+        <source>Say what was measured, on which side, and its length.</source>
+        <translation>Diga qué se midió, en qué lado y su largo.</translation>
+    </message>
+    <message>
+        <source>Say which part, and on which side.</source>
+        <translation>Diga qué parte y en qué lado.</translation>
+    </message>
+    <message>
+        <source>Say the side; of a part there is one of, say so.</source>
+        <translation>Diga el lado; de una parte única, dígalo.</translation>
+    </message>
+    <message>
+        <source>Say which line.</source>
+        <translation>Diga qué línea.</translation>
+    </message>
+</context>
+<context>
     <name>ScaleStrip</name>
     <message>
         <source>&amp;Tare</source>
@@ -2633,6 +5092,196 @@
     <message>
         <source>&amp;Gross weight</source>
         <translation>Peso &amp;bruto</translation>
+    </message>
+    <message>
+        <source>Scal&amp;e</source>
+        <translation>Bás&amp;cula</translation>
+    </message>
+    <message>
+        <source>Ta&amp;ke off</source>
+        <translation>Quit&amp;ar</translation>
+    </message>
+    <message>
+        <source>none, by hand</source>
+        <translation>ninguna, a mano</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source>hook, {weight}</source>
+        <translation>gancho, {weight}</translation>
+    </message>
+    <message>
+        <source>gambrel, {weight}</source>
+        <translation>balancín, {weight}</translation>
+    </message>
+</context>
+<context>
+    <name>ScaleUse</name>
+    <message>
+        <source>The scale is outside its range.</source>
+        <translation>La báscula está fuera de su alcance.</translation>
+    </message>
+    <message>
+        <source>{weight}, moving</source>
+        <translation>{weight}, moviéndose</translation>
+    </message>
+    <message>
+        <source>No scale on {port}. Type the weights; it is used once it is back.</source>
+        <translation>No hay báscula en {port}. Escriba los pesos; se usa cuando vuelva.</translation>
+    </message>
+    <message>
+        <source>The scale on {port} says nothing. Type the weights meanwhile.</source>
+        <translation>La báscula en {port} no dice nada. Escriba los pesos mientras tanto.</translation>
+    </message>
+    <message>
+        <source>What comes on {port} can&apos;t be read. Look at the scale&apos;s settings.</source>
+        <translation>Lo que llega por {port} no se puede leer. Mire los ajustes de la báscula.</translation>
+    </message>
+</context>
+<context>
+    <name>ScalesDialog</name>
+    <message>
+        <source>Scales of this station</source>
+        <translation>Básculas de esta estación</translation>
+    </message>
+    <message>
+        <source>The settings stand in the scale&apos;s manual. Watch the line below: lay a load on.</source>
+        <translation>Los ajustes están en el manual de la báscula. Mire la línea de abajo: ponga una carga.</translation>
+    </message>
+    <message>
+        <source>&amp;Keep it</source>
+        <translation>&amp;Guardar</translation>
+    </message>
+    <message>
+        <source>&amp;Leave</source>
+        <translation>&amp;Dejarlo</translation>
+    </message>
+    <message>
+        <source>Which &amp;scale</source>
+        <translation>Cuál b&amp;áscula</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Nombre</translation>
+    </message>
+    <message>
+        <source>&amp;Port</source>
+        <translation>&amp;Puerto</translation>
+    </message>
+    <message>
+        <source>In &amp;use</source>
+        <translation>En &amp;uso</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>sí</translation>
+    </message>
+    <message>
+        <source>no longer</source>
+        <translation>ya no</translation>
+    </message>
+    <message>
+        <source>Sp&amp;eed (baud)</source>
+        <translation>&amp;Velocidad (baudios)</translation>
+    </message>
+    <message>
+        <source>&amp;Data bits</source>
+        <translation>Bits de &amp;datos</translation>
+    </message>
+    <message>
+        <source>Pa&amp;rity</source>
+        <translation>Pa&amp;ridad</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ninguno</translation>
+    </message>
+    <message>
+        <source>even</source>
+        <translation>par</translation>
+    </message>
+    <message>
+        <source>odd</source>
+        <translation>impar</translation>
+    </message>
+    <message>
+        <source>St&amp;op bits</source>
+        <translation>Bits de pa&amp;rada</translation>
+    </message>
+    <message>
+        <source>How it &amp;writes a line</source>
+        <translation>Cómo &amp;escribe una línea</translation>
+    </message>
+    <message>
+        <source>the shop&apos;s own pattern</source>
+        <translation>el patrón propio de la planta</translation>
+    </message>
+    <message>
+        <source>O&amp;wn pattern</source>
+        <translation>Patrón pr&amp;opio</translation>
+    </message>
+    <message>
+        <source>a regular expression with (?P&lt;number&gt;…)</source>
+        <translation>una expresión regular con (?P&lt;number&gt;…)</translation>
+    </message>
+    <message>
+        <source>Un&amp;it if unsaid</source>
+        <translation>Un&amp;idad si no se dice</translation>
+    </message>
+    <message>
+        <source>Di&amp;vision</source>
+        <translation>Di&amp;visión</translation>
+    </message>
+    <message>
+        <source>A &amp;hook weighs</source>
+        <translation>Un &amp;gancho pesa</translation>
+    </message>
+    <message>
+        <source>A &amp;gambrel weighs</source>
+        <translation>Un &amp;balancín pesa</translation>
+    </message>
+    <message>
+        <source>On the line now</source>
+        <translation>Ahora en la línea</translation>
+    </message>
+    <message>
+        <source>Choose the port.</source>
+        <translation>Elija el puerto.</translation>
+    </message>
+    <message>
+        <source>The pattern can&apos;t be read, or names no number.</source>
+        <translation>El patrón no se puede leer, o no nombra un número.</translation>
+    </message>
+    <message>
+        <source>Fill this in.</source>
+        <translation>Llene esto.</translation>
+    </message>
+    <message>
+        <source>Another station has changed this scale. Leave this and open it again.</source>
+        <translation>Otra estación cambió esta báscula. Déjelo y ábralo otra vez.</translation>
+    </message>
+    <message>
+        <source>a new scale</source>
+        <translation>una báscula nueva</translation>
+    </message>
+    <message>
+        <source>the number alone: 98.5 lb</source>
+        <translation>el número solo: 98.5 lb</translation>
+    </message>
+    <message>
+        <source>letters and commas first: ST,GS,+00098.5lb</source>
+        <translation>letras y comas primero: ST,GS,+00098.5lb</translation>
+    </message>
+    <message>
+        <source>letters after it: 98.5 lb G S</source>
+        <translation>letras después: 98.5 lb G S</translation>
+    </message>
+    <message>
+        <source>asked, it answers: S S 98.5 lb</source>
+        <translation>preguntada, contesta: S S 98.5 lb</translation>
     </message>
 </context>
 <context>
@@ -2752,6 +5401,14 @@
         <translation>&amp;Idioma</translation>
     </message>
     <message>
+        <source>&amp;Trace a tag or number…</source>
+        <translation>&amp;Rastrear un arete o número…</translation>
+    </message>
+    <message>
+        <source>&amp;Write out the records…</source>
+        <translation>&amp;Escribir los registros…</translation>
+    </message>
+    <message>
         <source>Make a &amp;copy of the records now…</source>
         <translation>Hacer una c&amp;opia de los registros ahora…</translation>
     </message>
@@ -2823,8 +5480,8 @@
         <translation>&amp;Guardar (Ctrl+S)</translation>
     </message>
     <message>
-        <source>&amp;Cures and seasonings…</source>
-        <translation>C&amp;uras y sazones…</translation>
+        <source>4 × 2 on a letter sheet, ten</source>
+        <translation>4 × 2 en hoja carta, diez</translation>
     </message>
     <message>
         <source>A part of a side lies between 0 and 100 %, as in 52.</source>
@@ -2891,10 +5548,475 @@
     </message>
 </context>
 <context>
+    <name>Telling</name>
+    <message>
+        <source>Nothing of tag {tag} will be cut. Tell {owners}.</source>
+        <translation>Nada del arete {tag} se cortará. Avise a {owners}.</translation>
+    </message>
+    <message>
+        <source>The counter (F2) must release a new block sheet.</source>
+        <translation>El mostrador (F2) debe liberar una hoja nueva.</translation>
+    </message>
+    <message>
+        <source>No longer stands for {owner}: {cut}.</source>
+        <translation>Ya no vale para {owner}: {cut}.</translation>
+    </message>
+    <message>
+        <source>Less than planned for {owner}: {cut}.</source>
+        <translation>Menos de lo planeado para {owner}: {cut}.</translation>
+    </message>
+    <message>
+        <source>They stand on the counter&apos;s list to ring, with what would work.</source>
+        <translation>Están en la lista de llamadas del mostrador, con lo que serviría.</translation>
+    </message>
+</context>
+<context>
+    <name>TemperaturePanel</name>
+    <message>
+        <source>Temperatures</source>
+        <translation>Temperaturas</translation>
+    </message>
+    <message>
+        <source>Limits are your own, by your plan and your inspector. A reading outside them is told here; what to do is in your plan.</source>
+        <translation>Los límites son suyos, según su plan y su inspector. Una lectura fuera de ellos se dice aquí; qué hacer está en su plan.</translation>
+    </message>
+    <message>
+        <source>R&amp;oom</source>
+        <translation>C&amp;uarto</translation>
+    </message>
+    <message>
+        <source>Tempera&amp;ture, °F</source>
+        <translation>Tempera&amp;tura, °F</translation>
+    </message>
+    <message>
+        <source>&amp;Keep</source>
+        <translation>&amp;Guardar</translation>
+    </message>
+    <message>
+        <source>&amp;Correct…</source>
+        <translation>&amp;Corregir…</translation>
+    </message>
+    <message>
+        <source>L&amp;imits…</source>
+        <translation>Lí&amp;mites…</translation>
+    </message>
+    <message>
+        <source>Temperatures read</source>
+        <translation>Temperaturas leídas</translation>
+    </message>
+    <message>
+        <source>A temperature, like 38 or 3.5 C.</source>
+        <translation>Una temperatura, como 38 o 3.5 C.</translation>
+    </message>
+    <message>
+        <source>Which room?</source>
+        <translation>¿Qué cuarto?</translation>
+    </message>
+    <message>
+        <source>{room}: {degrees} is above your limit. Follow your plan.</source>
+        <translation>{room}: {degrees} pasa de su límite. Siga su plan.</translation>
+    </message>
+    <message>
+        <source>{room}: {degrees} is below your limit. Follow your plan.</source>
+        <translation>{room}: {degrees} está bajo su límite. Siga su plan.</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Cuándo</translation>
+    </message>
+    <message>
+        <source>Room</source>
+        <translation>Cuarto</translation>
+    </message>
+    <message>
+        <source>Read</source>
+        <translation>Leída</translation>
+    </message>
+    <message>
+        <source>By limits</source>
+        <translation>Por límites</translation>
+    </message>
+    <message>
+        <source>corrected</source>
+        <translation>corregida</translation>
+    </message>
+    <message>
+        <source>within</source>
+        <translation>dentro</translation>
+    </message>
+    <message>
+        <source>above</source>
+        <translation>arriba</translation>
+    </message>
+    <message>
+        <source>below</source>
+        <translation>abajo</translation>
+    </message>
+    <message>
+        <source>no limits</source>
+        <translation>sin límites</translation>
+    </message>
+</context>
+<context>
     <name>TextField</name>
     <message>
         <source>{most} letters fit here; these are {found}.</source>
         <translation>Aquí caben {most} letras; estas son {found}.</translation>
+    </message>
+</context>
+<context>
+    <name>TraceDialog</name>
+    <message>
+        <source>Trace</source>
+        <translation>Rastro</translation>
+    </message>
+    <message>
+        <source>&amp;Tag, label, order, lot or bill</source>
+        <translation>&amp;Arete, etiqueta, orden, lote o cuenta</translation>
+    </message>
+    <message>
+        <source>&amp;Which one</source>
+        <translation>&amp;Cuál</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation>Lo que pasó</translation>
+    </message>
+    <message>
+        <source>&amp;Print this page</source>
+        <translation>&amp;Imprimir esta página</translation>
+    </message>
+    <message>
+        <source>Producer&apos;s &amp;report</source>
+        <translation>In&amp;forme al productor</translation>
+    </message>
+    <message>
+        <source>&amp;Leave</source>
+        <translation>&amp;Dejarlo</translation>
+    </message>
+    <message>
+        <source>Nothing is kept of that. Type the whole number.</source>
+        <translation>De eso no se guarda nada. Escriba el número entero.</translation>
+    </message>
+    <message>
+        <source>From any tag or number to the booking, weights, cutting, packages, bills.</source>
+        <translation>De cualquier arete o número a lo apartado, pesos, corte, paquetes, cuentas.</translation>
+    </message>
+    <message>
+        <source>to be named</source>
+        <translation>por nombrar</translation>
+    </message>
+    <message>
+        <source>Lot {lot}, {animal}, {day}: {tags}. From {producer} for {owners}.</source>
+        <translation>Lote {lot}, {animal}, {day}: {tags}. De {producer} para {owners}.</translation>
+    </message>
+    <message>
+        <source>Tag {text}, {owner}</source>
+        <translation>Arete {text}, {owner}</translation>
+    </message>
+    <message>
+        <source>Label {text}, of {owner}</source>
+        <translation>Etiqueta {text}, de {owner}</translation>
+    </message>
+    <message>
+        <source>Order {text}, of {owner}</source>
+        <translation>Orden {text}, de {owner}</translation>
+    </message>
+    <message>
+        <source>Lot {text}, {owner}</source>
+        <translation>Lote {text}, {owner}</translation>
+    </message>
+    <message>
+        <source>Bill {text}, of {owner}</source>
+        <translation>Cuenta {text}, de {owner}</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Cuándo</translation>
+    </message>
+    <message>
+        <source>Of</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Quién</translation>
+    </message>
+</context>
+<context>
+    <name>UsualDialog</name>
+    <message>
+        <source>A usual line</source>
+        <translation>Una línea usual</translation>
+    </message>
+    <message>
+        <source>Way 1 is what F9 does when nobody says otherwise. The other ways are as usual to the block: they aren&apos;t boxed on its sheet.</source>
+        <translation>La manera 1 es lo que hace F9 si nadie dice otra cosa. Las otras también son usuales para la mesa: no van en recuadro en su hoja.</translation>
+    </message>
+    <message>
+        <source>&amp;Keep</source>
+        <translation>&amp;Guardar</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Dejarlo</translation>
+    </message>
+    <message>
+        <source>&amp;Primal</source>
+        <translation>Pie&amp;za mayor</translation>
+    </message>
+    <message>
+        <source>&amp;Way</source>
+        <translation>Ma&amp;nera</translation>
+    </message>
+    <message>
+        <source>1, unasked</source>
+        <translation>1, sin pedirla</translation>
+    </message>
+    <message>
+        <source>{way}, too</source>
+        <translation>{way}, también</translation>
+    </message>
+    <message>
+        <source>&amp;Cut</source>
+        <translation>&amp;Corte</translation>
+    </message>
+    <message>
+        <source>&amp;Amount</source>
+        <translation>Can&amp;tidad</translation>
+    </message>
+    <message>
+        <source>&amp;So many</source>
+        <translation>C&amp;uántos</translation>
+    </message>
+    <message>
+        <source>&amp;Thickness</source>
+        <translation>G&amp;rueso</translation>
+    </message>
+    <message>
+        <source>&amp;Roast weight</source>
+        <translation>&amp;Peso del asado</translation>
+    </message>
+    <message>
+        <source>To a package, p&amp;ieces</source>
+        <translation>Por paquete, p&amp;iezas</translation>
+    </message>
+    <message>
+        <source>Package wei&amp;ght</source>
+        <translation>Peso del pa&amp;quete</translation>
+    </message>
+    <message>
+        <source>&amp;Finishes, by comma</source>
+        <translation>&amp;Acabados, con coma</translation>
+    </message>
+    <message>
+        <source>Choose primal, way, cut and amount.</source>
+        <translation>Elija pieza mayor, manera, corte y cantidad.</translation>
+    </message>
+    <message>
+        <source>This cut isn&apos;t asked for that way; choose another amount.</source>
+        <translation>Este corte no se pide así; elija otra cantidad.</translation>
+    </message>
+    <message>
+        <source>Say how many.</source>
+        <translation>Diga cuántos.</translation>
+    </message>
+    <message>
+        <source>This cut can&apos;t have that thickness.</source>
+        <translation>Este corte no puede tener ese grueso.</translation>
+    </message>
+    <message>
+        <source>Finishes of this cut: {names}.</source>
+        <translation>Acabados de este corte: {names}.</translation>
+    </message>
+</context>
+<context>
+    <name>UsualPage</name>
+    <message>
+        <source>&amp;Animal</source>
+        <translation>&amp;Animal</translation>
+    </message>
+    <message>
+        <source>&amp;Owners of one side</source>
+        <translation>&amp;Dueños de un lado</translation>
+    </message>
+    <message>
+        <source>have it cut one way</source>
+        <translation>lo cortan de una manera</translation>
+    </message>
+    <message>
+        <source>each as he likes, as far as it goes</source>
+        <translation>cada uno como quiera, hasta donde se pueda</translation>
+    </message>
+    <message>
+        <source>&amp;Block sheet in</source>
+        <translation>&amp;Hoja de la mesa en</translation>
+    </message>
+    <message>
+        <source>the window&apos;s language</source>
+        <translation>el idioma de la ventana</translation>
+    </message>
+    <message>
+        <source>English</source>
+        <translation>inglés</translation>
+    </message>
+    <message>
+        <source>Spanish</source>
+        <translation>español</translation>
+    </message>
+    <message>
+        <source>English and Spanish</source>
+        <translation>inglés y español</translation>
+    </message>
+    <message>
+        <source>F9 cuts what is open by way 1. What is asked as in any of these ways isn&apos;t boxed on the block&apos;s sheet.</source>
+        <translation>F9 corta lo abierto por la manera 1. Lo pedido como en cualquiera de estas no va en recuadro en la hoja de la mesa.</translation>
+    </message>
+    <message>
+        <source>&amp;New line… (Ctrl+N)</source>
+        <translation>Línea &amp;nueva… (Ctrl+N)</translation>
+    </message>
+    <message>
+        <source>&amp;Take it off (Del)</source>
+        <translation>&amp;Quitarla (Supr)</translation>
+    </message>
+    <message>
+        <source>As the ta&amp;ble has it</source>
+        <translation>Como está en la &amp;tabla</translation>
+    </message>
+    <message>
+        <source>Usual lines</source>
+        <translation>Líneas usuales</translation>
+    </message>
+    <message>
+        <source>The usual is kept.</source>
+        <translation>Lo usual está guardado.</translation>
+    </message>
+    <message>
+        <source>Primal</source>
+        <translation>Pieza mayor</translation>
+    </message>
+    <message>
+        <source>Way</source>
+        <translation>Manera</translation>
+    </message>
+    <message>
+        <source>Cut</source>
+        <translation>Corte</translation>
+    </message>
+    <message>
+        <source>Amount</source>
+        <translation>Cantidad</translation>
+    </message>
+    <message>
+        <source>Finish and package</source>
+        <translation>Acabado y paquete</translation>
+    </message>
+    <message>
+        <source>Whose</source>
+        <translation>De quién</translation>
+    </message>
+    <message>
+        <source>the shop&apos;s own</source>
+        <translation>propia de la planta</translation>
+    </message>
+    <message>
+        <source>the table&apos;s</source>
+        <translation>de la tabla</translation>
+    </message>
+</context>
+<context>
+    <name>WeekDialog</name>
+    <message>
+        <source>Kill days</source>
+        <translation>Días de matanza</translation>
+    </message>
+    <message>
+        <source>Head that a weekday takes. All empty: no calendar, each day takes what comes.</source>
+        <translation>Cabezas que toma un día de la semana. Todo vacío: sin calendario, cada día toma lo que venga.</translation>
+    </message>
+    <message>
+        <source>&amp;Keep</source>
+        <translation>&amp;Guardar</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Dejarlo</translation>
+    </message>
+    <message>
+        <source>&amp;Cooler hooks</source>
+        <translation>&amp;Ganchos de la cámara</translation>
+    </message>
+    <message>
+        <source>&amp;Block minutes a day</source>
+        <translation>&amp;Minutos de mesa al día</translation>
+    </message>
+    <message>
+        <source>Minutes a side, {animal}</source>
+        <translation>Minutos por lado, {animal}</translation>
+    </message>
+    <message>
+        <source>One date that isn&apos;t as its weekday; empty for none</source>
+        <translation>Una fecha distinta de su día de la semana; vacío si ninguna</translation>
+    </message>
+    <message>
+        <source>&amp;Date</source>
+        <translation>&amp;Fecha</translation>
+    </message>
+    <message>
+        <source>Is &amp;now</source>
+        <translation>A&amp;hora es</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>cerrada</translation>
+    </message>
+    <message>
+        <source>as its weekday again</source>
+        <translation>otra vez como su día</translation>
+    </message>
+    <message>
+        <source>&amp;Why, e.g. the holiday</source>
+        <translation>&amp;Por qué, p. ej. el feriado</translation>
+    </message>
+</context>
+<context>
+    <name>WeighOut</name>
+    <message>
+        <source>Batch {number} is done</source>
+        <translation>El lote de cura {number} está listo</translation>
+    </message>
+    <message>
+        <source>Weigh all of it. Each owner&apos;s part goes by the weight that went in.</source>
+        <translation>Péselo todo. La parte de cada dueño va según el peso que entró.</translation>
+    </message>
+    <message>
+        <source>&amp;Keep</source>
+        <translation>&amp;Guardar</translation>
+    </message>
+    <message>
+        <source>&amp;Leave it</source>
+        <translation>&amp;Dejarlo</translation>
+    </message>
+    <message>
+        <source>&amp;Finished weight</source>
+        <translation>Peso &amp;terminado</translation>
+    </message>
+    <message>
+        <source>&amp;Note</source>
+        <translation>&amp;Nota</translation>
+    </message>
+    <message>
+        <source>Another station has changed this batch. Look again.</source>
+        <translation>Otra estación cambió este lote de cura. Mire otra vez.</translation>
+    </message>
+    <message>
+        <source>Nothing is in the batch, or the weight isn&apos;t above nothing.</source>
+        <translation>El lote de cura no tiene nada, o el peso no es mayor que cero.</translation>
     </message>
 </context>
 <context>
@@ -2963,15 +6085,51 @@
         <translation>Caliente, lado 2 trasero</translation>
     </message>
     <message>
-        <source>Chilled</source>
-        <translation>Frío</translation>
+        <source>Chilled, whole</source>
+        <translation>Frío, entera</translation>
+    </message>
+    <message>
+        <source>Chilled, side 1</source>
+        <translation>Frío, lado 1</translation>
+    </message>
+    <message>
+        <source>Chilled, side 2</source>
+        <translation>Frío, lado 2</translation>
+    </message>
+    <message>
+        <source>Chilled, side 1 fore</source>
+        <translation>Frío, lado 1 delantero</translation>
+    </message>
+    <message>
+        <source>Chilled, side 1 hind</source>
+        <translation>Frío, lado 1 trasero</translation>
+    </message>
+    <message>
+        <source>Chilled, side 2 fore</source>
+        <translation>Frío, lado 2 delantero</translation>
+    </message>
+    <message>
+        <source>Chilled, side 2 hind</source>
+        <translation>Frío, lado 2 trasero</translation>
     </message>
 </context>
 <context>
-    <name>Weights</name>
+    <name>WeightStages</name>
     <message>
-        <source>Hot &amp;weight by</source>
-        <translation>&amp;Peso caliente por</translation>
+        <source>live, then hot</source>
+        <translation>vivo, luego caliente</translation>
+    </message>
+    <message>
+        <source>live only</source>
+        <translation>sólo vivo</translation>
+    </message>
+    <message>
+        <source>hot only</source>
+        <translation>sólo caliente</translation>
+    </message>
+    <message>
+        <source>chilled</source>
+        <translation>frío</translation>
     </message>
     <message>
         <source>sides</source>
@@ -2994,28 +6152,31 @@
         <translation>Ca&amp;liente, entera</translation>
     </message>
     <message>
-        <source>Hot, side &amp;1</source>
-        <translation>Caliente, lado &amp;1</translation>
+        <source>Chilled, wh&amp;ole</source>
+        <translation>&amp;Frío, entera</translation>
     </message>
     <message>
-        <source>Hot, side &amp;2</source>
-        <translation>Caliente, lado &amp;2</translation>
+        <source>Side {side}, fore</source>
+        <translation>Lado {side}, delantero</translation>
     </message>
     <message>
-        <source>Side 1, fore</source>
-        <translation>Lado 1, delantero</translation>
+        <source>Side {side}, hind</source>
+        <translation>Lado {side}, trasero</translation>
     </message>
     <message>
-        <source>Side 1, hind</source>
-        <translation>Lado 1, trasero</translation>
+        <source>Hot, side &amp;{side}</source>
+        <translation>Caliente, lado &amp;{side}</translation>
     </message>
     <message>
-        <source>Side 2, fore</source>
-        <translation>Lado 2, delantero</translation>
+        <source>Chilled, side &amp;{side}</source>
+        <translation>Frío, lado &amp;{side}</translation>
     </message>
+</context>
+<context>
+    <name>Weights</name>
     <message>
-        <source>Side 2, hind</source>
-        <translation>Lado 2, trasero</translation>
+        <source>&amp;Weighed by</source>
+        <translation>Pe&amp;sado por</translation>
     </message>
     <message>
         <source>Without a live weight there is no dressing figure.</source>
@@ -3026,24 +6187,16 @@
         <translation>Un peso es más que nada.</translation>
     </message>
     <message>
+        <source>Less than what it hangs on weighs.</source>
+        <translation>Menos de lo que pesa aquello de que cuelga.</translation>
+    </message>
+    <message>
         <source>Weigh it again.</source>
         <translation>Péselo otra vez.</translation>
     </message>
     <message>
         <source>Another station has weighed this one. Open it again.</source>
         <translation>Otra estación ya lo pesó. Ábralo otra vez.</translation>
-    </message>
-    <message>
-        <source>Dressing</source>
-        <translation>Rendimiento</translation>
-    </message>
-    <message>
-        <source>It is right</source>
-        <translation>Está bien</translation>
-    </message>
-    <message>
-        <source>Weigh again</source>
-        <translation>Pesar otra vez</translation>
     </message>
 </context>
 <context>
@@ -3206,6 +6359,169 @@
     <message>
         <source>It can&apos;t be kept.</source>
         <translation>No se puede guardar.</translation>
+    </message>
+</context>
+<context>
+    <name>_Correction</name>
+    <message>
+        <source>Correct {degrees}</source>
+        <translation>Corregir {degrees}</translation>
+    </message>
+    <message>
+        <source>The first reading stays in the record.</source>
+        <translation>La primera lectura queda en el registro.</translation>
+    </message>
+    <message>
+        <source>&amp;Correct it</source>
+        <translation>&amp;Corregirla</translation>
+    </message>
+    <message>
+        <source>&amp;Leave it</source>
+        <translation>&amp;Dejarlo</translation>
+    </message>
+    <message>
+        <source>&amp;Temperature, °F</source>
+        <translation>&amp;Temperatura, °F</translation>
+    </message>
+    <message>
+        <source>&amp;Why</source>
+        <translation>&amp;Por qué</translation>
+    </message>
+    <message>
+        <source>A temperature, like 38 or 3.5 C.</source>
+        <translation>Una temperatura, como 38 o 3.5 C.</translation>
+    </message>
+    <message>
+        <source>Type what it was.</source>
+        <translation>Escriba cuál era.</translation>
+    </message>
+    <message>
+        <source>It has been corrected already. Look again.</source>
+        <translation>Ya se corrigió. Mire otra vez.</translation>
+    </message>
+</context>
+<context>
+    <name>_HookDialog</name>
+    <message>
+        <source>Tag {tag} hangs at</source>
+        <translation>El arete {tag} cuelga en</translation>
+    </message>
+    <message>
+        <source>&amp;Keep</source>
+        <translation>&amp;Guardar</translation>
+    </message>
+    <message>
+        <source>&amp;Leave it</source>
+        <translation>&amp;Dejarlo</translation>
+    </message>
+    <message>
+        <source>&amp;Rail and hook</source>
+        <translation>&amp;Riel y gancho</translation>
+    </message>
+    <message>
+        <source>Another station has changed this animal. Look again.</source>
+        <translation>Otra estación cambió este animal. Mire otra vez.</translation>
+    </message>
+</context>
+<context>
+    <name>_Limits</name>
+    <message>
+        <source>Limits of a room</source>
+        <translation>Límites de un cuarto</translation>
+    </message>
+    <message>
+        <source>Your own, as your plan and your inspector have them.</source>
+        <translation>Los suyos, como los tienen su plan y su inspector.</translation>
+    </message>
+    <message>
+        <source>&amp;Keep</source>
+        <translation>&amp;Guardar</translation>
+    </message>
+    <message>
+        <source>&amp;Leave it</source>
+        <translation>&amp;Dejarlo</translation>
+    </message>
+    <message>
+        <source>R&amp;oom</source>
+        <translation>C&amp;uarto</translation>
+    </message>
+    <message>
+        <source>&amp;Not below</source>
+        <translation>&amp;No menos de</translation>
+    </message>
+    <message>
+        <source>Not &amp;above</source>
+        <translation>No &amp;más de</translation>
+    </message>
+    <message>
+        <source>A temperature, like 38 or 3.5 C.</source>
+        <translation>Una temperatura, como 38 o 3.5 C.</translation>
+    </message>
+    <message>
+        <source>Type it as you read it.</source>
+        <translation>Escríbala como la leyó.</translation>
+    </message>
+    <message>
+        <source>The lowest is above the highest.</source>
+        <translation>La más baja pasa de la más alta.</translation>
+    </message>
+    <message>
+        <source>Change one of them.</source>
+        <translation>Cambie una de ellas.</translation>
+    </message>
+</context>
+<context>
+    <name>_WishDialog</name>
+    <message>
+        <source>How long tag {tag} hangs</source>
+        <translation>Cuánto cuelga el arete {tag}</translation>
+    </message>
+    <message>
+        <source>The house hangs it {low} to {high} days. The longest wish holds.</source>
+        <translation>La casa lo cuelga de {low} a {high} días. Vale el deseo más largo.</translation>
+    </message>
+    <message>
+        <source>&amp;Keep</source>
+        <translation>&amp;Guardar</translation>
+    </message>
+    <message>
+        <source>&amp;Leave it</source>
+        <translation>&amp;Dejarlo</translation>
+    </message>
+    <message>
+        <source>&amp;Owner</source>
+        <translation>&amp;Dueño</translation>
+    </message>
+    <message>
+        <source>&amp;Days; empty: as usual</source>
+        <translation>Dí&amp;as; vacío: como siempre</translation>
+    </message>
+    <message>
+        <source>&amp;Note</source>
+        <translation>&amp;Nota</translation>
+    </message>
+</context>
+<context>
+    <name>dialog</name>
+    <message>
+        <source>Into c&amp;ure</source>
+        <translation>A c&amp;ura</translation>
+    </message>
+    <message>
+        <source>Into s&amp;moke</source>
+        <translation>A hu&amp;mo</translation>
+    </message>
+    <message>
+        <source>Done, &amp;weigh it…</source>
+        <translation>Listo, &amp;pesarlo…</translation>
+    </message>
+    <message>
+        <source>Pac&amp;ked</source>
+        <translation>Empa&amp;cado</translation>
+    </message>
+    <message>
+        <source>Next stage</source>
+        <translation>Etapa siguiente</translation>
     </message>
 </context>
 </TS>
