@@ -17,6 +17,7 @@ from db.repositories.calls import CallBook
 from db.repositories.cooler import CoolerBook
 from db.repositories.customers import CustomerBook
 from db.repositories.findings import BlockBook
+from db.repositories.hand_overs import HandOverBook
 from db.repositories.ledger import LedgerBook
 from db.repositories.lots import LotBook
 from db.repositories.news import NewsBook
@@ -222,3 +223,8 @@ class Work:
     def yields(self) -> YieldBook:
         """What carcasses were to give and gave: the shop's own figures."""
         return YieldBook(self._desk)
+
+    @cached_property
+    def hand_overs(self) -> HandOverBook:
+        """The boxes packages lie in, and what left the shop."""
+        return HandOverBook(self._desk)

@@ -3,6 +3,7 @@
 from db.tables import (
     batches,
     bills,
+    boxes,
     calendar,
     calls,
     customers,
@@ -23,6 +24,7 @@ from db.tables import (
 __all__ = [
     "batches",
     "bills",
+    "boxes",
     "calendar",
     "calls",
     "customers",

@@ -1,86 +1,243 @@
-"""Handing over: the packages that are there, what is owed, and the order leaves the shop."""
+"""Handing over: what is there, what is still in cure or smoke, what is owed; all or some leaves."""
 
+from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QWidget
 
 from desktop.fields import FormDialog, TextField
-from desktop.look.space import ROW_DENSE
+from desktop.look.patterns import Mark
+from desktop.look.space import ROW_DENSE, TOGETHER, row
+from desktop.panels.buttons import button
 from desktop.panels.heading import Words
-from desktop.tables import Column, Figure, RowsModel, Table, figure
+from desktop.tables import Column, RowsModel, Table, count_column, pounds_column
 from shared.money import money_text
+from shared.shop.hand_overs import HandOver
 from shared.shop.orders import Order
-from shared.shop.packages import CountRow
 from shared.units import pounds_text
 
 if TYPE_CHECKING:
+    from collections.abc import Mapping, Sequence
+
     from desktop.bench import Bench
+    from shared.curing.batch import Batch
+    from shared.shop.hand_overs import Boxed
     from shared.shop.money import Balance
+    from shared.shop.packages import PackageMade
+
+IN_HAND = ("gathering", "curing", "smoking", "done")
+
+
+@dataclass(frozen=True, slots=True)
+class Leaving:
+    """One product of the order: its packages that are still here, and whether they leave now."""
+
+    product: str
+    packages: "tuple[PackageMade, ...]"
+    where: str
+    stays: bool = False
+
+    @property
+    def nanograms(self) -> int:
+        """Their net weight."""
+        return sum(one.net.nanograms for one in self.packages)
 
 
 class HandOverDialog(FormDialog):
-    """Shows counts and balance; an unpaid order leaves only with a reason."""
+    """Space on a product lets it stay for a second pick-up; unpaid leaves only with a reason."""
 
     def __init__(self, bench: "Bench", order: Order, parent: QWidget | None = None) -> None:
         super().__init__(parent, columns=2)
         self._bench = bench
         self._order = order
-        with bench.store.read() as work:
-            self.balance: Balance = work.payments.balance(order.id)
-            self._counts = work.packages.counts(order.id)
-            self._billed = bool(work.bills.of_order(order.id))
+        self._read()
         self.closed = False
-        self.table: Table[CountRow] = Table(
+        self.partly = False
+        self.table: Table[Leaving] = Table(
             RowsModel(self._columns()), self, height=ROW_DENSE, sortable=False
         )
         self.table.setMinimumHeight(240)
+        self.table.setMinimumWidth(760)
+        self.stay, self.box, self.slip = button(self), button(self), button(self)
+        self.waits = Words("body", "tight", self).wrapped()
         self.money = Words("body", parent=self)
         self.fetched = TextField()
         self.reason = TextField(required=self.owes)
         self.grid.add(self.fetched)
         self.grid.add(self.reason)
-        self.add_below(self.table)
-        self.add_below(self.money)
+        self._arrange()
         self.reason.setVisible(self.owes)
         self.reason.setEnabled(self.owes)
         self.retranslate()
-        self.table.show_rows(list(self._counts))
+        self.table.show_rows(self._rows)
+
+    def _read(self) -> None:
+        order = self._order
+        with self._bench.store.read() as work:
+            self.balance: Balance = work.payments.balance(order.id)
+            here = work.hand_overs.left(order.id)
+            packages = [one for one in work.packages.of_order(order.id) if one.id in here]
+            places = work.hand_overs.places(order.id)
+            self._billed = bool(work.bills.of_order(order.id))
+            self._batches = [one for one in work.batches.of_order(order.id) if one.state in IN_HAND]
+            self._earlier = len(work.hand_overs.of_order(order.id))
+        self._rows = _leaving(packages, places)
+
+    def _arrange(self) -> None:
+        beside = row(gap=TOGETHER)
+        for one, keys, slot in (
+            (self.stay, "Space", self.toggle),
+            (self.box, "F8", self.put_in_box),
+            (self.slip, "Ctrl+P", self.print_slip),
+        ):
+            one.setAutoDefault(False)
+            one.clicked.connect(slot)
+            parent = self.table if keys == "Space" else self
+            shortcut = QShortcut(QKeySequence(keys), parent)
+            shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+            shortcut.activated.connect(slot)
+            beside.addWidget(one)
+        beside.addStretch(1)
+        buttons = QWidget(self)
+        buttons.setLayout(beside)
+        for part in (self.table, buttons, self.waits, self.money):
+            self.add_below(part)
 
     @property
     def owes(self) -> bool:
         """Whether something is still due, or there is no bill yet."""
         return self.balance.due > 0 or not self._billed
 
+    @property
+    def leaving(self) -> list[Leaving]:
+        """What leaves now."""
+        return [one for one in self._rows if not one.stays]
+
     def retranslate(self) -> None:
         owner = self._order.owner or self.tr("to be named")
-        count = sum(row.packages for row in self._counts)
-        weight = pounds_text(sum(row.nanograms for row in self._counts), 2)
+        packages = sum(len(one.packages) for one in self.leaving)
+        weight = pounds_text(sum(one.nanograms for one in self.leaving), 2)
         self.set_words(
             self.tr("Hand over order {number}").format(number=self._order.number),
             self.tr("{owner}. Packages: {count}, {weight}. Count them off together.").format(
-                owner=owner, count=count, weight=weight
+                owner=owner, count=packages, weight=weight
             ),
             self.tr("&Hand over"),
             self.tr("Leave"),
         )
         self.fetched.set_label(self.tr("&Fetched by, if another"))
         self.reason.set_label(self.tr("&Why it leaves unpaid"))
-        self.table.set_name(self.tr("Packages made"))
+        self.table.set_name(self.tr("Packages that are here"))
+        self.stay.setText(self.tr("&Stays for later (Space)"))
+        self.box.setText(self.tr("&Box and place… (F8)"))
+        self.slip.setText(self.tr("Sli&p to sign (Ctrl+P)"))
+        self.waits.setText(self._waiting())
+        self.waits.setVisible(bool(self._waiting()))
         self.money.setText(self._money())
+
+    def toggle(self) -> None:
+        """The chosen product stays for a second pick-up, or leaves after all."""
+        chosen = self.table.chosen()
+        if chosen is None:
+            return
+        at = self._rows.index(chosen)
+        self._rows[at] = Leaving(chosen.product, chosen.packages, chosen.where, not chosen.stays)
+        self.table.show_rows(self._rows, self._rows[at])
+        self.retranslate()
+
+    def put_in_box(self) -> None:
+        """Say in which box the chosen product lies and where that stands."""
+        chosen = self.table.chosen()
+        if chosen is None:
+            return
+        self.boxing = BoxDialog(self._bench, chosen, self)
+        self.boxing.accepted.connect(self._again)
+        self.boxing.open()
+
+    def _again(self) -> None:
+        staying = {one.product for one in self._rows if one.stays}
+        self._read()
+        self._rows = [
+            Leaving(one.product, one.packages, one.where, one.product in staying)
+            for one in self._rows
+        ]
+        self.table.show_rows(self._rows)
+        self.retranslate()
+
+    def print_slip(self) -> None:
+        """The slip with the line to sign."""
+        from printing.pick_up import PickedUp, pick_up
+
+        bench, order = self._bench, self._order
+        with bench.store.read() as work:
+            shop, lot = work.shop.details(), work.lots.get(order.lot_id)
+        assert lot is not None
+        rows = [
+            PickedUp(one.product, len(one.packages), one.nanograms, one.where)
+            for one in self.leaving
+        ]
+        fetched, waits = self.fetched.text().strip(), [self._batch(one) for one in self._batches]
+        made, words = bench.now(), bench.words
+
+        def paper() -> bytes:
+            return pick_up(
+                rows,
+                order_number=order.number,
+                owner=order.owner,
+                fetched_by=fetched,
+                waits=waits,
+                regime=lot.regime,
+                shop=shop,
+                made=made,
+                words=words,
+            )
+
+        title = words.say("boxes.pick_up", number=order.number)
+        bench.work.run(paper, then=lambda pdf: self._show(pdf, title))
+
+    def _show(self, pdf: bytes, title: str) -> None:
+        from desktop.preview import show_paper  # reads PDF pages: only when a paper is wanted
+
+        self.preview = show_paper(self._bench, pdf, title, "paper", self)
 
     def attempt(self) -> str:
         fetched, reason = self.fetched.value() or "", self.reason.value() or ""
-        said = "; ".join(one for one in (reason, fetched) if one)
+        ids = [each.id for one in self.leaving for each in one.packages]
+        whole = len(self.leaving) == len(self._rows) and not self._batches
+        if not ids and not whole:
+            return self.tr("Nothing leaves: choose what is fetched now.")
         with self._bench.store.work(self._bench.person, self._bench.station) as work:
-            moved = work.orders.move(
-                self._order.id, "handed_over", reason=said, version=self._order.version
-            )
-            if not isinstance(moved, Order):
-                return self.tr("It isn't ready, or another station has changed it: look again.")
-            done = work.orders.close(moved.id, version=moved.version)
-            self.closed = isinstance(done, Order)
+            if ids:
+                given = work.hand_overs.give(self._order.id, ids, fetched, reason)
+                if not isinstance(given, HandOver):
+                    return self.tr("Another station has handed some of it over: look again.")
+            if whole:
+                said = "; ".join(one for one in (reason, fetched) if one)
+                moved = work.orders.move(
+                    self._order.id, "handed_over", reason=said, version=self._order.version
+                )
+                if not isinstance(moved, Order):
+                    return self.tr("It isn't ready, or another station has changed it: look again.")
+                done = work.orders.close(moved.id, version=moved.version)
+                self.closed = isinstance(done, Order)
+            self.partly = not whole
             work.commit()
         return ""
+
+    def _waiting(self) -> str:
+        said = [
+            self.tr("Comes later: {what}.").format(what=self._batch(one)) for one in self._batches
+        ]
+        if self._earlier:
+            said.insert(0, self.tr("Some of it was fetched before."))
+        return " ".join(said)
+
+    def _batch(self, one: "Batch") -> str:
+        words = self._bench.words
+        state = words.say(f"batches.state_{one.state}")
+        return words.say("boxes.in_batch", number=one.number, recipe=one.recipe, state=state)
 
     def _money(self) -> str:
         if not self._billed:
@@ -91,21 +248,61 @@ class HandOverDialog(FormDialog):
             due=money_text(self.balance.due),
         )
 
-    def _columns(self) -> list[Column[CountRow]]:
+    def _columns(self) -> list[Column[Leaving]]:
         return [
-            Column("product", lambda: self.tr("Package"), lambda row: row.product, stretch=True),
+            Column("product", lambda: self.tr("Package"), lambda one: one.product, stretch=True),
+            Column("where", lambda: self.tr("Box, place"), lambda one: one.where, width=150),
             Column(
-                "packages",
-                lambda: self.tr("Packages"),
-                lambda row: Figure(str(row.packages)),
-                "figure",
-                width=90,
+                "leaves",
+                lambda: self.tr("Now"),
+                lambda one: self.tr("stays") if one.stays else self.tr("leaves"),
+                "state",
+                mark=lambda one: Mark.OPEN if one.stays else Mark.SETTLED,
+                width=104,
             ),
-            Column(
-                "pounds",
-                lambda: self.tr("Pounds"),
-                lambda row: figure(pounds_text(row.nanograms, 2)),
-                "figure",
-                width=100,
+            count_column(
+                "packages", lambda: self.tr("Packages"), lambda one: len(one.packages), width=90
+            ),
+            pounds_column(
+                "pounds", lambda: self.tr("Pounds"), lambda one: one.nanograms, 100, places=2
             ),
         ]
+
+
+class BoxDialog(FormDialog):
+    """In which box a product's packages lie, and the freezer or locker it stands in."""
+
+    def __init__(self, bench: "Bench", leaving: Leaving, parent: QWidget | None = None) -> None:
+        super().__init__(parent, columns=2)
+        self._bench = bench
+        self._leaving = leaving
+        self.box_name = TextField(self, required=True, most=20)
+        self.place = TextField(self, most=40)
+        self.grid.add(self.box_name)
+        self.grid.add(self.place)
+        self.retranslate()
+
+    def retranslate(self) -> None:
+        self.set_words(self._leaving.product, "", self.tr("&Keep"), self.tr("&Leave it"))
+        self.box_name.set_label(self.tr("&Box"))
+        self.place.set_label(self.tr("&Freezer or locker"))
+
+    def attempt(self) -> str:
+        ids = [one.id for one in self._leaving.packages]
+        with self._bench.store.work(self._bench.person, self._bench.station) as work:
+            work.hand_overs.put(ids, self.box_name.value() or "", self.place.value() or "")
+            work.commit()
+        return ""
+
+
+def _leaving(packages: "Sequence[PackageMade]", places: "Mapping[int, Boxed]") -> list[Leaving]:
+    found: dict[str, list[PackageMade]] = {}
+    for one in packages:
+        found.setdefault(one.product, []).append(one)
+    return [Leaving(name, tuple(them), _where(them, places)) for name, them in found.items()]
+
+
+def _where(packages: "Sequence[PackageMade]", places: "Mapping[int, Boxed]") -> str:
+    boxed = [places[one.id] for one in packages if one.id in places]
+    said = [", ".join(part for part in (one.box, one.place) if part) for one in boxed]
+    return "; ".join(dict.fromkeys(said))

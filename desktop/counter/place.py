@@ -327,9 +327,10 @@ class CounterPlace(Place):
         dialog.open()
 
     def _handed_over(self, dialog: HandOverDialog) -> None:
-        self.said.emit(
-            self.tr("Handed over and closed.") if dialog.closed else self.tr("Handed over.")
-        )
+        said = self.tr("Handed over and closed.") if dialog.closed else self.tr("Handed over.")
+        if dialog.partly:
+            said = self.tr("Some of it is handed over; the rest waits for another pick-up.")
+        self.said.emit(said)
         self._show_changed()
 
     def _show_changed(self) -> None:

@@ -25,8 +25,7 @@ SHARED_DOMAINS = (
     "rail",
     "block",
     "calendar",
-    "labels",
-)
+    "labels", "boxes")
 _HERE = Path(__file__).parent
 
 _Entry = tuple[str, str]

@@ -120,6 +120,7 @@ def test_every_row_of_work_names_a_person_and_a_station(store_path: Path) -> Non
         "order_lines",  # a projection of order_changes
         "sheet_orders", "charges", "bill_lines", "divisions",  # with their sheet, card or bill
         "ledger_postings",  # with their entry
+        "handed_packages",  # with their hand-over
     }  # fmt: skip
 
 

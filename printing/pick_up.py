@@ -1,0 +1,75 @@
+"""The slip that goes with a pick-up: packages counted off, where they lay, and a line to sign.
+
+Carcasses and quarters that leave unwrapped must be marked themselves (9 CFR 316.16); the slip says
+so where an order is custom-exempt.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import datetime
+
+from printing.letterhead import Letterhead, day_text, notes, open_paper, sender
+from printing.page import Column, table
+from printing.words import Words
+from shared.carcass.carcass import Regime
+from shared.shop.details import ShopDetails
+from shared.units import pounds_text
+
+
+@dataclass(frozen=True, slots=True)
+class PickedUp:
+    """One product that leaves: so many packages, their nanograms, the boxes and places."""
+
+    product: str
+    packages: int
+    nanograms: int
+    where: str = ""
+
+
+def pick_up(
+    rows: Sequence[PickedUp],
+    *,
+    order_number: int,
+    owner: str,
+    fetched_by: str,
+    waits: Sequence[str],
+    regime: Regime,
+    shop: ShopDetails,
+    made: datetime,
+    words: Words,
+) -> bytes:
+    """The slip as PDF; `waits` says in words what comes later (in cure, in smoke)."""
+    head = Letterhead(
+        sender=sender(shop),
+        title=words.say("boxes.pick_up", number=order_number),
+        corner=(owner,),
+        party=(owner,),
+        facts=(
+            (words.say("boxes.day"), day_text(made.astimezone().date(), words)),
+            (words.say("boxes.fetched_by"), fetched_by or owner),
+        ),
+    )
+    sheet = open_paper(shop.paper, head, "", made, words)
+    columns = (
+        Column(words.say("boxes.product"), sheet.room - 90 - 100 - 140),
+        Column(words.say("boxes.where"), 140),
+        Column(words.say("boxes.packages"), 90, "right"),
+        Column(words.say("boxes.pounds"), 100, "right"),
+    )
+    told = [
+        (one.product, one.where, str(one.packages), pounds_text(one.nanograms, 2)) for one in rows
+    ]
+    count = sum(one.packages for one in rows)
+    whole = pounds_text(sum(one.nanograms for one in rows), 2)
+    told.append((words.say("boxes.all"), "", str(count), whole))
+    table(sheet, columns, told, 11)
+    sheet.need(80)
+    sheet.skip(44)
+    sheet.line(0, sheet.y, 260, sheet.y, 0.8)
+    sheet.text(0, sheet.y + 12, words.say("boxes.signed"), 9)
+    sheet.skip(24)
+    said = [words.say("boxes.waits", what=one) for one in waits]
+    if regime == "custom":
+        said.append(words.say("boxes.custom"))
+    notes(sheet, tuple(said))
+    return sheet.pdf()

@@ -1,0 +1,145 @@
+"""Handing over: all at once, or some now and the rest at a second pick-up."""
+
+from fractions import Fraction
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from pytestqt.qtbot import QtBot
+
+from db.store import Store
+from desktop.bench import Bench
+from desktop.counter.hand_over_dialog import HandOverDialog
+from shared.curing.batch import Batch
+from shared.curing.recipe import Ingredient, Recipe
+from shared.shop.orders import Order
+from shared.shop.packages import NewPackage
+from shared.shop.people import SignedOn
+from shared.units import Weight
+from tests.db.examples import GROUND, line, lot_of_halves, order_of, package, settled
+from tests.desktop.audit import unnamed
+from tests.desktop.typing_in import type_into
+from tests.printing.pages import text
+
+
+@pytest.fixture
+def order(store: Store, signed: SignedOn) -> Order:
+    """Two hams and a package of ground, ready; nothing is billed."""
+    with store.work(signed.person, signed.station) as work:
+        lot = lot_of_halves(work)
+        mine = order_of(work, lot)
+        ham = line(work, mine)
+        package(work, mine, ham)
+        package(work, mine, ham, "15.5")
+        ground = line(work, mine, GROUND)
+        work.packages.add(_ground(mine, ground.line))
+        work.orders.release(lot.id, [settled(work, mine.id).id], snapshot="{}", pdf=b"%PDF sheet")
+        for state in ("cut", "ready"):
+            now = work.orders.get(mine.id)
+            assert now is not None
+            assert isinstance(work.orders.move(mine.id, state, version=now.version), Order)
+        found = work.orders.get(mine.id)
+        work.commit()
+    assert found is not None
+    return found
+
+
+def _ground(order: Order, at: int) -> NewPackage:
+    return NewPackage(order.id, at, "ground", "Ground pork", Weight.from_pounds("1.02"))
+
+
+@pytest.fixture
+def dialog(qtbot: QtBot, bench: Bench, order: Order) -> HandOverDialog:
+    made = HandOverDialog(bench, order)
+    qtbot.addWidget(made)
+    made.open()
+    qtbot.waitUntil(made.isActiveWindow)
+    return made
+
+
+def state_of(store: Store, order: Order) -> str:
+    with store.read() as work:
+        found = work.orders.get(order.id)
+    assert found is not None
+    return found.state
+
+
+def test_some_leaves_now_and_the_rest_at_a_second_pick_up(
+    qtbot: QtBot, bench: Bench, store: Store, order: Order, dialog: HandOverDialog
+) -> None:
+    assert [one.product for one in dialog.leaving] == ["Whole ham", "Ground pork"]
+    dialog.table.setFocus()
+    dialog.table.choose(0)
+    QTest.keyClick(dialog.table, Qt.Key.Key_Space)
+    assert [one.product for one in dialog.leaving] == ["Ground pork"]
+    assert "Packages: 1" in dialog.lead.text()
+    dialog.try_it()
+    assert dialog.isVisible(), "it left unpaid without a reason"
+    dialog.reason.set_text("bill follows by mail")
+    dialog.fetched.set_text("her brother")
+    dialog.try_it()
+    assert dialog.partly
+    assert state_of(store, order) == "ready"
+    with store.read() as work:
+        again = work.orders.get(order.id)
+    assert again is not None
+    second = HandOverDialog(bench, again)
+    qtbot.addWidget(second)
+    assert [one.product for one in second.leaving] == ["Whole ham"]
+    assert "fetched before" in second.waits.text()
+    second.reason.set_text("bill follows by mail")
+    second.try_it()
+    assert state_of(store, order) == "handed_over"
+    with store.read() as work:
+        assert [one.fetched_by for one in work.hand_overs.of_order(order.id)] == ["her brother", ""]
+        assert work.hand_overs.left(order.id) == frozenset()
+
+
+def test_what_is_in_smoke_comes_later(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn, order: Order
+) -> None:
+    with store.work(signed.person, signed.station) as work:
+        recipe = work.recipes.save(
+            Recipe(
+                name="House bacon",
+                finish="cured_smoked",
+                ingredients=(Ingredient("salt"),),
+                product="dry_cured",
+                strength=Fraction(1, 16),
+                ready="cook_before_eating",
+            )
+        )
+        assert isinstance(recipe, Recipe)
+        batch = work.batches.begin(recipe.id)
+        put = work.batches.put_in(batch.id, order.id, 1, "belly", Weight.from_pounds("12"))
+        assert isinstance(put, Batch)
+        work.commit()
+    dialog = HandOverDialog(bench, order)
+    qtbot.addWidget(dialog)
+    assert "Comes later: batch 1, House bacon, being put together." in dialog.waits.text()
+    dialog.reason.set_text("bill follows by mail")
+    dialog.try_it()
+    assert dialog.partly
+    assert state_of(store, order) == "ready"
+
+
+def test_the_box_and_its_place_stand_beside_the_packages(dialog: HandOverDialog) -> None:
+    dialog.table.choose(0)
+    dialog.put_in_box()
+    type_into(dialog.boxing.box_name.line, "1")
+    type_into(dialog.boxing.place.line, "freezer 2")
+    dialog.boxing.try_it()
+    assert dialog.table.rows.row(0).where == "1, freezer 2"
+
+
+def test_the_slip_has_a_line_to_sign(qtbot: QtBot, dialog: HandOverDialog) -> None:
+    dialog.print_slip()
+    qtbot.waitUntil(lambda: getattr(dialog, "preview", None) is not None)
+    said = text(dialog.preview.pdf)
+    for told in ("Whole ham", "31.75", "Counted and received", "NOT FOR SALE"):
+        assert told in said
+    dialog.preview.close()
+
+
+def test_all_that_takes_the_keyboard_has_a_name(dialog: HandOverDialog) -> None:
+    assert unnamed(dialog) == []
