@@ -24,6 +24,8 @@ from shared.shop.lists import OrderRow
 from shared.shop.problems import NotClosed, Refused, StaleEdit
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
+
     from desktop.bench import Bench
     from shared.billing.statement import PriceBasis
     from shared.shop.money import IssuedBill, PaymentKind, PaymentMeans
@@ -51,6 +53,8 @@ class BillsPage(QWidget):
         self._owners: Billing | None = None
         self._for_producer = False
         self._asked = 0
+        self._reading = False
+        self._next: Callable[[], None] | None = None
         self._build()
         self._connect()
         self.retranslate()
@@ -120,23 +124,38 @@ class BillsPage(QWidget):
 
     def _moved(self, chosen: OrderRow | None) -> None:
         if chosen is None:
-            self._asked = 0
+            self._asked, self._reading, self._next = 0, False, None
             self._show(None)
             return
+        if self._asked != chosen.id:
+            self._next = None
         if self.billing is None or self.billing.order.id != chosen.id:
             self.side.say("")
             self._for_producer = False
-        self._asked = chosen.id
+        self._asked, self._reading = chosen.id, True
         self.bench.work.run(
             read_billing, self.bench.store, chosen.id, then=self._was_read, key="office.bill"
         )
 
+    def _once_read(self, slot: "Callable[[], None]") -> bool:
+        """Whether the order is still being read; the slot is then called once it is.
+
+        F8 right after Ctrl+Enter is about the bill just issued, not about the draft before it.
+        """
+        if self._reading:
+            self._next = slot
+        return self._reading
+
     def _was_read(self, found: Billing | None) -> None:
         if found is None or found.order.id != self._asked:
+            self._reading = self._reading and found is not None
             return
-        self._owners = found
+        self._owners, self._reading = found, False
         his = found.producers if self._for_producer else None
         self._show(his or found)
+        following, self._next = self._next, None
+        if following is not None:
+            following()
 
     def turn_to_producer(self) -> None:
         """From the owner's bill to what falls to the producer, and back."""
@@ -181,10 +200,13 @@ class BillsPage(QWidget):
         if self.billing is None or not self.side.issue.isEnabled():
             return
         self.side.issue.setEnabled(False)
+        self._reading = True
         self.bench.work.run(issuing.issue, self.bench, self.billing, then=self._issued)
 
     def _issued(self, found: "IssuedBill | Refused | BillingProblem") -> None:
+        self._reading = False
         if isinstance(found, Refused | BillingProblem):
+            self._next = None
             self.side.say(complaint(found))
             self._show(self.billing)
             return
@@ -202,6 +224,8 @@ class BillsPage(QWidget):
 
     def money(self) -> None:
         """Ask for money taken or given back."""
+        if self._once_read(self.money):
+            return
         if self.billing is None or not self.side.money.isEnabled():
             return
         due = self.billing.balance.due
@@ -229,6 +253,8 @@ class BillsPage(QWidget):
 
     def credit(self) -> None:
         """Ask for a credit on the last bill."""
+        if self._once_read(self.credit):
+            return
         if self.billing is None or self.billing.last_bill is None:
             return
         words = self.bench.words
@@ -279,11 +305,13 @@ class BillsPage(QWidget):
 
     def show_bill(self) -> None:
         """Show the kept bill, or a draft of the next one."""
-        if self.billing is not None:
+        if not self._once_read(self.show_bill) and self.billing is not None:
             self.papers.show_bill(self.billing)
 
     def receipt(self) -> None:
         """Show a receipt for what was paid last."""
+        if self._once_read(self.receipt):
+            return
         if self.billing is not None and self.billing.payments:
             self.papers.show_receipt(self.billing)
 

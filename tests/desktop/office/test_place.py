@@ -109,6 +109,23 @@ def test_issued_paid_by_keyboard_and_closed(
     assert found.closed_at is not None
 
 
+def test_money_asked_right_after_issuing_is_about_the_bill(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
+) -> None:
+    handed_over(store, signed)
+    place = opened(qtbot, bench)
+    control = Qt.KeyboardModifier.ControlModifier
+    place.bills.orders.setFocus()
+    QTest.keyClick(place.bills.orders, Qt.Key.Key_Return, control)
+    QTest.keyClick(place.bills.orders, Qt.Key.Key_F8)
+    assert bench.work.busy()
+    settle(qtbot, bench)
+    dialog = place.bills.money_dialog
+    assert dialog.isVisible()
+    assert (dialog.kind.value(), dialog.amount.value()) == ("payment", 5249)
+    dialog.reject()
+
+
 def test_too_much_by_check_is_refused_in_place(
     qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
 ) -> None:
