@@ -1,13 +1,15 @@
 """One order's money, read in one go: the bill to make, what is issued, paid and due."""
 
+from collections import Counter
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from shared.billing.bill import Bill, make_bill, make_producer_bill
-from shared.billing.lot import BilledLot, billed_lot
+from shared.billing.lot import BilledLot, Division, billed_lot
 from shared.billing.problems import BillingProblem
 from shared.billing.rates import RateCard, card_for
 from shared.billing.snapshot import from_snapshot
+from shared.billing.stakes import PRODUCER
 from shared.carcass.anatomy import catalogue
 
 if TYPE_CHECKING:
@@ -174,9 +176,30 @@ def _billed(work: "Work", lot: "Lot", shop: "ShopDetails") -> BilledLot | Billin
         producer=lot.producer,
         producer_share=his[0] if his else None,
         producer_card=_card(cards, day, lot, groups.get(lot.producer_id, "")),
-        kept=work.bills.divisions(lot.id),
+        kept=_kept(work, lot.id, his[0] if his else None),
         not_cut=frozenset(one.index for one in lot.animals if one.state == "condemned"),
     )
+
+
+def _kept(work: "Work", lot_id: int, his: int | None) -> tuple[Division, ...]:
+    """How charges were divided when first billed, as far as they stand on a bill.
+
+    Once a bill of the lot was credited whole, what stands on none is divided anew: a weight
+    corrected from 93.5 to 95.5 lb is billed at 95.5 lb. `his` is the producer's own share.
+    """
+    kept = work.bills.divisions(lot_id)
+    issued = work.bills.of_lot(lot_id)
+    back: Counter[int] = Counter()
+    for one in issued:
+        if one.credits is not None:
+            back[one.credits] += one.total_cents
+    if not any(0 < one.total_cents <= back[one.id] for one in issued):
+        return kept
+    stands = {
+        one.share: work.bills.billed_keys(one.id, lot_id) for one in work.orders.of_lot(lot_id)
+    }
+    stands[PRODUCER] = work.bills.billed_keys(None, lot_id) | stands.get(his or 0, frozenset())
+    return tuple(one for one in kept if one.charge in stands.get(one.share, frozenset()))
 
 
 def _card(cards: "Sequence[RateCard]", day: "date", lot: "Lot", group: str) -> RateCard | None:

@@ -12,6 +12,7 @@ from desktop.office import issuing
 from desktop.office.bill_columns import BillColumns
 from desktop.office.bill_panel import BillPanel
 from desktop.office.billing import Billing, read_billing
+from desktop.office.bills_bar import BillsBar
 from desktop.office.money_dialogs import CreditDialog, MoneyDialog, StatementDialog
 from desktop.office.money_words import complaint, line_words
 from desktop.office.show_papers import OfficePapers
@@ -29,9 +30,6 @@ if TYPE_CHECKING:
     from desktop.bench import Bench
     from shared.billing.statement import PriceBasis
     from shared.shop.money import IssuedBill, PaymentKind, PaymentMeans
-    from shared.shop.states import OrderState
-
-TO_BILL: "tuple[OrderState, ...]" = ("ready", "handed_over")
 
 
 class BillsPage(QWidget):
@@ -67,6 +65,8 @@ class BillsPage(QWidget):
         self.orders: Table[OrderRow] = Table(RowsModel(self.columns.orders()), main)
         self.lines_heading = Words("group", parent=main)
         self.lines: Table[BillLine] = Table(RowsModel(self.columns.lines()), main, sortable=False)
+        self.bar = BillsBar(self.bench, self.papers.show_made, main)
+        down.addWidget(self.bar)
         down.addWidget(self.orders, 2)
         down.addWidget(self.lines_heading)
         down.addWidget(self.lines, 3)
@@ -76,6 +76,9 @@ class BillsPage(QWidget):
 
     def _connect(self) -> None:
         self.orders.moved.connect(self._moved)
+        self.bar.said.connect(self.said)
+        self.bar.changed.connect(self._done)
+        self.bar.turned.connect(self.refresh)
         side = self.side
         for button, slot in (
             (side.issue, self.issue),
@@ -101,6 +104,7 @@ class BillsPage(QWidget):
         """Every word of the page."""
         self.orders.set_name(self.tr("Orders to bill"))
         self.lines.set_name(self.tr("Lines of the bill"))
+        self.bar.retranslate()
         self.side.retranslate()
         self._show(self.billing)
 
@@ -108,7 +112,7 @@ class BillsPage(QWidget):
         """Read the orders again; the same one stays chosen."""
         before = self.orders.chosen()
         with self.bench.store.read() as work:
-            rows = work.orders.list(states=TO_BILL, closed=False, sort="number")
+            rows = work.orders.list(states=self.bar.states(), closed=False, sort="number")
         self.orders.blockSignals(True)
         self.orders.show_rows(list(rows))
         self.orders.blockSignals(False)

@@ -115,12 +115,17 @@ def _tenders(
 
 
 def credit(
-    bench: "Bench", billing: Billing, reason: str, key: str, cents: int | None
+    bench: "Bench",
+    billing: Billing,
+    reason: str,
+    key: str,
+    cents: int | None,
+    which: IssuedBill | None = None,
 ) -> IssuedBill | BillingProblem | Refused:
-    """Credit the last bill: all of it (key ""), one line, or `cents` of one line."""
+    """Credit a bill, the last unless it's said `which`: all of it (key ""), a line, or `cents`."""
     if not billing.bills:
         return BillingProblem("nothing_to_credit")
-    issued = billing.bills[-1]
+    issued = which or billing.bills[-1]
     with bench.store.work(bench.person, bench.station) as work:
         paper = work.papers.get(issued.paper_id)
         bill = from_snapshot(paper.snapshot) if paper is not None else BillingProblem("damaged")

@@ -67,6 +67,10 @@ def _of_money(code: str) -> str:
             said = say(here, "There is nothing left on that bill to credit.")
         case "more_than_billed":
             said = say(here, "That is more than the line was billed.")
+        case "changed":
+            said = say(here, "It no longer comes to what was checked; read the bills again.")
+        case "period_closed":
+            said = say(here, "Today lies in a period that is closed; see Books.")
         case "no_such_line":
             said = say(here, "Choose the line the amount is of.")
         case _:

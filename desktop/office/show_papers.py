@@ -32,6 +32,10 @@ class OfficePapers(QObject):
     def _open(self, pdf: bytes, title: str) -> None:
         self.preview = show_paper(self.bench, pdf, title, "paper", self._page)
 
+    def show_made(self, pdf: bytes, title: str) -> None:
+        """A paper that is made already."""
+        self._open(pdf, title)
+
     def show_bill(self, billing: Billing) -> None:
         """The bill as it was kept; a draft of the next one where nothing is issued of it."""
         if billing.bills and not billing.has_next:

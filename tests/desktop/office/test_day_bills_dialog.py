@@ -1,0 +1,95 @@
+"""The bills of all that is ready: read, looked over, issued and printed in one go."""
+
+from io import BytesIO
+
+from pypdf import PdfReader
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from pytestqt.qtbot import QtBot
+
+from db.store import Store
+from desktop.bench import Bench
+from desktop.office.bills_page import BillsPage
+from desktop.office.day_bills import issue_day, read_day
+from desktop.office.progress import Steps
+from shared.shop.people import SignedOn
+from tests.desktop.audit import unnamed
+from tests.desktop.office.ready_orders import handed_over
+
+
+def opened(qtbot: QtBot, bench: Bench) -> BillsPage:
+    page = BillsPage(bench)
+    qtbot.addWidget(page)
+    page.resize(1366, 620)
+    page.show()
+    page.refresh()
+    qtbot.waitUntil(lambda: not bench.work.busy())
+    QTest.keyClick(page.orders, Qt.Key.Key_F7)
+    qtbot.waitUntil(lambda: not bench.work.busy())
+    return page
+
+
+def test_all_are_issued_and_come_as_one_pdf(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
+) -> None:
+    handed_over(store, signed)
+    page = opened(qtbot, bench)
+    dialog = page.bar.dialog
+    assert unnamed(dialog) == []
+    assert [one.total_cents for one in dialog.table.rows.rows()] == [10249, 10442]
+    assert "To issue: 2, $206.91." in dialog.sum.text()
+    QTest.keyClick(dialog.table, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
+    qtbot.waitUntil(lambda: not bench.work.busy())
+    assert dialog.sum.text().endswith("Issued: 2, $206.91.")
+    preview = page.papers.preview
+    assert preview is not None
+    assert len(BytesIO(preview.pdf).getvalue()) > 1000
+    assert len(PdfReader(BytesIO(preview.pdf)).pages) == 2
+    preview.accept()
+    with store.read() as work:
+        assert [row.total_cents for row in work.bills.list()] == [10249, 10442]
+
+
+def test_one_left_out_is_not_issued(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
+) -> None:
+    order = handed_over(store, signed)
+    page = opened(qtbot, bench)
+    dialog = page.bar.dialog
+    dialog.table.choose(1)
+    QTest.keyClick(dialog.table, Qt.Key.Key_Space)
+    dialog.issue_all()
+    qtbot.waitUntil(lambda: not bench.work.busy())
+    with store.read() as work:
+        assert [row.order_id for row in work.bills.list()] == [order.id]
+    assert page.papers.preview is not None
+    page.papers.preview.accept()
+
+
+def test_what_was_changed_since_it_was_checked_is_left(
+    bench: Bench, store: Store, signed: SignedOn
+) -> None:
+    handed_over(store, signed)
+    with store.read() as work:
+        rows = work.orders.list()
+    checked = read_day(store, rows, Steps())
+    with store.work(signed.person, signed.station) as work:
+        (card,) = work.rates.all()
+        work.rates.retire(card.id, "raised")
+        work.commit()
+    found = issue_day(bench, checked, Steps())
+    assert [one.issued for one in found] == [None, None]
+    assert all(one.problem is not None and one.problem.code == "changed" for one in found)
+
+
+def test_stopped_the_rest_is_not_issued(bench: Bench, store: Store, signed: SignedOn) -> None:
+    handed_over(store, signed)
+    with store.read() as work:
+        rows = work.orders.list()
+    checked = read_day(store, rows, Steps())
+    steps = Steps()
+    steps.told.connect(lambda done, _of: steps.stop() if done else None)
+    found = issue_day(bench, checked, steps)
+    assert len(found) == 1
+    with store.read() as work:
+        assert len(work.bills.list()) == 1

@@ -1,0 +1,73 @@
+"""A weight corrected after billing: listed, credited, and billed again at the new weight."""
+
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from pytestqt.qtbot import QtBot
+
+from db.store import Store
+from desktop.bench import Bench
+from desktop.office.bills_page import BillsPage
+from desktop.office.day_bills import issue_day, read_day
+from desktop.office.progress import Steps
+from desktop.office.scale_check import disagreements
+from shared.shop.animals import Weighing
+from shared.shop.people import SignedOn
+from shared.units import Weight
+from tests.desktop.office.ready_orders import handed_over
+
+
+def billed_and_corrected(bench: Bench, store: Store, signed: SignedOn) -> None:
+    order = handed_over(store, signed)
+    with store.read() as work:
+        rows = work.orders.list()
+    issue_day(bench, read_day(store, rows, Steps()), Steps())
+    with store.read() as work:
+        assert disagreements(store, work.orders.list(), Steps()) == ()
+    with store.work(signed.person, signed.station) as work:
+        lot = work.lots.get(order.lot_id)
+        assert lot is not None
+        first = next(one for one in work.weighings.of_animal(lot.animals[0].id) if one.side == 1)
+        made = work.weighings.correct(first.id, Weight.from_pounds("95.5"), "read wrongly")
+        assert isinstance(made, Weighing)
+        work.commit()
+
+
+def test_the_line_that_differs_is_listed(bench: Bench, store: Store, signed: SignedOn) -> None:
+    """Worked by hand: 191.75 lb at $0.70 is $134.225, $134.23; 95.5 lb of it are $66.85."""
+    billed_and_corrected(bench, store, signed)
+    with store.read() as work:
+        found = disagreements(store, work.orders.list(), Steps())
+    assert [(one.line.key, one.billed_cents, one.now_cents) for one in found] == [
+        ("cut_and_wrap:1", 6545, 6685)
+    ]
+    assert found[0].more_cents == 140
+
+
+def test_credited_and_billed_again_it_agrees(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
+) -> None:
+    billed_and_corrected(bench, store, signed)
+    page = BillsPage(bench)
+    qtbot.addWidget(page)
+    page.show()
+    page.refresh()
+    page.orders.setFocus()
+    qtbot.waitUntil(lambda: not bench.work.busy())
+    QTest.keyClick(page.orders, Qt.Key.Key_F6)
+    qtbot.waitUntil(lambda: not bench.work.busy())
+    page.bar.scale_dialog.try_it()
+    qtbot.waitUntil(lambda: not bench.work.busy())
+    assert not page.bar.scale_dialog.isVisible()
+    with store.read() as work:
+        rows = work.bills.list(sort="number")
+        orders = work.orders.list()
+    bills = sorted(one.total_cents for one in rows if one.credits is None)
+    assert bills == [10249, 10389, 10442]
+    assert [one.total_cents for one in rows if one.credits is not None] == [10249]
+    assert [one.due_cents for one in orders] == [10389 - 5000, 10442]
+    assert disagreements(store, orders, Steps()) == ()
+    said: list[str] = []
+    page.said.connect(said.append)
+    page.bar.check_scale()
+    qtbot.waitUntil(lambda: not bench.work.busy())
+    assert said == ["All bills of open orders agree with the scale."]
