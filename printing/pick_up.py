@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from datetime import datetime
 
 from printing.letterhead import Letterhead, day_text, notes, open_paper, sender
-from printing.page import Column, table
+from printing.page import Column, Paper, table
 from printing.words import Words
 from shared.carcass.carcass import Regime
 from shared.shop.details import ShopDetails
@@ -50,6 +50,20 @@ def pick_up(
         ),
     )
     sheet = open_paper(shop.paper, head, "", made, words)
+    _count_off(sheet, rows, words)
+    sheet.need(80)
+    sheet.skip(44)
+    sheet.line(0, sheet.y, 260, sheet.y, 0.8)
+    sheet.text(0, sheet.y + 12, words.say("boxes.signed"), 9)
+    sheet.skip(24)
+    said = [words.say("boxes.waits", what=one) for one in waits]
+    if regime == "custom":
+        said.append(words.say("boxes.custom"))
+    notes(sheet, tuple(said))
+    return sheet.pdf()
+
+
+def _count_off(sheet: Paper, rows: Sequence[PickedUp], words: Words) -> None:
     columns = (
         Column(words.say("boxes.product"), sheet.room - 90 - 100 - 140),
         Column(words.say("boxes.where"), 140),
@@ -63,13 +77,3 @@ def pick_up(
     whole = pounds_text(sum(one.nanograms for one in rows), 2)
     told.append((words.say("boxes.all"), "", str(count), whole))
     table(sheet, columns, told, 11)
-    sheet.need(80)
-    sheet.skip(44)
-    sheet.line(0, sheet.y, 260, sheet.y, 0.8)
-    sheet.text(0, sheet.y + 12, words.say("boxes.signed"), 9)
-    sheet.skip(24)
-    said = [words.say("boxes.waits", what=one) for one in waits]
-    if regime == "custom":
-        said.append(words.say("boxes.custom"))
-    notes(sheet, tuple(said))
-    return sheet.pdf()

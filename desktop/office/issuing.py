@@ -21,6 +21,7 @@ if TYPE_CHECKING:
     from collections.abc import Callable
     from datetime import datetime
 
+    from db.unit_of_work import Work
     from desktop.bench import Bench
     from printing.words import Words
     from shared.shop.money import PaymentKind, PaymentMeans
@@ -131,16 +132,13 @@ def credit(
         bill = from_snapshot(paper.snapshot) if paper is not None else BillingProblem("damaged")
         if isinstance(bill, BillingProblem):
             return bill
-        ids = {one.paper_id for one in billing.issued if one.credits == issued.id}
-        papers = [work.papers.get(one) for one in ids]
-        read = [credit_from_text(one.snapshot) for one in papers if one is not None]
         note = credit_note(
             bill,
             issued.number,
             reason,
             keys=None if not key or cents is not None else (key,),
             cents={key: cents} if key and cents is not None else None,
-            earlier=[one for one in read if isinstance(one, CreditNote)],
+            earlier=_earlier(work, billing, issued),
         )
         if isinstance(note, BillingProblem):
             return note
@@ -155,6 +153,14 @@ def credit(
         if isinstance(found, IssuedBill):
             work.commit()
     return found
+
+
+def _earlier(work: "Work", billing: Billing, issued: IssuedBill) -> list[CreditNote]:
+    """The credits the bill has already, read from their papers."""
+    ids = {one.paper_id for one in billing.issued if one.credits == issued.id}
+    papers = [work.papers.get(one) for one in ids]
+    read = [credit_from_text(one.snapshot) for one in papers if one is not None]
+    return [one for one in read if isinstance(one, CreditNote)]
 
 
 def _credit_pdf(

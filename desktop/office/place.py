@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QTabWidget, QWidget
 from desktop.look.space import column
 from desktop.office.balances_page import BalancesPage
 from desktop.office.bills_page import BillsPage
+from desktop.office.books_page import BooksPage
 from desktop.office.figures_page import FiguresPage
 from desktop.office.rates_page import RatesPage
 from desktop.office.recipes_page import RecipesPage
@@ -35,6 +36,7 @@ class OfficePlace(Place):
         self.recipes = RecipesPage(bench, self.tabs)
         self.usual = UsualPage(bench, self.tabs)
         self.figures = FiguresPage(bench, self.tabs)
+        self.books = BooksPage(bench, self.tabs)
         self._pages = (
             self.bills,
             self.balances,
@@ -43,6 +45,7 @@ class OfficePlace(Place):
             self.recipes,
             self.usual,
             self.figures,
+            self.books,
         )
         for page in self._pages:
             self.tabs.addTab(page, "")
@@ -74,6 +77,7 @@ class OfficePlace(Place):
             self.recipes.recipes,
             self.usual.lines,
             self.figures.reports,
+            self.books.which.editor,
         )
         return firsts[self.tabs.currentIndex()]
 
@@ -93,6 +97,7 @@ class OfficePlace(Place):
             self.tr("&5 Recipes"),
             self.tr("&6 Usual"),
             self.tr("&7 From the block"),
+            self.tr("&8 Books"),
         )
         for at, words in enumerate(names):
             self.tabs.setTabText(at, words)

@@ -612,6 +612,49 @@
     </message>
 </context>
 <context>
+    <name>BillsBar</name>
+    <message>
+        <source>O&amp;rders shown</source>
+        <translation>Ó&amp;rdenes a la vista</translation>
+    </message>
+    <message>
+        <source>ready or handed over</source>
+        <translation>listas o entregadas</translation>
+    </message>
+    <message>
+        <source>all that are open</source>
+        <translation>todas las abiertas</translation>
+    </message>
+    <message>
+        <source>&amp;Bill all that is ready… (F7)</source>
+        <translation>Hacer la cuenta de &amp;todo lo listo… (F7)</translation>
+    </message>
+    <message>
+        <source>Chec&amp;k with the scale (F6)</source>
+        <translation>&amp;Cotejar con la báscula (F6)</translation>
+    </message>
+    <message>
+        <source>Bills, {count}</source>
+        <translation>Cuentas, {count}</translation>
+    </message>
+    <message>
+        <source>All bills of open orders agree with the scale.</source>
+        <translation>Todas las cuentas de órdenes abiertas coinciden con la báscula.</translation>
+    </message>
+    <message>
+        <source>{count} bills no longer agree with the scale: credit and bill again.</source>
+        <translation>{count} cuentas ya no coinciden con la báscula: acredite y vuelva a cobrar.</translation>
+    </message>
+    <message>
+        <source>1 bill no longer agrees with the scale: credit and bill again.</source>
+        <translation>1 cuenta ya no coincide con la báscula: acredite y vuelva a cobrar.</translation>
+    </message>
+    <message>
+        <source>Credited: {credits}. Billed again: {bills}.</source>
+        <translation>Acreditadas: {credits}. Cobradas de nuevo: {bills}.</translation>
+    </message>
+</context>
+<context>
     <name>BillsPage</name>
     <message>
         <source>Orders to bill</source>
@@ -1374,6 +1417,25 @@
     </message>
 </context>
 <context>
+    <name>BoxDialog</name>
+    <message>
+        <source>&amp;Keep</source>
+        <translation>&amp;Guardar</translation>
+    </message>
+    <message>
+        <source>&amp;Leave it</source>
+        <translation>&amp;Dejarlo</translation>
+    </message>
+    <message>
+        <source>&amp;Box</source>
+        <translation>&amp;Caja</translation>
+    </message>
+    <message>
+        <source>&amp;Freezer or locker</source>
+        <translation>C&amp;ongelador o casillero</translation>
+    </message>
+</context>
+<context>
     <name>CalendarDays</name>
     <message>
         <source>Closed</source>
@@ -1933,6 +1995,10 @@
         <source>Handed over.</source>
         <translation>Entregada.</translation>
     </message>
+    <message>
+        <source>Some of it is handed over; the rest waits for another pick-up.</source>
+        <translation>Una parte está entregada; lo demás espera otra entrega.</translation>
+    </message>
 </context>
 <context>
     <name>CrashReport</name>
@@ -2138,6 +2204,97 @@
     <message>
         <source>Steelyard reads days like 12/3, Dec 3, friday, tomorrow or +7; it can&apos;t read “{text}”.</source>
         <translation>Steelyard lee días como 12/3, Dec 3, friday, tomorrow o +7; no puede leer “{text}”.</translation>
+    </message>
+</context>
+<context>
+    <name>DayBillsDialog</name>
+    <message>
+        <source>Bills of all that is ready</source>
+        <translation>Cuentas de todo lo listo</translation>
+    </message>
+    <message>
+        <source>Look them over, then issue them in one go. A line that waits comes on a bill of its own later. An issued bill is never changed.</source>
+        <translation>Revíselas y emítalas de una vez. Una línea que espera va después en su propia cuenta. Una cuenta emitida no se cambia nunca.</translation>
+    </message>
+    <message>
+        <source>Bills to issue</source>
+        <translation>Cuentas por emitir</translation>
+    </message>
+    <message>
+        <source>C&amp;lose</source>
+        <translation>C&amp;errar</translation>
+    </message>
+    <message>
+        <source>Sho&amp;w what was issued (F9)</source>
+        <translation>&amp;Ver lo emitido (F9)</translation>
+    </message>
+    <message>
+        <source>To issue: {count}, {total}.</source>
+        <translation>Por emitir: {count}, {total}.</translation>
+    </message>
+    <message>
+        <source>Issued: {count}, {total}.</source>
+        <translation>Emitidas: {count}, {total}.</translation>
+    </message>
+    <message>
+        <source>&amp;Issue {count} (Ctrl+Enter)</source>
+        <translation>E&amp;mitir {count} (Ctrl+Enter)</translation>
+    </message>
+    <message>
+        <source>&amp;Take it in again (Space)</source>
+        <translation>Volver a &amp;incluir (Espacio)</translation>
+    </message>
+    <message>
+        <source>Leave it &amp;out (Space)</source>
+        <translation>&amp;Dejar fuera (Espacio)</translation>
+    </message>
+    <message>
+        <source>Not issued: {count}. The list says why.</source>
+        <translation>No emitidas: {count}. La lista dice por qué.</translation>
+    </message>
+    <message>
+        <source>Stopped. What was issued by then stays issued.</source>
+        <translation>Detenido. Lo emitido hasta entonces queda emitido.</translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation>Orden</translation>
+    </message>
+    <message>
+        <source>Payer</source>
+        <translation>Quien paga</translation>
+    </message>
+    <message>
+        <source>Bill</source>
+        <translation>Cuenta</translation>
+    </message>
+    <message>
+        <source>Waits</source>
+        <translation>Espera</translation>
+    </message>
+    <message>
+        <source>Lines</source>
+        <translation>Líneas</translation>
+    </message>
+    <message>
+        <source>Total</source>
+        <translation>Total</translation>
+    </message>
+    <message>
+        <source>issued, no. {number}</source>
+        <translation>emitida, n.º {number}</translation>
+    </message>
+    <message>
+        <source>can&apos;t be issued</source>
+        <translation>no se puede emitir</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation>fuera</translation>
+    </message>
+    <message>
+        <source>to issue</source>
+        <translation>por emitir</translation>
     </message>
 </context>
 <context>
@@ -2761,12 +2918,40 @@
         <translation>&amp;Por qué sale sin pagar</translation>
     </message>
     <message>
-        <source>Packages made</source>
-        <translation>Paquetes hechos</translation>
+        <source>Packages that are here</source>
+        <translation>Paquetes que están aquí</translation>
+    </message>
+    <message>
+        <source>&amp;Stays for later (Space)</source>
+        <translation>&amp;Queda para después (Espacio)</translation>
+    </message>
+    <message>
+        <source>&amp;Box and place… (F8)</source>
+        <translation>&amp;Caja y lugar… (F8)</translation>
+    </message>
+    <message>
+        <source>Sli&amp;p to sign (Ctrl+P)</source>
+        <translation>Papel para &amp;firmar (Ctrl+P)</translation>
+    </message>
+    <message>
+        <source>Nothing leaves: choose what is fetched now.</source>
+        <translation>No sale nada: elija lo que se llevan ahora.</translation>
+    </message>
+    <message>
+        <source>Another station has handed some of it over: look again.</source>
+        <translation>Otra estación ya entregó una parte: mire de nuevo.</translation>
     </message>
     <message>
         <source>It isn&apos;t ready, or another station has changed it: look again.</source>
         <translation>No está lista, u otra estación la cambió: mire otra vez.</translation>
+    </message>
+    <message>
+        <source>Comes later: {what}.</source>
+        <translation>Viene después: {what}.</translation>
+    </message>
+    <message>
+        <source>Some of it was fetched before.</source>
+        <translation>Una parte ya se entregó antes.</translation>
     </message>
     <message>
         <source>No bill yet.</source>
@@ -2779,6 +2964,22 @@
     <message>
         <source>Package</source>
         <translation>Paquete</translation>
+    </message>
+    <message>
+        <source>Box, place</source>
+        <translation>Caja, lugar</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Ahora</translation>
+    </message>
+    <message>
+        <source>stays</source>
+        <translation>queda</translation>
+    </message>
+    <message>
+        <source>leaves</source>
+        <translation>sale</translation>
     </message>
     <message>
         <source>Packages</source>
@@ -4372,6 +4573,21 @@
     </message>
 </context>
 <context>
+    <name>ProgressStrip</name>
+    <message>
+        <source>Sto&amp;p</source>
+        <translation>Det&amp;ener</translation>
+    </message>
+    <message>
+        <source>How far it is</source>
+        <translation>Avance</translation>
+    </message>
+    <message>
+        <source>{done} of {all}</source>
+        <translation>{done} de {all}</translation>
+    </message>
+</context>
+<context>
     <name>PutMeatIn</name>
     <message>
         <source>Put meat into batch {number}</source>
@@ -5061,6 +5277,69 @@
     <message>
         <source>Say which line.</source>
         <translation>Diga qué línea.</translation>
+    </message>
+</context>
+<context>
+    <name>ScaleDialog</name>
+    <message>
+        <source>Weight corrected after the bill</source>
+        <translation>Peso corregido después de la cuenta</translation>
+    </message>
+    <message>
+        <source>Bills that no longer agree with the scale</source>
+        <translation>Cuentas que ya no coinciden con la báscula</translation>
+    </message>
+    <message>
+        <source>A weight was corrected after these lines were billed. Their bills are credited whole and issued again at the weights that stand now.</source>
+        <translation>Se corrigió un peso después de cobrar estas líneas. Sus cuentas se acreditan enteras y se emiten de nuevo con los pesos vigentes.</translation>
+    </message>
+    <message>
+        <source>&amp;Credit and bill again</source>
+        <translation>&amp;Acreditar y cobrar de nuevo</translation>
+    </message>
+    <message>
+        <source>&amp;Leave them</source>
+        <translation>&amp;Dejarlas</translation>
+    </message>
+    <message>
+        <source>Lines that differ</source>
+        <translation>Líneas que difieren</translation>
+    </message>
+    <message>
+        <source>&amp;Reason, printed on each credit</source>
+        <translation>&amp;Motivo, impreso en cada crédito</translation>
+    </message>
+    <message>
+        <source>It is being done.</source>
+        <translation>Se está haciendo.</translation>
+    </message>
+    <message>
+        <source>Crediting and billing again.</source>
+        <translation>Acreditando y cobrando de nuevo.</translation>
+    </message>
+    <message>
+        <source>Bill</source>
+        <translation>Cuenta</translation>
+    </message>
+    <message>
+        <source>Payer</source>
+        <translation>Quien paga</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Línea</translation>
+    </message>
+    <message>
+        <source>Billed</source>
+        <translation>Cobrado</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Ahora</translation>
+    </message>
+    <message>
+        <source>Difference</source>
+        <translation>Diferencia</translation>
     </message>
 </context>
 <context>

@@ -1,0 +1,229 @@
+"""The books to look at: lists by days and text, the drawer counted, periods closed, files."""
+
+from collections.abc import Callable, Sequence
+from datetime import date
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QStackedWidget, QWidget
+from shiboken6 import isValid
+
+from desktop.fields import ChoiceField, DateField, TextField
+from desktop.look.space import GROUP, TOGETHER, column, row
+from desktop.office.books_dialogs import DrawerDialog
+from desktop.office.books_lists import BookList, BookLists
+from desktop.panels.buttons import button
+from desktop.panels.heading import Words
+from desktop.tables import RowsModel, Table
+from shared.shop.problems import Refused
+from shared.spreadsheet import csv_text
+
+if TYPE_CHECKING:
+    from desktop.bench import Bench
+
+
+class BooksPage(QWidget):
+    """One list at a time, for days from and to.
+
+    Signals:
+        said: what was done. changed: the books changed.
+    """
+
+    said = Signal(str)
+    changed = Signal()
+
+    def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.bench = bench
+        self.lists = BookLists(bench, self).every()
+        self._rows: list[Any] = []
+        self.which: ChoiceField[int] = ChoiceField(self, required=True)
+        self.start = DateField(bench.today, self)
+        self.end = DateField(bench.today, self)
+        self.wanted = TextField(self)
+        self.status = Words("body", "quiet", self)
+        self.stack = QStackedWidget(self)
+        self.tables: list[Table[Any]] = []
+        for one in self.lists:
+            table: Table[Any] = Table(RowsModel(one.columns), self.stack)
+            self.tables.append(table)
+            self.stack.addWidget(table)
+        self.csv = button(self)
+        self.journal_csv = button(self)
+        self.journal_text = button(self)
+        self.count = button(self)
+        self.close_books = button(self)
+        self._lay_out()
+        self._connect()
+        self.retranslate()
+        self.which.set_value(0)
+        self.start.set_value(bench.today().replace(day=1))
+        self.end.set_value(bench.today())
+
+    def _lay_out(self) -> None:
+        down = column(self, gap=TOGETHER, edge=GROUP)
+        above = row(gap=TOGETHER)
+        for field, part in ((self.which, 2), (self.start, 1), (self.end, 1), (self.wanted, 2)):
+            above.addWidget(field, part)
+        down.addLayout(above)
+        down.addWidget(self.status)
+        down.addWidget(self.stack, 1)
+        below = row(gap=TOGETHER)
+        for each in (self.csv, self.journal_csv, self.journal_text):
+            below.addWidget(each)
+        below.addStretch(1)
+        below.addWidget(self.count)
+        below.addWidget(self.close_books)
+        down.addLayout(below)
+
+    def _connect(self) -> None:
+        for field in (self.which, self.start, self.end):
+            field.committed.connect(self.refresh)
+        self.wanted.changed.connect(self._show)
+        self.csv.clicked.connect(self.save_csv)
+        self.journal_csv.clicked.connect(lambda: self.save_journal(as_csv=True))
+        self.journal_text.clicked.connect(lambda: self.save_journal(as_csv=False))
+        self.count.clicked.connect(self.count_drawer)
+        self.close_books.clicked.connect(self.close_period)
+
+    def retranslate(self) -> None:
+        """Every word of the page."""
+        self.which.set_label(self.tr("&List"))
+        self.which.set_choices([(at, one.name()) for at, one in enumerate(self.lists)])
+        self.start.set_label(self.tr("&From"))
+        self.end.set_label(self.tr("T&o, or as of"))
+        self.wanted.set_label(self.tr("Fi&nd in the list"))
+        self.csv.setText(self.tr("Save as CS&V"))
+        self.journal_csv.setText(self.tr("&Journal as CSV"))
+        self.journal_text.setText(self.tr("Journal as &plain text"))
+        self.count.setText(self.tr("Count the &drawer"))
+        self.close_books.setText(self.tr("&Close a period"))
+        for one, table in zip(self.lists, self.tables, strict=True):
+            table.set_name(one.name())
+
+    def days(self) -> tuple[date, date]:
+        """The days asked for; today where a field is empty or not read."""
+        end = self.end.value() or self.bench.today()
+        return min(self.start.value() or end.replace(month=1, day=1), end), end
+
+    def refresh(self) -> None:
+        """Read the list chosen again, off the window's thread."""
+        at = self.which.value() or 0
+        self.stack.setCurrentIndex(at)
+        self.status.setText(self.tr("Reading the books"))
+        self.bench.work.run(self._read, self.lists[at], *self.days(), then=self._got, key="books")
+
+    def _read(self, one: BookList, start: date, end: date) -> Sequence[object]:
+        with self.bench.store.read() as work:
+            return one.read(work, start, end)
+
+    def _got(self, rows: Sequence[object]) -> None:
+        if not isValid(self):
+            return
+        self._rows = list(rows)
+        self._show()
+
+    def _show(self) -> None:
+        table = self.tables[self.stack.currentIndex()]
+        asked = self.wanted.text().casefold().split()
+        shown = self._rows
+        if asked:
+            shown = [one for one in shown if _has(asked, _cells(table, one))]
+        table.show_rows(shown)
+        self.status.setText(self.tr("{count} rows").format(count=f"{len(shown):,}"))
+
+    def save_csv(self) -> None:
+        """The list as it is shown, as CSV."""
+        table = self.tables[self.stack.currentIndex()]
+        heads = [one.title() for one in table.rows.columns]
+        rows = [_cells(table, one) for one in table.rows.rows()]
+        name = f"{self.lists[self.stack.currentIndex()].key}.csv"
+        path = self.bench.messages.save_where(self.csv.text(), Path.home() / name, "CSV (*.csv)")
+        if path is not None:
+            self._write(path, lambda: csv_text(heads, rows))
+
+    def save_journal(self, *, as_csv: bool) -> None:
+        """The journal of the days asked for."""
+        from desktop.shell.journal import pieces, written
+
+        start, end = self.days()
+        kind = "CSV (*.csv)" if as_csv else "Beancount (*.beancount)"
+        name = f"journal-{start}-{end}.{'csv' if as_csv else 'beancount'}"
+        path = self.bench.messages.save_where(self.tr("Journal"), Path.home() / name, kind)
+        if path is None:
+            return
+
+        def text() -> str:
+            with self.bench.store.read() as work:
+                title = work.shop.details().name or "Steelyard"
+                return "".join(written(pieces(work, start, end), title, as_csv=as_csv))
+
+        self._write(path, text)
+
+    def _write(self, path: Path, text: Callable[[], str]) -> None:
+        def write() -> str:
+            try:
+                path.write_text(text(), encoding="utf-8", newline="")
+            except OSError as fault:
+                return fault.strerror or str(fault)
+            return ""
+
+        def told(fault: str) -> None:
+            if fault:
+                self.bench.messages.tell(self.tr("The file was not written"), fault)
+            else:
+                self.said.emit(self.tr("Written: {path}").format(path=path))
+
+        self.bench.work.run(write, then=told)
+
+    def count_drawer(self) -> None:
+        """Ask what is in the drawer and keep it beside what the books expect."""
+        with self.bench.store.read() as work:
+            expected = work.ledger.in_drawer()
+        self.dialog = DrawerDialog(self.bench, expected, self)
+        self.dialog.accepted.connect(self._counted)
+        self.dialog.open()
+
+    def _counted(self) -> None:
+        self.said.emit(self.tr("The drawer is counted"))
+        self.changed.emit()
+        self.which.set_value(3)
+        self.refresh()
+
+    def close_period(self) -> None:
+        """Close the books through the last day asked for, for good."""
+        end, ask = self.end.value(), self.bench.messages
+        title = self.tr("Close a period")
+        if end is None:
+            self.end.complain(self.tr("Say the last day to be closed."))
+            return
+        text = self.tr("Nothing can be dated {day} or before any more. It never opens again.")
+        if not ask.ask(title, text.format(day=end), self.tr("Close it"), self.tr("Leave it open")):
+            return
+        with self.bench.store.work(self.bench.person, self.bench.station) as work:
+            done = work.periods.close(end)
+            if not isinstance(done, Refused):
+                work.commit()
+        if isinstance(done, Refused):
+            self.end.complain(
+                self.tr("Only a day that is over can be closed.")
+                if done.code == "not_over"
+                else self.tr("That day is closed already.")
+            )
+            return
+        self.said.emit(self.tr("Closed through {day}").format(day=end))
+        self.changed.emit()
+        self.refresh()
+
+
+def _cells(table: Table[Any], one: object) -> list[str]:
+    shown = [each.show(one) for each in table.rows.columns]
+    return [
+        cell if isinstance(cell, str) else f"{cell.number} {cell.unit}".strip() for cell in shown
+    ]
+
+
+def _has(asked: list[str], cells: list[str]) -> bool:
+    said = " ".join(cells).casefold()
+    return all(word in said for word in asked)

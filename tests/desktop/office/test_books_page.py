@@ -1,0 +1,81 @@
+"""The drawer is counted with its reason and found in the list; lists and journal are written."""
+
+from pathlib import Path
+
+from pytestqt.qtbot import QtBot
+
+from db.store import Store
+from desktop.bench import Bench
+from desktop.office.place import OfficePlace
+from shared.shop.people import SignedOn
+from tests.desktop.audit import unnamed
+from tests.desktop.office.test_place import opened
+from tests.desktop.recorded_messages import RecordedMessages
+
+
+def page(qtbot: QtBot, bench: Bench) -> OfficePlace:
+    place: OfficePlace = opened(qtbot, bench)
+    place.tabs.setCurrentWidget(place.books)
+    settled(qtbot, bench)
+    return place
+
+
+def settled(qtbot: QtBot, bench: Bench) -> None:
+    qtbot.waitUntil(lambda: not bench.work.busy())
+
+
+def test_a_count_that_differs_needs_its_reason_and_is_listed(qtbot: QtBot, bench: Bench) -> None:
+    place = page(qtbot, bench)
+    books = place.books
+    assert unnamed(books) == []
+    books.count_drawer()
+    books.dialog.counted.set_value(500)
+    assert "$5.00" in books.dialog.attempt()
+    books.dialog.reason.set_value("change from home")
+    books.dialog.try_it()
+    settled(qtbot, bench)
+    (row,) = books.tables[3].rows.rows()
+    assert (row.expected_cents, row.counted_cents, row.difference) == (0, 500, 500)
+    books.wanted.set_text("nothing like it")
+    books._show()
+    assert list(books.tables[3].rows.rows()) == []
+
+
+def test_who_owes_is_saved_with_formulas_made_safe_and_the_journal_beside_it(
+    qtbot: QtBot,
+    bench: Bench,
+    store: Store,
+    messages: RecordedMessages,
+    signed: SignedOn,
+    tmp_path: Path,
+) -> None:
+    from shared.shop.customers import Customer
+
+    with store.work(signed.person, signed.station) as work:
+        customer = work.customers.add(Customer(name="=Berg"))
+        assert isinstance(customer, Customer)
+        work.ledger.open_with("receivable", 2000, customer_id=customer.id)
+        work.commit()
+    place = page(qtbot, bench)
+    books = place.books
+    books.refresh()
+    settled(qtbot, bench)
+    messages.answers += [tmp_path / "owed.csv", tmp_path / "journal.beancount"]
+    books.save_csv()
+    settled(qtbot, bench)
+    assert "'=Berg" in (tmp_path / "owed.csv").read_text("utf-8")
+    books.save_journal(as_csv=False)
+    settled(qtbot, bench)
+    assert "Assets:Receivable" in (tmp_path / "journal.beancount").read_text("utf-8")
+
+
+def test_only_a_day_that_is_over_is_closed(
+    qtbot: QtBot, bench: Bench, messages: RecordedMessages
+) -> None:
+    place = page(qtbot, bench)
+    books = place.books
+    messages.answers.append(True)
+    books.close_period()
+    assert books.bench.store is bench.store
+    with bench.store.read() as work:
+        assert work.periods.all() == ()
