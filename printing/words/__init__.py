@@ -25,7 +25,9 @@ SHARED_DOMAINS = (
     "rail",
     "block",
     "calendar",
-    "labels", "boxes")
+    "labels",
+    "boxes",
+)
 _HERE = Path(__file__).parent
 
 _Entry = tuple[str, str]
