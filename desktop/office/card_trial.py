@@ -1,7 +1,8 @@
 """Lots of some days as they would be billed, to try a rate card on them."""
 
+from collections.abc import Callable, Iterable
 from datetime import date
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from desktop.office.billing import read_billing
 from shared.billing.lot import BilledLot
@@ -15,24 +16,27 @@ if TYPE_CHECKING:
 MOST_LOTS = 500
 
 
-def trial_of(store: "Store", new: "RateCard", start: date, end: date) -> Trial:
-    """The card tried on the lots of some days; `end` is within.
+Over = Callable[[list[Any]], Iterable[Any]]
+
+
+def trial_of(store: "Store", new: "RateCard", start: date, end: date, over: Over = iter) -> Trial:
+    """The card tried on the lots of some days; `end` is within. `over` may tell or stop it.
 
     Last month's animals are some hundred lots at a hundredth of a second each: run it by
     `bench.work`.
     """
     with store.read() as work:
         cards = work.rates.all()
-    return try_card(new, cards, lots_of(store, start, end))
+    return try_card(new, cards, lots_of(store, start, end, over))
 
 
-def lots_of(store: "Store", start: date, end: date) -> tuple[TriedLot, ...]:
+def lots_of(store: "Store", start: date, end: date, over: Over = iter) -> tuple[TriedLot, ...]:
     """The lots of some days that can be billed, cancelled ones left out."""
     with store.read() as work:
         rows = work.lots.list(start=start, end=end, limit=MOST_LOTS)
         first = [(row.id, work.orders.of_lot(row.id)) for row in rows]
     found: list[TriedLot] = []
-    for _, orders in first:
+    for _, orders in over(first):
         billing = read_billing(store, orders[0].id) if orders else None
         if billing is not None and isinstance(billing.billed, BilledLot):
             groups = _groups(store, billing.lot)

@@ -1,185 +1,303 @@
-"""A new rate card: its name, the day it holds from, and a rate for each usual charge."""
+"""A new rate card: name, day, animals and customers, and every charge's rate in a list."""
 
-from collections.abc import Callable
-from dataclasses import dataclass, replace
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import replace
+from datetime import date
 from fractions import Fraction
-from typing import TYPE_CHECKING, Literal, cast
+from typing import TYPE_CHECKING, Literal
 
+from PySide6.QtCore import QObject, Qt
+from PySide6.QtGui import QKeyEvent, QKeySequence, QShortcut
 from PySide6.QtWidgets import QWidget
 
-from desktop.fields import ChoiceField, DateField, FormDialog, MoneyField, RateField, TextField
+from desktop.fields import ChoiceField, DateField, FormDialog, RateField, TextField
+from desktop.fields.dates import date_text
+from desktop.look.space import GROUP, TOGETHER, column, row
+from desktop.office.card_problems import doubts
+from desktop.office.charge_columns import charge_columns
+from desktop.office.charge_dialog import ChargeDialog
+from desktop.office.late_dialog import LateDialog
 from desktop.office.money_words import charge_words, complaint
-from shared.billing.rates import AppliesTo, Basis, Charge, RateCard, check_card
+from desktop.office.usual_charges import usual_charges
+from desktop.panels.buttons import button
+from desktop.tables import RowsModel, Table
+from shared.billing.rates import Charge, LateTerms, RateCard, check_card
 from shared.carcass.anatomy import species
 
 if TYPE_CHECKING:
+    from PySide6.QtCore import QEvent
+
     from desktop.bench import Bench
+    from shared.carcass.carcass import Regime
 
-
-@dataclass(frozen=True, slots=True)
-class Usual:
-    """A charge the form has a field for; `finishes` are the finishes it is charged on."""
-
-    code: str
-    basis: Basis
-    finishes: tuple[str, ...] = ()
-    asked: bool = False
-
-
-USUAL = (
-    Usual("kill", "per_head"),
-    Usual("cut_and_wrap", "per_lb_hot"),
-    Usual("cure_and_smoke", "per_lb_finished", ("cured_smoked", "fully_cooked", "cured")),
-    Usual("smoke", "per_lb_finished", ("smoked",)),
-    Usual("slice", "per_lb_finished", ("sliced",)),
-    Usual("sausage", "per_lb_finished", ("seasoned",)),
-    Usual("links", "per_lb_finished", ("links",)),
-    Usual("patties", "per_lb_finished", ("patties",)),
-    Usual("tenderize", "per_lb_finished", ("tenderized", "cubed")),
-    Usual("package", "per_package"),
-    Usual("disposal", "per_head"),
-    Usual("delivery", "flat", asked=True),
-)
-HANGING: tuple[Basis, ...] = ("per_lb_hot", "per_lb_chilled")
+Keep = Callable[[RateCard], None]
+Try = Callable[[RateCard, QWidget], object]
 
 
 class RateCardDialog(FormDialog):
-    """Asks for a card, begun from `start`; `keep` stores it. A field left empty is no charge."""
+    """Begun from `start`; `keep` stores it, `try_card` shows it on last month's animals.
+
+    A charge left at nothing without steps isn't on the card. `cards` are those in use: holes in
+    their dates with this one are said once before it is kept.
+    """
 
     def __init__(
         self,
         bench: "Bench",
         start: RateCard | None,
-        keep: Callable[[RateCard], None],
+        cards: Sequence[RateCard],
+        keep: Keep,
+        try_card: Try,
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent, columns=3)
         self.bench = bench
-        self._keep = keep
+        self._cards, self._keep, self._try = cards, keep, try_card
         self._start = start
-        self.name = TextField(self, required=True)
-        self.holds_from = DateField(bench.today, self, required=True)
-        self.species: ChoiceField[str] = ChoiceField(self, required=True)
-        self.kill_falls_to: ChoiceField[str] = ChoiceField(self, required=True)
-        self.cut_basis: ChoiceField[Basis] = ChoiceField(self, required=True)
-        self.cut_minimum = MoneyField(self)
-        self.rates = {usual.code: RateField(self) for usual in USUAL}
-        for field in (self.name, self.holds_from, self.species):
-            self.grid.add(field)
-        for field in (self.kill_falls_to, self.cut_basis, self.cut_minimum):
-            self.grid.add(field)
-        for field in self.rates.values():
-            self.grid.add(field)
+        self._late = start.late if start is not None else None
+        self._warned = ""
+        self.rows: list[Charge] = self._first_rows()
+        self._build()
         self.retranslate()
         self._begin()
 
+    def _first_rows(self) -> list[Charge]:
+        mine = list(self._start.charges) if self._start is not None else []
+        known = {one.code for one in mine}
+        return [*mine, *(one for one in usual_charges() if one.code not in known)]
+
+    def _build(self) -> None:
+        self.name = TextField(self, required=True)
+        self.holds_from = DateField(self.bench.today, self, required=True)
+        self.species: ChoiceField[str] = ChoiceField(self, required=True)
+        self.regime: ChoiceField[Regime | Literal[""]] = ChoiceField(self, required=True)
+        self.group = TextField(self)
+        for field in (self.name, self.holds_from, self.species, self.regime, self.group):
+            self.grid.add(field)
+        self.table: Table[Charge] = Table(
+            RowsModel(charge_columns(self, self.bench)), self, sortable=False
+        )
+        self.table.setMinimumSize(820, 232)
+        self.rate = RateField(self)
+        self.more = button(self)
+        self.other = button(self)
+        self.late = button(self)
+        self.tried = button(self)
+        below = QWidget(self)
+        down = column(below, gap=TOGETHER)
+        down.addWidget(self.table)
+        across = row(gap=GROUP)
+        across.addWidget(self.rate, 1)
+        for one in (self.more, self.other, self.late, self.tried):
+            across.addWidget(one, 0, Qt.AlignmentFlag.AlignBottom)
+        down.addLayout(across)
+        self.add_below(below)
+        self._connect()
+
+    def _connect(self) -> None:
+        self.table.moved.connect(self._moved)
+        self.table.picked.connect(lambda _row: self.rate.focus())
+        self.rate.line.installEventFilter(self)
+        for one, keys, slot in (
+            (self.more, "F2", self.change),
+            (self.other, "Ctrl+N", self.add),
+            (self.late, "F6", self.ask_late),
+            (self.tried, "F7", self.try_it_out),
+        ):
+            one.clicked.connect(slot)
+            one.setAutoDefault(False)
+            QShortcut(QKeySequence(keys), self).activated.connect(slot)
+
     def _begin(self) -> None:
-        """What the chosen card says, to be typed over."""
-        self.holds_from.set_value(self.bench.today())
-        self.kill_falls_to.set_value("owner")
-        self.cut_basis.set_value("per_lb_hot")
-        self.species.set_value("")
         card = self._start
-        if card is None:
-            return
-        self.name.set_value(card.name)
-        if len(card.species) == 1:
-            self.species.set_value(card.species[0])
-        for charge in card.charges:
-            if charge.code in self.rates:
-                self.rates[charge.code].set_value(charge.rate)
-            if charge.code == "kill":
-                self.kill_falls_to.set_value(charge.falls_to)
-            if charge.code == "cut_and_wrap":
-                self.cut_basis.set_value(charge.basis if charge.basis in HANGING else HANGING[0])
-                self.cut_minimum.set_value(charge.minimum or None)
+        self.holds_from.set_value(self.bench.today())
+        self.species.set_value("")
+        self.regime.set_value("")
+        if card is not None:
+            self.name.set_value(card.name)
+            self.species.set_value(card.species[0] if len(card.species) == 1 else "")
+            self.regime.set_value(card.regime)
+            self.group.set_value(card.group)
+        self.table.show_rows(self.rows)
+        self.table.choose(0)
 
     def retranslate(self) -> None:
         words = self.bench.words
         self.set_words(
             self.tr("New rate card"),
-            self.tr("Leave empty what the shop doesn't charge."),
-            self.tr("&Keep card"),
+            self.tr("Type each rate and press Enter. What is left empty isn't charged."),
+            self.tr("&Keep card (Ctrl+Enter)"),
             self.tr("&Leave it"),
         )
         self.name.set_label(self.tr("&Name"))
         self.holds_from.set_label(self.tr("&Holds from"))
         self.species.set_label(self.tr("&For"))
         every = [(one, words.name(one, f"species.{one}")) for one in species()]
-        self.species.set_choices([("", self.tr("all animals")), *every])
-        self.kill_falls_to.set_label(self.tr("Kill is &paid by"))
-        self.kill_falls_to.set_choices(
-            [("owner", self.tr("the owner")), ("producer", self.tr("the producer"))]
+        self.species.set_choices([("", self._all_animals()), *every])
+        self.regime.set_label(self.tr("&Killed"))
+        self.regime.set_choices(
+            [
+                ("", self.tr("inspected or custom")),
+                ("inspected", self.tr("under inspection")),
+                ("custom", self.tr("custom")),
+            ]
         )
-        self.cut_basis.set_label(self.tr("&Cut and wrap goes by"))
-        self.cut_basis.set_choices([(one, words.say(f"bills.basis_{one}")) for one in HANGING])
-        self.cut_minimum.set_label(self.tr("Cut and wrap, lea&st an animal"))
-        for usual in USUAL:
-            name = charge_words(usual.code, words)
-            basis = words.say(f"bills.basis_{usual.basis}")
-            if usual.code == "cut_and_wrap":
-                basis = self.tr("per lb hanging")
-            self.rates[usual.code].set_label(f"{name}, {basis}")
+        self.group.set_label(self.tr("Only for customers of &group"))
+        self.table.set_name(self.tr("Charges of the card"))
+        self.more.setText(self.tr("All a&bout it… (F2)"))
+        self.other.setText(self.tr("&Other charge… (Ctrl+N)"))
+        self.late.setText(self.tr("L&ate payment… (F6)"))
+        self.tried.setText(self.tr("&Try it… (F7)"))
 
-    def attempt(self) -> str:
-        name, day = self.name.value(), self.holds_from.value()
+    def _all_animals(self) -> str:
+        card = self._start
+        if card is None or len(card.species) < 2:
+            return self.tr("all animals")
+        return ", ".join(self.bench.words.name(one, f"species.{one}") for one in card.species)
+
+    def eventFilter(self, watched: QObject, event: "QEvent") -> bool:
+        """Enter in the rate goes on to the next charge; up and down go along the list."""
+        if watched is self.rate.line and isinstance(event, QKeyEvent):
+            press = event.type() is QKeyEvent.Type.KeyPress
+            plain = not event.modifiers() & Qt.KeyboardModifier.ControlModifier
+            steps = {
+                Qt.Key.Key_Return: 1,
+                Qt.Key.Key_Enter: 1,
+                Qt.Key.Key_Down: 1,
+                Qt.Key.Key_Up: -1,
+            }
+            step = steps.get(Qt.Key(event.key()))
+            if step is not None and plain:
+                if press and self.take_rate():
+                    self.table.choose(max(self.table.currentIndex().row() + step, 0))
+                return True
+        return super().eventFilter(watched, event)
+
+    def _moved(self, charge: Charge | None) -> None:
+        if charge is None:
+            return
+        said = charge_words(charge.code, self.bench.words, charge.name)
+        basis = self.bench.words.say(f"bills.basis_{charge.basis}")
+        self.rate.set_label(self.tr("&Rate: {charge}, {basis}").format(charge=said, basis=basis))
+        self.rate.set_value(charge.rate or None)
+        self.rate.line.selectAll()
+
+    def take_rate(self) -> bool:
+        """Take the rate typed for the chosen charge; complain at the field where it can't be."""
+        charge = self.table.chosen()
+        if charge is None:
+            return True
+        if self.rate.show_problem():
+            return False
+        taken = replace(charge, rate=self.rate.value() or Fraction(0))
+        card = RateCard("one", "one", self.bench.today(), charges=(taken,))
+        problems = [one for one in check_card(card) if one.code.startswith("rate_")]
+        if problems:
+            self.rate.complain(complaint(problems[0]))
+            return False
+        self._put(charge, taken)
+        return True
+
+    def _put(self, before: Charge | None, now: Charge) -> None:
+        if before is None:
+            self.rows.append(now)
+        elif before != now:
+            self.rows[self.rows.index(before)] = now
+        else:
+            return
+        self.table.show_rows(self.rows, now)
+
+    def change(self) -> None:
+        """All about the chosen charge."""
+        charge = self.table.chosen()
+        if charge is not None and self.take_rate():
+            self._ask(self.table.chosen())
+
+    def add(self) -> None:
+        """A charge that isn't in the list."""
+        self._ask(None)
+
+    def _ask(self, charge: Charge | None) -> None:
+        others = {one.code for one in self.rows if charge is None or one.code != charge.code}
+        self.charge_dialog = ChargeDialog(
+            self.bench, charge, others, lambda now: self._put(charge, now), self
+        )
+        self.charge_dialog.open()
+
+    def ask_late(self) -> None:
+        """Interest on late payment."""
+        self.late_dialog = LateDialog(self._late, self._set_late, self)
+        self.late_dialog.open()
+
+    def _set_late(self, terms: LateTerms | None) -> None:
+        self._late = terms
+
+    def card(self) -> RateCard | None:
+        """The card as it stands; None where something can't be taken, which is then complained."""
+        if not self.take_rate():
+            self.rate.focus()
+            return None
+        if not self.grid.show_problems():
+            return None
+        name, day, chosen = self.name.value(), self.holds_from.value(), self.species.value()
         if name is None or day is None:
-            return self.tr("Say the card's name and day.")
-        chosen = self.species.value()
-        card = RateCard(
+            return None
+        several = self._start.species if self._start is not None else ()
+        return RateCard(
             code=name.casefold().replace(" ", "-"),
             name=name,
             holds_from=day,
-            species=(chosen,) if chosen else (),
-            charges=(*self._charges(), *self._others()),
+            species=(chosen,) if chosen else several if len(several) > 1 else (),
+            regime=self.regime.value() or "",
+            group=self.group.value() or "",
+            charges=tuple(one for one in self.rows if one.rate or one.steps),
+            late=self._late,
         )
+
+    def try_it_out(self) -> None:
+        """Show the card as it stands on last month's animals."""
+        self.refuse("")
+        card = self.card()
+        if card is not None and self._can(card):
+            self._try(card, self)
+
+    def _can(self, card: RateCard) -> bool:
         if not card.charges:
-            return self.tr("Say at least one rate.")
+            self.refuse(self.tr("Say at least one rate."))
+            return False
         problems = check_card(card)
         for problem in problems:
-            field = self.rates.get(problem.data.get("charge", ""))
-            if field is None:
-                return complaint(problem)
-            field.complain(complaint(problem))
-        if not problems:
-            self._keep(card)
+            self.refuse(complaint(problem))
+            code = problem.data.get("charge", "")
+            at = [place for place, one in enumerate(self.rows) if one.code == code]
+            if at:
+                self.table.choose(at[0])
+        return not problems
+
+    def attempt(self) -> str:
+        card = self.card()
+        if card is None or not self._can(card):
+            return self.refusal.text() or self.rate.problem()
+        said = doubts(card, self._cards, self.bench.today(), self._doubt)
+        if said and said != self._warned:
+            self._warned = said
+            return said + " " + self.tr("Keep it again if that is meant.")
+        self._keep(card)
         return ""
 
-    def _charges(self) -> list[Charge]:
-        found: list[Charge] = []
-        for usual in USUAL:
-            rate = self.rates[usual.code].value()
-            if rate is not None:
-                found.append(self._charge(usual, rate))
-        return found
-
-    def _charge(self, usual: Usual, rate: Fraction) -> Charge:
-        """The charge as the card it began from has it, else the usual one, at the new rate."""
-        before = next(
-            (one for one in self._start.charges if one.code == usual.code)
-            if self._start is not None
-            else iter(()),
-            Charge(
-                usual.code,
-                usual.basis,
-                rate,
-                applies_to=AppliesTo(finishes=usual.finishes),
-                asked=usual.asked,
-            ),
+    def _doubt(self, code: str, data: Mapping[str, str]) -> str:
+        """A hole in the dates, or two cards from one day, in a sentence."""
+        language = self.bench.words.language
+        days = {
+            key: date_text(date.fromisoformat(data[key]), language)
+            for key in ("start", "end", "day")
+            if key in data
+        }
+        if code == "two_cards":
+            return self.tr(
+                "{other} holds for the same animals from {day} too; the one kept last is used."
+            ).format(other=data["other"], **days)
+        name = self.bench.words.name(data["species"], f"species.{data['species']}")
+        return self.tr("No card holds for {animal} from {start} to {end}.").format(
+            animal=name, **days
         )
-        found = replace(before, rate=rate)
-        if usual.code == "kill":
-            payer = self.kill_falls_to.value() or "owner"
-            found = replace(found, falls_to=cast("Literal['owner', 'producer']", payer))
-        if usual.code == "cut_and_wrap":
-            found = replace(found, minimum=self.cut_minimum.value() or 0)
-            if found.basis in HANGING:
-                found = replace(found, basis=self.cut_basis.value() or found.basis)
-        return found
-
-    def _others(self) -> tuple[Charge, ...]:
-        """Charges of the card it began from that the form has no field for: they stay."""
-        card = self._start
-        if card is None:
-            return ()
-        return tuple(one for one in card.charges if one.code not in self.rates)

@@ -1,6 +1,5 @@
 """Rate cards: every card with its charges, and a new card from a day on."""
 
-from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
@@ -9,13 +8,13 @@ from PySide6.QtWidgets import QWidget
 
 from desktop.fields.dates import date_text
 from desktop.look.space import GROUP, TOGETHER, column, row
-from desktop.office.money_words import charge_words
+from desktop.office.charge_columns import charge_columns
 from desktop.office.rate_card_dialog import RateCardDialog
+from desktop.office.trial_dialog import TrialDialog
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words
 from desktop.tables import Column, Figure, RowsModel, Table
 from shared.billing.rates import Charge, RateCard
-from shared.money import money_text, rate_text
 
 if TYPE_CHECKING:
     from desktop.bench import Bench
@@ -39,18 +38,24 @@ class RatesPage(QWidget):
         top = row(gap=TOGETHER)
         self.lead = Words("body", "quiet", self).wrapped()
         self.new = button(self, main=True)
+        self.tried = button(self)
         top.addWidget(self.lead, 1)
+        top.addWidget(self.tried)
         top.addWidget(self.new)
         down.addLayout(top)
         self.cards: Table[RateCard] = Table(RowsModel(self._card_columns()), self)
-        self.charges: Table[Charge] = Table(RowsModel(self._charge_columns()), self, sortable=False)
+        self.charges: Table[Charge] = Table(
+            RowsModel(charge_columns(self, bench)), self, sortable=False
+        )
         down.addWidget(self.cards, 2)
         down.addWidget(self.charges, 3)
         self.cards.moved.connect(self._moved)
         self.new.clicked.connect(self.new_card)
-        shortcut = QShortcut(QKeySequence("Ctrl+N"), self)
-        shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
-        shortcut.activated.connect(self.new_card)
+        self.tried.clicked.connect(self.try_chosen)
+        for keys, slot in (("Ctrl+N", self.new_card), ("F7", self.try_chosen)):
+            shortcut = QShortcut(QKeySequence(keys), self)
+            shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+            shortcut.activated.connect(slot)
         self.retranslate()
 
     def retranslate(self) -> None:
@@ -59,6 +64,7 @@ class RatesPage(QWidget):
             self.tr("A card never changes. New rates are a new card that holds from a later day.")
         )
         self.new.setText(self.tr("&New card… (Ctrl+N)"))
+        self.tried.setText(self.tr("&Try it on last month… (F7)"))
         self.cards.set_name(self.tr("Rate cards"))
         self.charges.set_name(self.tr("Charges of the card"))
 
@@ -71,8 +77,25 @@ class RatesPage(QWidget):
 
     def new_card(self) -> None:
         """Ask for a new card, begun from the chosen one."""
-        self.dialog = RateCardDialog(self.bench, self.cards.chosen(), self._keep, self)
+        self.dialog = RateCardDialog(
+            self.bench,
+            self.cards.chosen(),
+            self.cards.rows.rows(),
+            self._keep,
+            self._try,
+            self,
+        )
         self.dialog.open()
+
+    def try_chosen(self) -> None:
+        """Try the chosen card on last month's animals."""
+        card = self.cards.chosen()
+        if card is not None:
+            self._try(card, self)
+
+    def _try(self, card: RateCard, over: QWidget) -> None:
+        self.trial = TrialDialog(self.bench, card, over)
+        self.trial.open()
 
     def _keep(self, card: RateCard) -> None:
         with self.bench.store.work(self.bench.person, self.bench.station) as work:
@@ -87,6 +110,7 @@ class RatesPage(QWidget):
         self.refresh()
 
     def _moved(self, card: RateCard | None) -> None:
+        self.tried.setEnabled(card is not None)
         self.charges.show_rows(list(card.charges) if card is not None else [])
 
     def _card_columns(self) -> list[Column[RateCard]]:
@@ -114,48 +138,3 @@ class RatesPage(QWidget):
         if not card.species:
             return self.tr("all animals")
         return ", ".join(self.bench.words.name(one, f"species.{one}") for one in card.species)
-
-    def _charge_columns(self) -> list[Column[Charge]]:
-        return [
-            Column(
-                "what",
-                lambda: self.tr("Charge"),
-                lambda one: charge_words(one.code, self.bench.words, one.name),
-                stretch=True,
-            ),
-            Column(
-                "basis",
-                lambda: self.tr("Charged"),
-                lambda one: self.bench.words.say(f"bills.basis_{one.basis}"),
-                width=200,
-            ),
-            Column(
-                "rate",
-                lambda: self.tr("Rate"),
-                lambda one: Figure(_shown(one.rate)),
-                kind="figure",
-                width=110,
-            ),
-            Column(
-                "minimum",
-                lambda: self.tr("Minimum"),
-                lambda one: Figure(money_text(one.minimum) if one.minimum else ""),
-                kind="figure",
-                width=110,
-            ),
-            Column(
-                "falls_to",
-                lambda: self.tr("Paid by"),
-                lambda one: (
-                    self.tr("the producer") if one.falls_to == "producer" else self.tr("the owner")
-                ),
-                width=140,
-            ),
-        ]
-
-
-def _shown(rate: Fraction) -> str:
-    try:
-        return rate_text(rate)
-    except ValueError:
-        return ""

@@ -1,10 +1,8 @@
 """The Office: a half hog's bill to the cent, paid and closed; rates, shop and credits."""
 
-from datetime import date
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
-import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from pytestqt.qtbot import QtBot
@@ -169,45 +167,6 @@ def test_without_a_card_the_page_says_what_to_do(
     place = opened(qtbot, bench)
     assert "No rate card" in place.bills.side.said.text()
     assert not place.bills.side.issue.isEnabled()
-
-
-def test_a_new_card_is_kept_from_its_day(qtbot: QtBot, bench: Bench, store: Store) -> None:
-    place = opened(qtbot, bench)
-    place.tabs.setCurrentWidget(place.rates)
-    place.rates.new_card()
-    dialog = place.rates.dialog
-    dialog.name.set_text("Spring rates")
-    dialog.holds_from.set_value(date(2026, 3, 1))
-    dialog.rates["kill"].set_text("$60")
-    dialog.rates["cut_and_wrap"].set_text("0.715")
-    dialog.try_it()
-    with store.read() as work:
-        (card,) = work.rates.all()
-    assert (card.name, card.holds_from) == ("Spring rates", date(2026, 3, 1))
-    assert [(one.code, one.basis, one.rate) for one in card.charges] == [
-        ("kill", "per_head", Fraction(6000)),
-        ("cut_and_wrap", "per_lb_hot", Fraction(143, 2)),
-    ]
-
-
-@pytest.mark.parametrize(
-    ("typed", "said"), [("-5", "below nothing"), ("70000000", "more than any"), ("1200", "more")]
-)
-def test_negative_and_absurd_rates_are_refused_at_their_field(
-    qtbot: QtBot, bench: Bench, store: Store, typed: str, said: str
-) -> None:
-    place = opened(qtbot, bench)
-    place.tabs.setCurrentWidget(place.rates)
-    place.rates.new_card()
-    dialog = place.rates.dialog
-    dialog.name.set_text("Slip of the key")
-    dialog.rates["cut_and_wrap"].set_text(typed)
-    dialog.try_it()
-    assert dialog.isVisible()
-    assert said in dialog.rates["cut_and_wrap"].complaint.text()
-    with store.read() as work:
-        assert work.rates.all() == ()
-    dialog.reject()
 
 
 def test_the_shop_is_kept_and_an_absurd_fore_share_is_not(

@@ -1,0 +1,54 @@
+"""The columns of a rate card's charges, on the page and in the form."""
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QCoreApplication, QObject
+
+from desktop.office.money_words import charge_words
+from desktop.office.usual_charges import particulars, rate_shown
+from desktop.tables import Column, Figure
+from shared.billing.rates import Charge
+
+if TYPE_CHECKING:
+    from desktop.bench import Bench
+
+
+def charge_columns(_parent: QObject, bench: "Bench") -> list[Column[Charge]]:
+    """What a charge is for, by what, its rate, who pays, and what is particular about it."""
+    say, here = QCoreApplication.translate, "ChargeColumns"
+    return [
+        Column(
+            "what",
+            lambda: say(here, "Charge"),
+            lambda one: charge_words(one.code, bench.words, one.name),
+            width=190,
+        ),
+        Column(
+            "basis",
+            lambda: say(here, "Charged"),
+            lambda one: bench.words.say(f"bills.basis_{one.basis}"),
+            width=170,
+        ),
+        Column(
+            "rate",
+            lambda: say(here, "Rate"),
+            lambda one: Figure(rate_shown(one.rate) if one.rate or one.steps else ""),
+            kind="figure",
+            width=100,
+        ),
+        Column(
+            "falls_to",
+            lambda: say(here, "Paid by"),
+            lambda one: (
+                say(here, "the producer") if one.falls_to == "producer" else say(here, "the owner")
+            ),
+            width=120,
+        ),
+        Column(
+            "more",
+            lambda: say(here, "Further"),
+            lambda one: particulars(one, bench.words),
+            stretch=True,
+            tip=lambda one: particulars(one, bench.words),
+        ),
+    ]

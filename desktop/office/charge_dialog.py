@@ -1,0 +1,250 @@
+"""One charge of a rate card with all it can have: basis, steps, minimum, tax, payer and limits."""
+
+from collections.abc import Callable, Collection
+from dataclasses import replace
+from fractions import Fraction
+from typing import TYPE_CHECKING, Literal, get_args
+
+from PySide6.QtWidgets import QWidget
+
+from desktop.fields import ChoiceField, FormDialog, MoneyField, RateField, TextField
+from desktop.office.money_words import charge_words, complaint
+from desktop.office.percent_field import PercentField
+from desktop.office.steps_field import StepsField
+from desktop.office.usual_charges import CURED, finish_words
+from shared.billing.problems import BillingProblem
+from shared.billing.rates import CHARGE_CODES, AppliesTo, Basis, Charge, RateCard, check_card
+from shared.reading import Unread, read_number
+
+if TYPE_CHECKING:
+    from typing import Any
+
+    from desktop.bench import Bench
+    from desktop.fields.field import Field
+
+Payer = Literal["owner", "producer"]
+Billed = Literal["always", "asked", "credit"]
+FINISHES: tuple[tuple[str, ...], ...] = (
+    (),
+    CURED,
+    ("smoked",),
+    ("sliced",),
+    ("seasoned",),
+    ("links",),
+    ("patties",),
+    ("tenderized", "cubed"),
+)
+
+
+class ChargeDialog(FormDialog):
+    """Begun from `start`, or a new one; `keep` gets it. `taken` are the codes of the others."""
+
+    def __init__(
+        self,
+        bench: "Bench",
+        start: Charge | None,
+        taken: Collection[str],
+        keep: Callable[[Charge], object],
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(parent, columns=3)
+        self.bench = bench
+        self._start, self._taken, self._keep = start, taken, keep
+        self.code: ChoiceField[str] = ChoiceField(self, required=True, free=True)
+        self.basis: ChoiceField[Basis] = ChoiceField(self, required=True)
+        self.rate = RateField(self, required=True)
+        self.minimum = MoneyField(self)
+        self.least_of: ChoiceField[bool] = ChoiceField(self, required=True)
+        self.steps = StepsField(self)
+        self.tax = PercentField(self)
+        self.payer: ChoiceField[Payer] = ChoiceField(self, required=True)
+        self.billed: ChoiceField[Billed] = ChoiceField(self, required=True)
+        self.finishes: ChoiceField[tuple[str, ...]] = ChoiceField(self, required=True)
+        self.age: ChoiceField[str] = ChoiceField(self, required=True)
+        self.shrink = PercentField(self)
+        self.hot_from = TextField(self)
+        self.hot_below = TextField(self)
+        for field in self._fields():
+            self.grid.add(field)
+        self.retranslate()
+        self._begin(start or Charge("", "per_head", Fraction(0)))
+
+    def _fields(self) -> "tuple[Field[Any], ...]":
+        return (
+            self.code,
+            self.basis,
+            self.rate,
+            self.minimum,
+            self.least_of,
+            self.steps,
+            self.tax,
+            self.payer,
+            self.billed,
+            self.finishes,
+            self.age,
+            self.shrink,
+            self.hot_from,
+            self.hot_below,
+        )
+
+    def _begin(self, charge: Charge) -> None:
+        limits = charge.applies_to
+        if charge.code:
+            self.code.set_text(charge_words(charge.code, self.bench.words, charge.name))
+        self.basis.set_value(charge.basis)
+        self.rate.set_value(charge.rate if charge.rate or charge.steps else None)
+        self.minimum.set_value(charge.minimum or None)
+        self.least_of.set_value(charge.per_share_minimum)
+        self.steps.set_value(charge.steps or None)
+        self.tax.set_value(charge.tax_rate or None)
+        self.payer.set_value(charge.falls_to)
+        self.billed.set_value("credit" if charge.credit else "asked" if charge.asked else "always")
+        self.finishes.set_value(limits.finishes)
+        self.age.set_value(limits.ages[0] if len(limits.ages) == 1 else "")
+        self.shrink.set_value(charge.shrink or None)
+        for field, pounds in (
+            (self.hot_from, limits.hot_from),
+            (self.hot_below, limits.hot_below),
+        ):
+            field.set_value("" if pounds is None else f"{float(pounds):g}")
+
+    def retranslate(self) -> None:
+        words = self.bench.words
+        self.set_words(
+            self.tr("Charge"),
+            self.tr("Steps: above so much another rate holds, as in 5: $5; 10: $7.50."),
+            self.tr("&Keep charge"),
+            self.tr("&Leave it"),
+        )
+        self.code.set_label(self.tr("&What for"))
+        self.code.set_choices([(one, charge_words(one, words)) for one in CHARGE_CODES])
+        self.basis.set_label(self.tr("&Charged"))
+        self.basis.set_choices([(one, words.say(f"bills.basis_{one}")) for one in get_args(Basis)])
+        self.rate.set_label(self.tr("&Rate"))
+        self.minimum.set_label(self.tr("&Minimum"))
+        self.steps.set_label(self.tr("&Steps"))
+        self.tax.set_label(self.tr("&Tax, %"))
+        self.shrink.set_label(self.tr("S&hrink off the hot weight, %"))
+        self.hot_from.set_label(self.tr("Animals &from, lb hot"))
+        self.hot_below.set_label(self.tr("Animals &below, lb hot"))
+        self._set_choices()
+
+    def _set_choices(self) -> None:
+        words = self.bench.words
+        self.least_of.set_label(self.tr("M&inimum holds for"))
+        self.least_of.set_choices([(False, self.tr("each animal")), (True, self.tr("each share"))])
+        self.payer.set_label(self.tr("&Paid by"))
+        self.payer.set_choices(
+            [("owner", self.tr("the owner")), ("producer", self.tr("the producer"))]
+        )
+        self.billed.set_label(self.tr("&On a bill"))
+        self.billed.set_choices(
+            [
+                ("always", self.tr("always")),
+                ("asked", self.tr("only where asked for")),
+                ("credit", self.tr("taken off")),
+            ]
+        )
+        mine = self._start.applies_to.finishes if self._start is not None else ()
+        sets = FINISHES if mine in FINISHES else (*FINISHES, mine)
+        self.finishes.set_label(self.tr("O&nly cuts that are"))
+        self.finishes.set_choices(
+            [
+                (one, ", ".join(finish_words(each, words) for each in one) or self.tr("any"))
+                for one in sets
+            ]
+        )
+        self.age.set_label(self.tr("&Age of the animal"))
+        self.age.set_choices(
+            [
+                ("", self.tr("any")),
+                ("under_30", self.tr("under 30 months")),
+                ("30_and_over", self.tr("30 months and over")),
+            ]
+        )
+
+    def attempt(self) -> str:
+        limits = self._limits()
+        if limits is None:
+            return ""
+        charge = self._charge(limits)
+        if charge.code in self._taken:
+            self.code.complain(self.tr("The card has this charge already."))
+            return ""
+        card = RateCard("one", "one", self.bench.today(), charges=(charge,))
+        problems = check_card(card)
+        for problem in problems:
+            self._field_of(problem).complain(complaint(problem))
+        if not problems:
+            self._keep(charge)
+        return ""
+
+    def _charge(self, limits: AppliesTo) -> Charge:
+        code, name = self._coded()
+        billed = self.billed.value()
+        start = self._start or Charge(code, "per_head", Fraction(0))
+        return replace(
+            start,
+            code=code,
+            name=name,
+            basis=self.basis.value() or start.basis,
+            rate=self.rate.value() or Fraction(0),
+            minimum=self.minimum.value() or 0,
+            per_share_minimum=bool(self.least_of.value()) and bool(self.minimum.value()),
+            steps=self.steps.value() or (),
+            tax_rate=self.tax.value() or Fraction(0),
+            falls_to=self.payer.value() or "owner",
+            applies_to=limits,
+            shrink=self.shrink.value() or Fraction(0),
+            credit=billed == "credit",
+            asked=billed == "asked",
+        )
+
+    def _coded(self) -> tuple[str, str]:
+        """The charge's code and the shop's own words for it."""
+        start = self._start
+        if start is not None and self.code.text().strip() == charge_words(
+            start.code, self.bench.words, start.name
+        ):
+            return start.code, start.name
+        chosen = self.code.value()
+        if chosen is not None:
+            return chosen, ""
+        name = self.code.text().strip()
+        return name.casefold().replace(" ", "_").replace(":", "_"), name
+
+    def _limits(self) -> AppliesTo | None:
+        start = self._start.applies_to if self._start is not None else AppliesTo()
+        pounds: list[Fraction | None] = []
+        for field in (self.hot_from, self.hot_below):
+            typed = field.text().strip().removesuffix("lb").strip()
+            found = read_number(typed) if typed else None
+            if isinstance(found, Unread):
+                field.complain(self.tr("Say the pounds as a number, as in 600."))
+                return None
+            pounds.append(None if found is None else found.value)
+        age = self.age.value() or ""
+        ages = start.ages if len(start.ages) > 1 and not age else ()
+        if age == "under_30" or age == "30_and_over":
+            ages = (age,)
+        return replace(
+            start,
+            finishes=self.finishes.value() or (),
+            ages=ages,
+            hot_from=pounds[0],
+            hot_below=pounds[1],
+        )
+
+    def _field_of(self, problem: BillingProblem) -> "Field[Any]":
+        fields: dict[str, Field[Any]] = {
+            "bad_code": self.code,
+            "minimum_negative": self.minimum,
+            "minimum_per_share": self.minimum,
+            "tax_negative": self.tax,
+            "tax_absurd": self.tax,
+            "steps_not_rising": self.steps,
+            "shrink_missing": self.shrink,
+            "shrink_absurd": self.shrink,
+            "weights_crossed": self.hot_below,
+        }
+        return fields.get(problem.code, self.rate)

@@ -1,0 +1,109 @@
+"""The charges a new rate card begins with, and what is particular about a charge, in words."""
+
+from fractions import Fraction
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QCoreApplication
+
+from shared.billing.journal import percent_text
+from shared.billing.rates import AppliesTo, Basis, Charge
+from shared.money import money_text, rate_text
+
+if TYPE_CHECKING:
+    from printing.words import Words
+
+NOTHING = Fraction(0)
+CURED = ("cured_smoked", "fully_cooked", "cured")
+
+
+def _made(code: str, *finishes: str) -> Charge:
+    return Charge(code, "per_lb_finished", NOTHING, applies_to=AppliesTo(finishes=finishes))
+
+
+def _plain(code: str, basis: Basis, *, asked: bool = False, credit: bool = False) -> Charge:
+    return Charge(code, basis, NOTHING, asked=asked, credit=credit)
+
+
+def usual_charges() -> tuple[Charge, ...]:
+    """In the order of a bill, all at rate nothing: those left at nothing aren't charged."""
+    return (
+        _plain("kill", "per_head"),
+        _plain("cut_and_wrap", "per_lb_hot"),
+        _made("cure_and_smoke", *CURED),
+        _made("smoke", "smoked"),
+        _made("slice", "sliced"),
+        _made("sausage", "seasoned"),
+        _made("links", "links"),
+        _made("patties", "patties"),
+        _made("tenderize", "tenderized", "cubed"),
+        _plain("vacuum", "per_package"),
+        _plain("package", "per_package"),
+        _plain("disposal", "per_head"),
+        _plain("over_30_months", "per_head"),
+        _plain("offal", "per_head", asked=True),
+        _plain("storage", "per_day", asked=True),
+        _plain("delivery", "flat", asked=True),
+        _plain("delivery_miles", "per_mile", asked=True),
+        _plain("hide_credit", "per_head", credit=True),
+    )
+
+
+def rate_shown(rate: Fraction) -> str:
+    """A rate in dollars; "" where it has no end as a decimal."""
+    try:
+        return rate_text(rate)
+    except ValueError:
+        return ""
+
+
+def particulars(charge: Charge, words: "Words") -> str:
+    """What a charge has beside basis and rate: minimum, steps, tax, and its limits."""
+    return "; ".join([*_of_amount(charge), *_of_limits(charge, words)])
+
+
+def _of_amount(charge: Charge) -> list[str]:
+    say, here, said = QCoreApplication.translate, "UsualCharges", list[str]()
+    if charge.credit:
+        said.append(say(here, "taken off"))
+    if charge.minimum:
+        least = (
+            say(here, "at least {amount} a share")
+            if charge.per_share_minimum
+            else say(here, "at least {amount} an animal")
+        )
+        said.append(least.format(amount=money_text(charge.minimum)))
+    for step in charge.steps:
+        above = f"{float(step.above):g}"
+        said.append(
+            say(here, "{rate} above {above}").format(rate=rate_shown(step.rate), above=above)
+        )
+    if charge.shrink:
+        said.append(say(here, "less {part} shrink").format(part=percent_text(charge.shrink)))
+    if charge.tax_rate:
+        said.append(say(here, "tax {part}").format(part=percent_text(charge.tax_rate)))
+    if charge.asked:
+        said.append(say(here, "where asked"))
+    return said
+
+
+def _of_limits(charge: Charge, words: "Words") -> list[str]:
+    say, here, said = QCoreApplication.translate, "UsualCharges", list[str]()
+    limits = charge.applies_to
+    if limits.finishes:
+        said.append(", ".join(finish_words(one, words) for one in limits.finishes))
+    if limits.cuts or limits.kinds:
+        said.append(say(here, "some cuts only"))
+    if "30_and_over" in limits.ages:
+        said.append(say(here, "30 months and over"))
+    if limits.hot_from is not None:
+        said.append(say(here, "from {pounds} lb hot").format(pounds=f"{float(limits.hot_from):g}"))
+    if limits.hot_below is not None:
+        below = f"{float(limits.hot_below):g}"
+        said.append(say(here, "below {pounds} lb hot").format(pounds=below))
+    return said
+
+
+def finish_words(code: str, words: "Words") -> str:
+    """What a finish is called, of whichever species has it."""
+    key = f"finish.{code}"
+    return words.say(key) if words.has(key) else code.replace("_", " ")
