@@ -6,6 +6,7 @@ from pathlib import Path
 
 import pytest
 from beancount import loader
+from beancount.core import data
 
 from desktop.commands import main
 from desktop.paths import Paths
@@ -27,7 +28,7 @@ def test_the_text_is_balanced_by_another_program(
     found, errors, options = loader.load_string(text)
     assert errors == []
     assert options["title"] == "Oak Hollow Meats"
-    told = [one.narration for one in found if hasattr(one, "narration")]
+    told = [one.narration for one in found if isinstance(one, data.Transaction)]
     assert told == ["deposit 1", "bill 1", "payment 2"]
 
 
