@@ -43,6 +43,9 @@ class BillPanel(SidePanel):
         self.receipt = button(self)
         self.credit = button(self)
         self.statement = button(self)
+        self.quote = button(self)
+        self.ticket = button(self)
+        self.extras = button(self)
         self.close_order = button(self)
         self.producers = button(self, quiet=True)
         self.producers.setCheckable(True)
@@ -51,7 +54,9 @@ class BillPanel(SidePanel):
             (self.issue, self.show_bill),
             (self.money, self.receipt),
             (self.credit, self.statement),
-            (self.close_order, self.producers),
+            (self.quote, self.ticket),
+            (self.extras, self.close_order),
+            (self.producers,),
         ):
             self.add(_across(*pair))
 
@@ -73,6 +78,9 @@ class BillPanel(SidePanel):
         self.receipt.setText(self.tr("R&eceipt"))
         self.credit.setText(self.tr("&Credit…"))
         self.statement.setText(self.tr("Producer's s&tatement…"))
+        self.quote.setText(self.tr("&Quote"))
+        self.ticket.setText(self.tr("Weig&ht ticket"))
+        self.extras.setText(self.tr("&Also on this bill… (F4)"))
         self.close_order.setText(self.tr("C&lose order"))
         self.producers.setText(self.tr("&Producer's bill"))
 
@@ -105,8 +113,10 @@ class BillPanel(SidePanel):
         self.issue.setEnabled(can and billing is not None and billing.has_next)
         self.show_bill.setEnabled(billing is not None and billing.shown is not None)
         self.money.setEnabled(can)
-        for one in (self.close_order, self.statement):
-            one.setEnabled(can and billing is not None and not billing.for_producer)
+        mine = can and billing is not None and not billing.for_producer
+        for one in (self.close_order, self.statement, self.quote, self.ticket):
+            one.setEnabled(mine)
+        self.extras.setEnabled(mine and billing is not None and billing.card is not None)
         self.credit.setEnabled(billing is not None and bool(billing.bills))
         self.receipt.setEnabled(billing is not None and bool(billing.payments))
 

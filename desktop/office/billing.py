@@ -5,7 +5,7 @@ from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from shared.billing.bill import Bill, make_bill, make_producer_bill
-from shared.billing.lot import BilledLot, Division, billed_lot
+from shared.billing.lot import BilledLot, Division, billed_lot, with_extras
 from shared.billing.problems import BillingProblem
 from shared.billing.rates import RateCard, card_for
 from shared.billing.snapshot import from_snapshot
@@ -18,6 +18,7 @@ if TYPE_CHECKING:
 
     from db.store import Store
     from db.unit_of_work import Work
+    from desktop.office.extras_dialog import Extras
     from shared.shop.customers import Customer
     from shared.shop.details import ShopDetails
     from shared.shop.lots import Lot
@@ -61,6 +62,22 @@ class Billing:
         return self.lot.producer if self.for_producer else self.order.owner
 
     @property
+    def payers(self) -> tuple[tuple[int | None, str], ...]:
+        """Who may pay: whose bill it is first (None), then the lot's other owners and producer."""
+        mine = self.lot.producer_id if self.for_producer else self.order.customer_id
+        others = {one.customer_id: one.owner for one in self.lot.shares if one.customer_id}
+        others[self.lot.producer_id] = self.lot.producer
+        return ((None, self.payer), *[one for one in others.items() if one[0] != mine])
+
+    @property
+    def card(self) -> RateCard | None:
+        """The rate card of the order's owner."""
+        if isinstance(self.billed, BillingProblem):
+            return None
+        share = self.billed.share(self.order.share)
+        return None if share is None else share.card
+
+    @property
     def has_next(self) -> bool:
         """Whether something is to be billed that is on no bill yet."""
         return isinstance(self.next_bill, Bill) and any(
@@ -87,8 +104,11 @@ def address_lines(customer: "Customer | None", name: str) -> tuple[str, ...]:
     return (customer.name, *[line for line in customer.address.splitlines() if line.strip()])
 
 
-def read_billing(store: "Store", order_id: int) -> Billing | None:
-    """Read an order's money; None when there is no such order."""
+def read_billing(store: "Store", order_id: int, extras: "Extras | None" = None) -> Billing | None:
+    """Read an order's money; None when there is no such order.
+
+    `extras` is what the next bill is to have beside the cutting.
+    """
     with store.read() as work:
         order = work.orders.get(order_id)
         lot = work.lots.get(order.lot_id) if order is not None else None
@@ -96,6 +116,10 @@ def read_billing(store: "Store", order_id: int) -> Billing | None:
             return None
         shop = work.shop.details()
         billed = _billed(work, lot, shop)
+        if extras is not None and isinstance(billed, BilledLot):
+            billed = with_extras(
+                billed, order.share, asked=extras.asked, credits_given=extras.credits
+            )
         payments = work.payments.of_order(order_id)
         issued = work.bills.of_order(order_id)
         already = work.bills.billed_keys(order_id, lot.id)

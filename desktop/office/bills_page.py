@@ -13,7 +13,9 @@ from desktop.office.bill_columns import BillColumns
 from desktop.office.bill_panel import BillPanel
 from desktop.office.billing import Billing, read_billing
 from desktop.office.bills_bar import BillsBar
-from desktop.office.money_dialogs import CreditDialog, MoneyDialog, StatementDialog
+from desktop.office.extras_dialog import Extras, ExtrasDialog
+from desktop.office.money_dialog import MoneyDialog
+from desktop.office.money_dialogs import CreditDialog, StatementDialog
 from desktop.office.money_words import complaint, line_words
 from desktop.office.show_papers import OfficePapers
 from desktop.panels.heading import Words
@@ -22,14 +24,16 @@ from shared.billing.bill import Bill, BillLine
 from shared.billing.problems import BillingProblem
 from shared.money import money_text
 from shared.shop.lists import OrderRow
+from shared.shop.money import IssuedBill
 from shared.shop.problems import NotClosed, Refused, StaleEdit
 
 if TYPE_CHECKING:
     from collections.abc import Callable
 
     from desktop.bench import Bench
+    from desktop.office.money_dialog import Given
     from shared.billing.statement import PriceBasis
-    from shared.shop.money import IssuedBill, PaymentKind, PaymentMeans
+    from shared.shop.money import PaymentKind
 
 
 class BillsPage(QWidget):
@@ -53,6 +57,7 @@ class BillsPage(QWidget):
         self._asked = 0
         self._reading = False
         self._next: Callable[[], None] | None = None
+        self._extras: dict[int, Extras] = {}
         self._build()
         self._connect()
         self.retranslate()
@@ -87,6 +92,9 @@ class BillsPage(QWidget):
             (side.receipt, self.receipt),
             (side.credit, self.credit),
             (side.statement, self.statement),
+            (side.quote, self.quote),
+            (side.ticket, self.ticket),
+            (side.extras, self.extras),
             (side.close_order, self.close_order),
             (side.producers, self.turn_to_producer),
         ):
@@ -95,6 +103,7 @@ class BillsPage(QWidget):
             ("Ctrl+Return", self.issue),
             ("F9", self.show_bill),
             ("F8", self.money),
+            ("F4", self.extras),
         ):
             shortcut = QShortcut(QKeySequence(keys), self)
             shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
@@ -138,7 +147,12 @@ class BillsPage(QWidget):
             self._for_producer = False
         self._asked, self._reading = chosen.id, True
         self.bench.work.run(
-            read_billing, self.bench.store, chosen.id, then=self._was_read, key="office.bill"
+            read_billing,
+            self.bench.store,
+            chosen.id,
+            self._extras.get(chosen.id),
+            then=self._was_read,
+            key="office.bill",
         )
 
     def _once_read(self, slot: "Callable[[], None]") -> bool:
@@ -207,8 +221,10 @@ class BillsPage(QWidget):
         self._reading = True
         self.bench.work.run(issuing.issue, self.bench, self.billing, then=self._issued)
 
-    def _issued(self, found: "IssuedBill | Refused | BillingProblem") -> None:
+    def _issued(self, found: IssuedBill | Refused | BillingProblem) -> None:
         self._reading = False
+        if isinstance(found, IssuedBill) and found.order_id is not None:
+            self._extras.pop(found.order_id, None)
         if isinstance(found, Refused | BillingProblem):
             self._next = None
             self.side.say(complaint(found))
@@ -232,23 +248,21 @@ class BillsPage(QWidget):
             return
         if self.billing is None or not self.side.money.isEnabled():
             return
-        due = self.billing.balance.due
         kind: PaymentKind = "payment" if self.billing.bills else "deposit"
-        if due < 0 and self.billing.bills:
+        if self.billing.balance.due < 0 and self.billing.bills:
             kind = "refund"
-        if kind == "deposit":
-            due = max(self.billing.balance.deposit_asked - self.billing.balance.deposits, 0)
-        self.money_dialog = MoneyDialog(kind, abs(due), self._keep_money, self)
+        balance, payers = self.billing.balance, self.billing.payers
+        self.money_dialog = MoneyDialog(kind, balance, payers, self._keep_money, self)
         self.money_dialog.open()
 
-    def _keep_money(self, kind: "PaymentKind", means: "PaymentMeans", cents: int, note: str) -> str:
+    def _keep_money(self, given: "Given") -> str:
         if self.billing is None:
             return self.tr("Choose an order first.")
-        found = issuing.take_money(self.bench, self.billing, kind, means, cents, note)
+        found = issuing.take_money(self.bench, self.billing, given)
         if isinstance(found, BillingProblem | Refused):
             return complaint(found)
         _payments, change = found
-        said = self.tr("{amount} kept.").format(amount=money_text(cents - change))
+        said = self.tr("{amount} kept.").format(amount=money_text(given.cents - change))
         if change:
             said += " " + self.tr("Change: {change}.").format(change=money_text(change))
         self.said.emit(said)
@@ -270,12 +284,18 @@ class BillsPage(QWidget):
         self.credit_dialog = CreditDialog(lines, self._keep_credit, self)
         self.credit_dialog.open()
 
-    def _keep_credit(self, reason: str, key: str, cents: int | None) -> str:
+    def _keep_credit(self, reason: str, key: str, cents: int | None) -> None:
         if self.billing is None:
-            return self.tr("Choose an order first.")
-        found = issuing.credit(self.bench, self.billing, reason, key, cents)
+            return
+        self.bench.work.run(
+            issuing.credit, self.bench, self.billing, reason, key, cents, then=self._credited
+        )
+
+    def _credited(self, found: IssuedBill | Refused | BillingProblem) -> None:
         if isinstance(found, BillingProblem | Refused):
-            return complaint(found)
+            self.credit_dialog.kept(complaint(found))
+            return
+        self.credit_dialog.kept("")
         self.said.emit(
             self.tr("Credit {number} is issued: {total}.").format(
                 number=found.number, total=money_text(found.total_cents)
@@ -283,7 +303,31 @@ class BillsPage(QWidget):
         )
         self.papers.show_kept(found)
         self._done()
-        return ""
+
+    def extras(self) -> None:
+        """Ask what else is on this bill: storage, delivery, or something taken off."""
+        if self._once_read(self.extras):
+            return
+        if self.billing is None or self.billing.card is None or not self.side.extras.isEnabled():
+            return
+        start = self._extras.get(self.billing.order.id, Extras())
+        self.extras_dialog = ExtrasDialog(self.billing.card, start, self._keep_extras, self)
+        self.extras_dialog.open()
+
+    def _keep_extras(self, extras: Extras) -> None:
+        if self.billing is not None:
+            self._extras[self.billing.order.id] = extras
+            self.refresh()
+
+    def quote(self) -> None:
+        """Show what the order will come to."""
+        if self.billing is not None:
+            self.papers.show_quote(self.billing, lambda why: self.side.say(complaint(why)))
+
+    def ticket(self) -> None:
+        """Show the weight ticket."""
+        if self.billing is not None:
+            self.papers.show_ticket(self.billing, self.side.say)
 
     def close_order(self) -> None:
         """Close the order: handed over, billed, paid."""

@@ -131,7 +131,8 @@ class BooksPage(QWidget):
         if asked:
             shown = [one for one in shown if _has(asked, _cells(table, one))]
         table.show_rows(shown)
-        self.status.setText(self.tr("{count} rows").format(count=f"{len(shown):,}"))
+        count = self.tr("1 row") if len(shown) == 1 else self.tr("{count} rows")
+        self.status.setText(count.format(count=f"{len(shown):,}"))
 
     def save_csv(self) -> None:
         """The list as it is shown, as CSV."""

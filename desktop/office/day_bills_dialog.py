@@ -3,7 +3,7 @@
 from collections.abc import Callable
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent
+from PySide6.QtCore import QEvent, Qt
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QDialog, QWidget
 
@@ -80,10 +80,12 @@ class DayBillsDialog(QDialog):
         self.table.moved.connect(lambda _row: self._tell())
         for keys, slot in (
             ("Ctrl+Return", self.issue_all),
-            ("Space", self.turn),
             ("F9", self.show_papers),
         ):
             QShortcut(QKeySequence(keys), self).activated.connect(slot)
+        space = QShortcut(QKeySequence("Space"), self.table)
+        space.setContext(Qt.ShortcutContext.WidgetShortcut)
+        space.activated.connect(self.turn)
 
     def retranslate(self) -> None:
         """Every word of the dialog."""

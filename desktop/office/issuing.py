@@ -23,8 +23,8 @@ if TYPE_CHECKING:
 
     from db.unit_of_work import Work
     from desktop.bench import Bench
+    from desktop.office.money_dialog import Given
     from printing.words import Words
-    from shared.shop.money import PaymentKind, PaymentMeans
     from shared.shop.orders import Order
 
 
@@ -76,15 +76,10 @@ def issue(bench: "Bench", billing: Billing) -> IssuedBill | Refused | BillingPro
 
 
 def take_money(
-    bench: "Bench",
-    billing: Billing,
-    kind: "PaymentKind",
-    means: "PaymentMeans",
-    cents: int,
-    note: str,
+    bench: "Bench", billing: Billing, given: "Given"
 ) -> tuple[tuple[Payment, ...], int] | BillingProblem | Refused:
     """Take money or give it back; what was kept, and the change to give out of cash."""
-    tenders = _tenders(billing, kind, means, cents, note)
+    tenders = _tenders(billing, given)
     if isinstance(tenders, BillingProblem):
         return tenders
     kept, change = tenders
@@ -92,7 +87,13 @@ def take_money(
     with bench.store.work(bench.person, bench.station) as work:
         for one in kept:
             made = work.payments.take(
-                billing.order_id, kind, one.means, one.cents, one.note, lot_id=billing.lot.id
+                billing.order_id,
+                given.kind,
+                one.means,
+                one.cents,
+                one.note,
+                lot_id=billing.lot.id,
+                payer_id=given.payer_id,
             )
             if isinstance(made, Refused):
                 return made
@@ -101,17 +102,18 @@ def take_money(
     return tuple(payments), change
 
 
-def _tenders(
-    billing: Billing, kind: "PaymentKind", means: "PaymentMeans", cents: int, note: str
-) -> tuple[tuple[Tender, ...], int] | BillingProblem:
-    balance = billing.balance
+def _tenders(billing: Billing, given: "Given") -> tuple[tuple[Tender, ...], int] | BillingProblem:
+    balance, kind = billing.balance, given.kind
     if kind in ("payment", "deposit"):
-        taken = take(balance, (Tender(means, cents, note),), deposit=kind == "deposit")
+        taken = take(balance, given.tenders, deposit=kind == "deposit")
         return (taken.tenders, taken.change_cents) if isinstance(taken, Taken) else taken
+    if not given.tenders:
+        return BillingProblem("not_positive")
+    first = given.tenders[0]
     if kind == "refund":
-        one = refund(balance, cents, means, note)
+        one = refund(balance, first.cents, first.means, first.note)
     else:
-        one = write_off(balance, cents, note)
+        one = write_off(balance, first.cents, first.note)
     return one if isinstance(one, BillingProblem) else ((one,), 0)
 
 

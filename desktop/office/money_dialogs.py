@@ -1,4 +1,4 @@
-"""The Office's dialogs about one order: money taken, a credit, the producer's statement."""
+"""The Office's dialogs about one order: a credit, and the producer's statement."""
 
 from collections.abc import Callable, Sequence
 from fractions import Fraction
@@ -7,76 +7,18 @@ from PySide6.QtWidgets import QWidget
 
 from desktop.fields import ChoiceField, FormDialog, MoneyField, RateField, TextField
 from shared.billing.statement import PriceBasis
-from shared.shop.money import PaymentKind, PaymentMeans
-
-Keep = Callable[[PaymentKind, PaymentMeans, int, str], str]
-
-
-class MoneyDialog(FormDialog):
-    """Money taken or given back. `keep` keeps it and says "" or why it can't be."""
-
-    def __init__(
-        self, kind: PaymentKind, cents: int, keep: Keep, parent: QWidget | None = None
-    ) -> None:
-        super().__init__(parent)
-        self._keep = keep
-        self.amount = MoneyField(self, required=True)
-        self.means: ChoiceField[PaymentMeans] = ChoiceField(self, required=True)
-        self.kind: ChoiceField[PaymentKind] = ChoiceField(self, required=True)
-        self.note = TextField(self)
-        self.grid.add(self.amount)
-        self.grid.add(self.means)
-        self.grid.add(self.kind)
-        self.grid.add(self.note)
-        self.retranslate()
-        self.kind.set_value(kind)
-        self.means.set_value("cash")
-        if cents > 0:
-            self.amount.set_value(cents)
-
-    def retranslate(self) -> None:
-        self.set_words(
-            self.tr("Money"),
-            self.tr("Cash above what is due comes back as change."),
-            self.tr("&Keep it"),
-            self.tr("&Leave it"),
-        )
-        self.amount.set_label(self.tr("&Amount"))
-        self.means.set_label(self.tr("&Means"))
-        self.kind.set_label(self.tr("&What it is"))
-        self.note.set_label(self.tr("&Note, check number or reason"))
-        self.means.set_choices(
-            [
-                ("cash", self.tr("cash")),
-                ("check", self.tr("check")),
-                ("card", self.tr("card")),
-                ("transfer", self.tr("transfer")),
-                ("other", self.tr("other")),
-            ]
-        )
-        self.kind.set_choices(
-            [
-                ("payment", self.tr("payment")),
-                ("deposit", self.tr("deposit")),
-                ("refund", self.tr("given back")),
-                ("write_off", self.tr("written off")),
-            ]
-        )
-
-    def attempt(self) -> str:
-        kind, means, cents = self.kind.value(), self.means.value(), self.amount.value()
-        if kind is None or means is None or cents is None:
-            return self.tr("Say the amount and how it was paid.")
-        return self._keep(kind, means, cents, self.note.value() or "")
 
 
 class CreditDialog(FormDialog):
-    """A credit on the last bill. `keep` gets the reason, line ("" all) and amount or None."""
+    """A credit on the last bill. `keep` gets the reason, line ("" all) and amount or None.
+
+    The paper is made on a worker meanwhile; `kept` closes the dialog or says why it was refused.
+    """
 
     def __init__(
         self,
         lines: Sequence[tuple[str, str]],
-        keep: Callable[[str, str, int | None], str],
+        keep: Callable[[str, str, int | None], object],
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
@@ -108,7 +50,17 @@ class CreditDialog(FormDialog):
         if not key and not self.amount.is_empty():
             self.line.complain(self.tr("Choose the line the amount is of."))
             return ""
-        return self._keep(self.reason.value() or "", key, self.amount.value())
+        self.main.setEnabled(False)
+        self._keep(self.reason.value() or "", key, self.amount.value())
+        return self.tr("Making the credit.")
+
+    def kept(self, refused: str) -> None:
+        """It is issued, or this is why not."""
+        self.main.setEnabled(True)
+        if refused:
+            self.refuse(refused)
+        else:
+            self.accept()
 
 
 class StatementDialog(FormDialog):

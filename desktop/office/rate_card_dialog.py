@@ -51,6 +51,7 @@ class RateCardDialog(FormDialog):
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent, columns=3)
+        self.setMinimumWidth(1000)
         self.bench = bench
         self._cards, self._keep, self._try = cards, keep, try_card
         self._start = start

@@ -26,6 +26,7 @@ class ScaleDialog(FormDialog):
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
+        self.setMinimumWidth(940)
         self.bench = bench
         self._found, self._done = found, done
         self.table: Table[Disagreement] = Table(RowsModel(self._columns()), self)

@@ -11,13 +11,14 @@ from shared.billing.problems import BillingProblem
 from shared.billing.statement import Price, Statement, statement, statement_text
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
     from fractions import Fraction
 
     from PySide6.QtWidgets import QWidget
 
     from desktop.bench import Bench
     from shared.billing.statement import PriceBasis
-    from shared.shop.money import IssuedBill
+    from shared.shop.money import IssuedBill, Payment
 
 
 class OfficePapers(QObject):
@@ -57,10 +58,63 @@ class OfficePapers(QObject):
         title = self.tr("Bill {number}") if issued.credits is None else self.tr("Credit {number}")
         self._open(paper.pdf, title.format(number=issued.number))
 
+    def show_quote(self, billing: Billing, refused: "Callable[[BillingProblem], object]") -> None:
+        """What the order will come to, as a range; `refused` is told why there is none."""
+        title = self.tr("Quote, order {number}").format(number=billing.order.number)
+
+        def made(found: bytes | BillingProblem) -> None:
+            if isinstance(found, BillingProblem):
+                refused(found)
+            else:
+                self._open(found, title)
+
+        self.bench.work.run(self._quote, billing, then=made)
+
+    def _quote(self, billing: Billing) -> bytes | BillingProblem:
+        from desktop.office.quoting import quote_of
+        from printing.bill import bill as paper_of
+
+        quote = quote_of(self.bench.store, billing)
+        if isinstance(quote, BillingProblem):
+            return quote
+        return paper_of(
+            quote.bill,
+            number=0,
+            shop=billing.shop,
+            customer=address_lines(billing.customer, billing.order.owner),
+            made=self.bench.now(),
+            words=self.bench.words,
+            order_number=billing.order.number,
+            lot_number=billing.lot.number,
+            quoted=(quote.low_cents, quote.high_cents),
+        )
+
+    def show_ticket(self, billing: Billing, refused: "Callable[[str], object]") -> None:
+        """The weight ticket of the order; `refused` is told in words why there is none."""
+        from desktop.shell.context import CommandError
+        from desktop.shell.stored_papers import ticket_paper
+
+        number = billing.order.number
+        title = self.tr("Weight ticket, order {number}").format(number=number)
+
+        def failed(fault: Exception) -> None:
+            if not isinstance(fault, CommandError):
+                raise fault
+            refused(str(fault))
+
+        self.bench.work.run(
+            ticket_paper,
+            self.bench.store,
+            number,
+            self.bench.words,
+            then=lambda pdf: self._open(pdf, title),
+            failed=failed,
+        )
+
     def show_receipt(self, billing: Billing) -> None:
         """A receipt for the last money taken."""
         payment = billing.payments[-1]
-        customer = address_lines(billing.customer, billing.payer)
+        customer = self._payer(billing, payment)
         made, words = self.bench.now(), self.bench.words
 
         def paper() -> bytes:
@@ -78,6 +132,14 @@ class OfficePapers(QObject):
 
         title = self.tr("Receipt {number}").format(number=payment.number)
         self.bench.work.run(paper, then=lambda pdf: self._open(pdf, title))
+
+    def _payer(self, billing: Billing, payment: "Payment") -> tuple[str, ...]:
+        """Name and address of who paid: the owner, or whoever paid for him."""
+        usual = billing.customer.id if billing.customer is not None else None
+        if payment.customer_id in (None, usual):
+            return address_lines(billing.customer, billing.payer)
+        with self.bench.store.read() as work:
+            return address_lines(work.customers.get(payment.customer_id or 0), billing.payer)
 
     def show_statement(
         self, billing: Billing, basis: "PriceBasis", rate: "Fraction", deposit: int

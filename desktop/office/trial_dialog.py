@@ -25,6 +25,7 @@ class TrialDialog(FormDialog):
 
     def __init__(self, bench: "Bench", card: "RateCard", parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self.setMinimumWidth(900)
         self.bench, self.card_tried = bench, card
         self._trial: Trial | None = None
         self.start = DateField(bench.today, self, required=True)

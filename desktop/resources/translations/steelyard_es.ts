@@ -1640,6 +1640,129 @@
     </message>
 </context>
 <context>
+    <name>ChargeDialog</name>
+    <message>
+        <source>Charge</source>
+        <translation>Cargo</translation>
+    </message>
+    <message>
+        <source>Steps: above so much another rate holds, as in 5: $5; 10: $7.50.</source>
+        <translation>Tramos: por encima de tanto rige otra tarifa, como en 5: $5; 10: $7.50.</translation>
+    </message>
+    <message>
+        <source>&amp;Keep charge</source>
+        <translation>&amp;Guardar cargo</translation>
+    </message>
+    <message>
+        <source>&amp;Leave it</source>
+        <translation>&amp;Dejarlo</translation>
+    </message>
+    <message>
+        <source>&amp;What for</source>
+        <translation>&amp;Por qué</translation>
+    </message>
+    <message>
+        <source>&amp;Charged</source>
+        <translation>&amp;Se cobra</translation>
+    </message>
+    <message>
+        <source>&amp;Rate</source>
+        <translation>&amp;Tarifa</translation>
+    </message>
+    <message>
+        <source>&amp;Minimum</source>
+        <translation>&amp;Mínimo</translation>
+    </message>
+    <message>
+        <source>&amp;Steps</source>
+        <translation>T&amp;ramos</translation>
+    </message>
+    <message>
+        <source>&amp;Tax, %</source>
+        <translation>&amp;Impuesto, %</translation>
+    </message>
+    <message>
+        <source>S&amp;hrink off the hot weight, %</source>
+        <translation>Mer&amp;ma del peso caliente, %</translation>
+    </message>
+    <message>
+        <source>Animals &amp;from, lb hot</source>
+        <translation>Animales &amp;desde, lb caliente</translation>
+    </message>
+    <message>
+        <source>Animals &amp;below, lb hot</source>
+        <translation>Animales de&amp;bajo de, lb caliente</translation>
+    </message>
+    <message>
+        <source>M&amp;inimum holds for</source>
+        <translation>El mí&amp;nimo vale para</translation>
+    </message>
+    <message>
+        <source>each animal</source>
+        <translation>cada animal</translation>
+    </message>
+    <message>
+        <source>each share</source>
+        <translation>cada parte</translation>
+    </message>
+    <message>
+        <source>&amp;Paid by</source>
+        <translation>Lo &amp;paga</translation>
+    </message>
+    <message>
+        <source>the owner</source>
+        <translation>el dueño</translation>
+    </message>
+    <message>
+        <source>the producer</source>
+        <translation>el productor</translation>
+    </message>
+    <message>
+        <source>&amp;On a bill</source>
+        <translation>En la c&amp;uenta</translation>
+    </message>
+    <message>
+        <source>always</source>
+        <translation>siempre</translation>
+    </message>
+    <message>
+        <source>only where asked for</source>
+        <translation>solo si se pide</translation>
+    </message>
+    <message>
+        <source>taken off</source>
+        <translation>se descuenta</translation>
+    </message>
+    <message>
+        <source>O&amp;nly cuts that are</source>
+        <translation>Sol&amp;o cortes que son</translation>
+    </message>
+    <message>
+        <source>any</source>
+        <translation>cualquiera</translation>
+    </message>
+    <message>
+        <source>&amp;Age of the animal</source>
+        <translation>&amp;Edad del animal</translation>
+    </message>
+    <message>
+        <source>under 30 months</source>
+        <translation>menos de 30 meses</translation>
+    </message>
+    <message>
+        <source>30 months and over</source>
+        <translation>30 meses o más</translation>
+    </message>
+    <message>
+        <source>The card has this charge already.</source>
+        <translation>La lista ya tiene este cargo.</translation>
+    </message>
+    <message>
+        <source>Say the pounds as a number, as in 600.</source>
+        <translation>Diga las libras como número, como 600.</translation>
+    </message>
+</context>
+<context>
     <name>CheckInDialog</name>
     <message>
         <source>Check in a {animal}</source>
@@ -3268,6 +3391,37 @@
     </message>
 </context>
 <context>
+    <name>LateDialog</name>
+    <message>
+        <source>Late payment</source>
+        <translation>Pago atrasado</translation>
+    </message>
+    <message>
+        <source>Local law bounds such interest: ask somebody who knows before charging it.</source>
+        <translation>La ley local limita este interés: pregunte a quien sepa antes de cobrarlo.</translation>
+    </message>
+    <message>
+        <source>&amp;Take it</source>
+        <translation>&amp;Tomarlo</translation>
+    </message>
+    <message>
+        <source>&amp;Leave it</source>
+        <translation>&amp;Dejarlo</translation>
+    </message>
+    <message>
+        <source>&amp;Interest a year, %</source>
+        <translation>&amp;Interés al año, %</translation>
+    </message>
+    <message>
+        <source>&amp;Days without interest</source>
+        <translation>&amp;Días sin interés</translation>
+    </message>
+    <message>
+        <source>&amp;Not billed below</source>
+        <translation>&amp;No se cobra debajo de</translation>
+    </message>
+</context>
+<context>
     <name>LengthField</name>
     <message>
         <source>Steelyard measures in in, mm and cm; it can&apos;t read “{text}”.</source>
@@ -4438,6 +4592,21 @@
     </message>
 </context>
 <context>
+    <name>PercentField</name>
+    <message>
+        <source>A percentage can&apos;t be below nothing.</source>
+        <translation>Un porcentaje no puede ser menos que nada.</translation>
+    </message>
+    <message>
+        <source>A percentage here is below 100 %.</source>
+        <translation>Aquí un porcentaje es menor que 100 %.</translation>
+    </message>
+    <message>
+        <source>Steelyard reads percentages like 6.25 %; it can&apos;t read “{text}”.</source>
+        <translation>Steelyard lee porcentajes como 6.25 %; no puede leer “{text}”.</translation>
+    </message>
+</context>
+<context>
     <name>PersonDialog</name>
     <message>
         <source>Who is working here</source>
@@ -4735,12 +4904,12 @@
         <translation>Tarifa nueva</translation>
     </message>
     <message>
-        <source>Leave empty what the shop doesn&apos;t charge.</source>
-        <translation>Deje vacío lo que la planta no cobra.</translation>
+        <source>Type each rate and press Enter. What is left empty isn&apos;t charged.</source>
+        <translation>Escriba cada tarifa y pulse Intro. Lo que queda vacío no se cobra.</translation>
     </message>
     <message>
-        <source>&amp;Keep card</source>
-        <translation>&amp;Guardar tarifa</translation>
+        <source>&amp;Keep card (Ctrl+Enter)</source>
+        <translation>&amp;Guardar lista (Ctrl+Intro)</translation>
     </message>
     <message>
         <source>&amp;Leave it</source>
@@ -4759,36 +4928,64 @@
         <translation>&amp;Para</translation>
     </message>
     <message>
+        <source>&amp;Killed</source>
+        <translation>&amp;Matanza</translation>
+    </message>
+    <message>
+        <source>inspected or custom</source>
+        <translation>inspeccionada o particular</translation>
+    </message>
+    <message>
+        <source>under inspection</source>
+        <translation>con inspección</translation>
+    </message>
+    <message>
+        <source>custom</source>
+        <translation>particular</translation>
+    </message>
+    <message>
+        <source>Only for customers of &amp;group</source>
+        <translation>Solo para clientes del &amp;grupo</translation>
+    </message>
+    <message>
+        <source>Charges of the card</source>
+        <translation>Cargos de la lista</translation>
+    </message>
+    <message>
+        <source>All a&amp;bout it… (F2)</source>
+        <translation>&amp;Todo sobre él… (F2)</translation>
+    </message>
+    <message>
+        <source>&amp;Other charge… (Ctrl+N)</source>
+        <translation>&amp;Otro cargo… (Ctrl+N)</translation>
+    </message>
+    <message>
+        <source>L&amp;ate payment… (F6)</source>
+        <translation>Pago &amp;atrasado… (F6)</translation>
+    </message>
+    <message>
+        <source>&amp;Try it… (F7)</source>
+        <translation>&amp;Probarla… (F7)</translation>
+    </message>
+    <message>
         <source>all animals</source>
         <translation>todos los animales</translation>
     </message>
     <message>
-        <source>Kill is &amp;paid by</source>
-        <translation>La matanza la &amp;paga</translation>
+        <source>&amp;Rate: {charge}, {basis}</source>
+        <translation>&amp;Tarifa: {charge}, {basis}</translation>
     </message>
     <message>
-        <source>the owner</source>
-        <translation>el dueño</translation>
+        <source>Keep it again if that is meant.</source>
+        <translation>Guárdela otra vez si así debe ser.</translation>
     </message>
     <message>
-        <source>the producer</source>
-        <translation>el productor</translation>
+        <source>{other} holds for the same animals from {day} too; the one kept last is used.</source>
+        <translation>{other} vale también para los mismos animales desde {day}; se usa la guardada al último.</translation>
     </message>
     <message>
-        <source>&amp;Cut and wrap goes by</source>
-        <translation>&amp;Corte y empaque va por</translation>
-    </message>
-    <message>
-        <source>Cut and wrap, lea&amp;st an animal</source>
-        <translation>Corte y empaque, lo &amp;menos por animal</translation>
-    </message>
-    <message>
-        <source>per lb hanging</source>
-        <translation>por lb colgado</translation>
-    </message>
-    <message>
-        <source>Say the card&apos;s name and day.</source>
-        <translation>Diga el nombre y el día de la tarifa.</translation>
+        <source>No card holds for {animal} from {start} to {end}.</source>
+        <translation>Ninguna lista vale para {animal} del {start} al {end}.</translation>
     </message>
     <message>
         <source>Say at least one rate.</source>
@@ -4825,6 +5022,10 @@
         <translation>&amp;Tarifa nueva… (Ctrl+N)</translation>
     </message>
     <message>
+        <source>&amp;Try it on last month… (F7)</source>
+        <translation>&amp;Probarla con el mes pasado… (F7)</translation>
+    </message>
+    <message>
         <source>Rate cards</source>
         <translation>Tarifas</translation>
     </message>
@@ -4855,34 +5056,6 @@
     <message>
         <source>all animals</source>
         <translation>todos los animales</translation>
-    </message>
-    <message>
-        <source>Charge</source>
-        <translation>Cobro</translation>
-    </message>
-    <message>
-        <source>Charged</source>
-        <translation>Cobrado por</translation>
-    </message>
-    <message>
-        <source>Rate</source>
-        <translation>Precio</translation>
-    </message>
-    <message>
-        <source>Minimum</source>
-        <translation>Mínimo</translation>
-    </message>
-    <message>
-        <source>Paid by</source>
-        <translation>Lo paga</translation>
-    </message>
-    <message>
-        <source>the producer</source>
-        <translation>el productor</translation>
-    </message>
-    <message>
-        <source>the owner</source>
-        <translation>el dueño</translation>
     </message>
 </context>
 <context>
@@ -5827,6 +6000,13 @@
     </message>
 </context>
 <context>
+    <name>StepsField</name>
+    <message>
+        <source>Steps are written 5: $5; 10: $7.50, each above the one before; it can&apos;t read “{text}”.</source>
+        <translation>Los tramos se escriben 5: $5; 10: $7.50, cada uno por encima del anterior; no puede leer “{text}”.</translation>
+    </message>
+</context>
+<context>
     <name>Telling</name>
     <message>
         <source>Nothing of tag {tag} will be cut. Tell {owners}.</source>
@@ -6024,6 +6204,85 @@
     <message>
         <source>Who</source>
         <translation>Quién</translation>
+    </message>
+</context>
+<context>
+    <name>TrialDialog</name>
+    <message>
+        <source>Try the card {name}</source>
+        <translation>Probar la lista {name}</translation>
+    </message>
+    <message>
+        <source>What each owner was to pay under the old card, and would under this one.</source>
+        <translation>Lo que cada dueño debía pagar con la lista anterior y lo que pagaría con esta.</translation>
+    </message>
+    <message>
+        <source>&amp;Try these days</source>
+        <translation>&amp;Probar estos días</translation>
+    </message>
+    <message>
+        <source>&amp;Close</source>
+        <translation>&amp;Cerrar</translation>
+    </message>
+    <message>
+        <source>&amp;From</source>
+        <translation>&amp;Desde</translation>
+    </message>
+    <message>
+        <source>&amp;To</source>
+        <translation>&amp;Hasta</translation>
+    </message>
+    <message>
+        <source>Bills under both cards</source>
+        <translation>Cuentas con ambas listas</translation>
+    </message>
+    <message>
+        <source>The last day lies before the first.</source>
+        <translation>El último día es anterior al primero.</translation>
+    </message>
+    <message>
+        <source>Making both bills of each owner.</source>
+        <translation>Haciendo las dos cuentas de cada dueño.</translation>
+    </message>
+    <message>
+        <source>Stopped: not all animals of these days are in the list.</source>
+        <translation>Detenido: no están en la lista todos los animales de estos días.</translation>
+    </message>
+    <message>
+        <source>No animals of these days would be billed by this card.</source>
+        <translation>Ningún animal de estos días se cobraría con esta lista.</translation>
+    </message>
+    <message>
+        <source>Old card {old}, this card {new}: {difference}.</source>
+        <translation>Lista anterior {old}, esta {new}: {difference}.</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>Lote</translation>
+    </message>
+    <message>
+        <source>Owner</source>
+        <translation>Dueño</translation>
+    </message>
+    <message>
+        <source>Old card</source>
+        <translation>Lista anterior</translation>
+    </message>
+    <message>
+        <source>This card</source>
+        <translation>Esta lista</translation>
+    </message>
+    <message>
+        <source>Difference</source>
+        <translation>Diferencia</translation>
+    </message>
+    <message>
+        <source>can&apos;t be billed</source>
+        <translation>no se puede cobrar</translation>
+    </message>
+    <message>
+        <source>something waits</source>
+        <translation>algo espera</translation>
     </message>
 </context>
 <context>
