@@ -591,6 +591,18 @@
         <translation>Es&amp;tado del productor…</translation>
     </message>
     <message>
+        <source>&amp;Quote</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weig&amp;ht ticket</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Also on this bill… (F4)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>C&amp;lose order</source>
         <translation>Cerrar &amp;orden</translation>
     </message>
@@ -1366,6 +1378,10 @@
     <message>
         <source>{count} rows</source>
         <translation>{count} filas</translation>
+    </message>
+    <message>
+        <source>1 row</source>
+        <translation>1 fila</translation>
     </message>
     <message>
         <source>Journal</source>
@@ -2187,6 +2203,10 @@
     <message>
         <source>Choose the line the amount is of.</source>
         <translation>Escoja la línea de la cantidad.</translation>
+    </message>
+    <message>
+        <source>Making the credit.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -3705,81 +3725,6 @@
     </message>
 </context>
 <context>
-    <name>MoneyDialog</name>
-    <message>
-        <source>Money</source>
-        <translation>Dinero</translation>
-    </message>
-    <message>
-        <source>Cash above what is due comes back as change.</source>
-        <translation>Lo que pase de lo que se debe, en efectivo, regresa como cambio.</translation>
-    </message>
-    <message>
-        <source>&amp;Keep it</source>
-        <translation>&amp;Guardar</translation>
-    </message>
-    <message>
-        <source>&amp;Leave it</source>
-        <translation>&amp;Dejarlo</translation>
-    </message>
-    <message>
-        <source>&amp;Amount</source>
-        <translation>&amp;Cantidad</translation>
-    </message>
-    <message>
-        <source>&amp;Means</source>
-        <translation>&amp;Forma de pago</translation>
-    </message>
-    <message>
-        <source>&amp;What it is</source>
-        <translation>&amp;Qué es</translation>
-    </message>
-    <message>
-        <source>&amp;Note, check number or reason</source>
-        <translation>&amp;Nota, número de cheque o motivo</translation>
-    </message>
-    <message>
-        <source>cash</source>
-        <translation>efectivo</translation>
-    </message>
-    <message>
-        <source>check</source>
-        <translation>cheque</translation>
-    </message>
-    <message>
-        <source>card</source>
-        <translation>tarjeta</translation>
-    </message>
-    <message>
-        <source>transfer</source>
-        <translation>transferencia</translation>
-    </message>
-    <message>
-        <source>other</source>
-        <translation>otro</translation>
-    </message>
-    <message>
-        <source>payment</source>
-        <translation>pago</translation>
-    </message>
-    <message>
-        <source>deposit</source>
-        <translation>anticipo</translation>
-    </message>
-    <message>
-        <source>given back</source>
-        <translation>devuelto</translation>
-    </message>
-    <message>
-        <source>written off</source>
-        <translation>perdonado</translation>
-    </message>
-    <message>
-        <source>Say the amount and how it was paid.</source>
-        <translation>Diga la cantidad y cómo se pagó.</translation>
-    </message>
-</context>
-<context>
     <name>MoneyField</name>
     <message>
         <source>An amount can&apos;t be below nothing.</source>
@@ -3935,6 +3880,14 @@
     <message>
         <source>Credit {number}</source>
         <translation>Crédito {number}</translation>
+    </message>
+    <message>
+        <source>Quote, order {number}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weight ticket, order {number}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Receipt {number}</source>
