@@ -17,6 +17,7 @@ from desktop.panels.buttons import button
 
 if TYPE_CHECKING:
     from desktop.bench import Bench
+    from desktop.office.extras_dialog import Extras
     from shared.shop.lists import OrderRow
     from shared.shop.states import OrderState
 
@@ -43,6 +44,7 @@ class BillsBar(QWidget):
         super().__init__(parent)
         self.bench = bench
         self._show = show
+        self.extras: dict[int, Extras] = {}
         self.which: ChoiceField[Which] = ChoiceField(self, required=True)
         self.day = button(self)
         self.check = button(self)
@@ -90,7 +92,12 @@ class BillsBar(QWidget):
     def bill_all(self) -> None:
         """Open the bills of all that is ready."""
         self.dialog = DayBillsDialog(
-            self.bench, self._ready(), self._show_bills, self.changed.emit, self.window()
+            self.bench,
+            self._ready(),
+            self._show_bills,
+            self.changed.emit,
+            self.extras,
+            self.window(),
         )
         self.dialog.open()
 

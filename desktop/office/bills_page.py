@@ -57,7 +57,6 @@ class BillsPage(QWidget):
         self._asked = 0
         self._reading = False
         self._next: Callable[[], None] | None = None
-        self._extras: dict[int, Extras] = {}
         self._build()
         self._connect()
         self.retranslate()
@@ -150,7 +149,7 @@ class BillsPage(QWidget):
             read_billing,
             self.bench.store,
             chosen.id,
-            self._extras.get(chosen.id),
+            self.bar.extras.get(chosen.id),
             then=self._was_read,
             key="office.bill",
         )
@@ -224,7 +223,7 @@ class BillsPage(QWidget):
     def _issued(self, found: IssuedBill | Refused | BillingProblem) -> None:
         self._reading = False
         if isinstance(found, IssuedBill) and found.order_id is not None:
-            self._extras.pop(found.order_id, None)
+            self.bar.extras.pop(found.order_id, None)
         if isinstance(found, Refused | BillingProblem):
             self._next = None
             self.side.say(complaint(found))
@@ -310,13 +309,13 @@ class BillsPage(QWidget):
             return
         if self.billing is None or self.billing.card is None or not self.side.extras.isEnabled():
             return
-        start = self._extras.get(self.billing.order.id, Extras())
+        start = self.bar.extras.get(self.billing.order.id, Extras())
         self.extras_dialog = ExtrasDialog(self.billing.card, start, self._keep_extras, self)
         self.extras_dialog.open()
 
     def _keep_extras(self, extras: Extras) -> None:
         if self.billing is not None:
-            self._extras[self.billing.order.id] = extras
+            self.bar.extras[self.billing.order.id] = extras
             self.refresh()
 
     def quote(self) -> None:
