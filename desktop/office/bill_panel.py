@@ -37,6 +37,9 @@ class BillPanel(SidePanel):
         self.add(self.said)
         self.notes = Words("small", "quiet", self).wrapped()
         self.add(self.notes)
+        self._add_buttons()
+
+    def _add_buttons(self) -> None:
         self.issue = button(self, main=True)
         self.show_bill = button(self)
         self.money = button(self)

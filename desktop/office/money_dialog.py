@@ -8,6 +8,7 @@ from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QWidget
 
 from desktop.fields import ChoiceField, FormDialog, MoneyField, TextField
+from desktop.look.space import TOGETHER, row
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words
 from shared.billing.payment import Tender
@@ -55,13 +56,18 @@ class MoneyDialog(FormDialog):
         self.payer: ChoiceField[int | None] = ChoiceField(self, required=True)
         self._add_means()
         self.amount, self.means, self.note = self._means[0]
-        self.grid.add(self.kind)
-        self.grid.add(self.payer)
-        self.payer.setVisible(len(payers) > 1)
+        alone = len(payers) < 2
+        self.grid.add(self.kind, span=3 if alone else 1)
+        self.grid.add(self.payer, span=3 if alone else 2)
+        self.payer.setVisible(not alone)
         self.another = button(self)
         self.another.setAutoDefault(False)
         self.sum = Words("body", parent=self).wrapped()
-        self.add_below(self.another)
+        beside = QWidget(self)
+        across = row(beside, gap=TOGETHER)
+        across.addWidget(self.another)
+        across.addStretch(1)
+        self.add_below(beside)
         self.add_below(self.sum)
         self.another.clicked.connect(self.add_means)
         QShortcut(QKeySequence("Ctrl+N"), self).activated.connect(self.add_means)

@@ -592,15 +592,15 @@
     </message>
     <message>
         <source>&amp;Quote</source>
-        <translation type="unfinished"></translation>
+        <translation>Coti&amp;zación</translation>
     </message>
     <message>
         <source>Weig&amp;ht ticket</source>
-        <translation type="unfinished"></translation>
+        <translation>Boleta de &amp;peso</translation>
     </message>
     <message>
         <source>&amp;Also on this bill… (F4)</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;También en esta cuenta… (F4)</translation>
     </message>
     <message>
         <source>C&amp;lose order</source>
@@ -2206,7 +2206,7 @@
     </message>
     <message>
         <source>Making the credit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Haciendo el crédito.</translation>
     </message>
 </context>
 <context>
@@ -3883,11 +3883,11 @@
     </message>
     <message>
         <source>Quote, order {number}</source>
-        <translation type="unfinished"></translation>
+        <translation>Cotización, orden {number}</translation>
     </message>
     <message>
         <source>Weight ticket, order {number}</source>
-        <translation type="unfinished"></translation>
+        <translation>Boleta de peso, orden {number}</translation>
     </message>
     <message>
         <source>Receipt {number}</source>
