@@ -2714,6 +2714,61 @@
     </message>
 </context>
 <context>
+    <name>ExtrasDialog</name>
+    <message>
+        <source>Also on this bill</source>
+        <translation>También en esta cuenta</translation>
+    </message>
+    <message>
+        <source>What the rate card doesn&apos;t have can&apos;t be chosen; add it under Rates.</source>
+        <translation>Lo que no está en la lista de tarifas no se puede elegir; agréguelo en Tarifas.</translation>
+    </message>
+    <message>
+        <source>&amp;Put it on the bill</source>
+        <translation>&amp;Ponerlo en la cuenta</translation>
+    </message>
+    <message>
+        <source>&amp;Leave it</source>
+        <translation>&amp;Dejarlo</translation>
+    </message>
+    <message>
+        <source>&amp;Days of storage</source>
+        <translation>&amp;Días de guarda</translation>
+    </message>
+    <message>
+        <source>&amp;Miles of delivery</source>
+        <translation>&amp;Millas de entrega</translation>
+    </message>
+    <message>
+        <source>&amp;Taken off</source>
+        <translation>&amp;Descuento</translation>
+    </message>
+    <message>
+        <source>&amp;Reason</source>
+        <translation>&amp;Motivo</translation>
+    </message>
+    <message>
+        <source>D&amp;elivery</source>
+        <translation>&amp;Entrega</translation>
+    </message>
+    <message>
+        <source>&amp;Offal</source>
+        <translation>&amp;Vísceras</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>no</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>sí</translation>
+    </message>
+    <message>
+        <source>Say why it is taken off.</source>
+        <translation>Diga por qué se descuenta.</translation>
+    </message>
+</context>
+<context>
     <name>Field</name>
     <message>
         <source>Fill this in.</source>
@@ -3722,6 +3777,121 @@
     <message>
         <source>Steelyard</source>
         <translation>Steelyard</translation>
+    </message>
+</context>
+<context>
+    <name>MoneyDialog</name>
+    <message>
+        <source>Money</source>
+        <translation>Dinero</translation>
+    </message>
+    <message>
+        <source>Cash above what is due comes back as change.</source>
+        <translation>El efectivo de más se devuelve como cambio.</translation>
+    </message>
+    <message>
+        <source>&amp;Keep it</source>
+        <translation>&amp;Guardar</translation>
+    </message>
+    <message>
+        <source>&amp;Leave it</source>
+        <translation>&amp;Dejarlo</translation>
+    </message>
+    <message>
+        <source>&amp;Paid by</source>
+        <translation>Lo &amp;paga</translation>
+    </message>
+    <message>
+        <source>An&amp;other means (Ctrl+N)</source>
+        <translation>&amp;Otro medio (Ctrl+N)</translation>
+    </message>
+    <message>
+        <source>&amp;What it is</source>
+        <translation>&amp;Qué es</translation>
+    </message>
+    <message>
+        <source>payment</source>
+        <translation>pago</translation>
+    </message>
+    <message>
+        <source>deposit</source>
+        <translation>anticipo</translation>
+    </message>
+    <message>
+        <source>given back</source>
+        <translation>devuelto</translation>
+    </message>
+    <message>
+        <source>written off</source>
+        <translation>incobrable</translation>
+    </message>
+    <message>
+        <source>&amp;Amount</source>
+        <translation>Can&amp;tidad</translation>
+    </message>
+    <message>
+        <source>&amp;Means</source>
+        <translation>&amp;Medio</translation>
+    </message>
+    <message>
+        <source>&amp;Note, check number or reason</source>
+        <translation>&amp;Nota, número de cheque o motivo</translation>
+    </message>
+    <message>
+        <source>cash</source>
+        <translation>efectivo</translation>
+    </message>
+    <message>
+        <source>check</source>
+        <translation>cheque</translation>
+    </message>
+    <message>
+        <source>card</source>
+        <translation>tarjeta</translation>
+    </message>
+    <message>
+        <source>transfer</source>
+        <translation>transferencia</translation>
+    </message>
+    <message>
+        <source>other</source>
+        <translation>otro</translation>
+    </message>
+    <message>
+        <source>{due} is owed to the customer.</source>
+        <translation>Se le deben {due} al cliente.</translation>
+    </message>
+    <message>
+        <source>{due} of the deposit asked for is still to come.</source>
+        <translation>Faltan {due} del anticipo pedido.</translation>
+    </message>
+    <message>
+        <source>{due} is due.</source>
+        <translation>Se deben {due}.</translation>
+    </message>
+    <message>
+        <source>Change: {change}.</source>
+        <translation>Cambio: {change}.</translation>
+    </message>
+    <message>
+        <source>{left} stays open.</source>
+        <translation>Quedan pendientes {left}.</translation>
+    </message>
+    <message>
+        <source>Say the amount and how it was paid.</source>
+        <translation>Diga el monto y cómo se pagó.</translation>
+    </message>
+    <message>
+        <source>Keep it again if that is meant.</source>
+        <translation>Guárdela otra vez si así debe ser.</translation>
+    </message>
+    <message>
+        <source>{given} is more than the bill: {change} goes back as change.</source>
+        <translation>{given} es más que la cuenta: {change} se devuelve como cambio.</translation>
+    </message>
+    <message>
+        <source>{given} is more than the deposit asked for, {due}.</source>
+        <translation>{given} es más que el anticipo pedido, {due}.</translation>
     </message>
 </context>
 <context>
