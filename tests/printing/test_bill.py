@@ -204,7 +204,7 @@ def test_the_shops_own_charge_name_wins(published: Bill) -> None:
 
 def test_in_spanish(published: Bill) -> None:
     said = text(paper_of(published, words=SPANISH))
-    assert "Factura 17" in said
+    assert "Cuenta 17" in said
     assert "9 de marzo de 2026" in said
     assert "Saldo por pagar" in said
     assert "$573.30" in said
