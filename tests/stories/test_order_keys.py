@@ -106,6 +106,7 @@ def call(qtbot: QtBot, bench: Bench) -> Call:
     return made
 
 
+@pytest.mark.timed
 def test_a_usual_half_hog_takes_at_most_150_keys(
     call: Call, capsys: pytest.CaptureFixture[str]
 ) -> None:
@@ -175,6 +176,7 @@ def sausage(call: Call) -> None:
     assert line.amount.kind == "pounds"
 
 
+@pytest.mark.timed
 def test_a_whole_beef_with_four_owners_takes_at_most_600_keys(
     call: Call, capsys: pytest.CaptureFixture[str]
 ) -> None:

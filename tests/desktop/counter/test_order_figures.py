@@ -69,6 +69,7 @@ def test_the_map_goes_where_the_type_takes_its_room(
     assert place.order.map.isVisible() is there
 
 
+@pytest.mark.timed
 def test_no_step_of_a_beef_order_holds_the_window_up(qtbot: QtBot, bench: Bench) -> None:
     """The house's usual on a whole beef, taken back and done again, and turned side by side."""
     with bench.store.work(bench.person, bench.station) as work:

@@ -2,6 +2,7 @@
 
 from datetime import date
 
+import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
@@ -202,6 +203,7 @@ def test_a_settled_order_goes_back_with_a_reason(
     assert desk_of(place).order.state == "open"
 
 
+@pytest.mark.timed
 def test_no_key_holds_up_the_window(qtbot: QtBot, bench: Bench) -> None:
     with bench.store.work(bench.person, bench.station) as work:
         lot = lot_of_halves(work, species="beef")

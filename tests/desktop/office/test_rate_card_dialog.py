@@ -31,6 +31,7 @@ def opened(qtbot: QtBot, bench: Bench) -> RatesPage:
     return page
 
 
+@pytest.mark.timed
 def test_it_opens_within_a_slot(qtbot: QtBot, bench: Bench) -> None:
     page = RatesPage(bench)
     qtbot.addWidget(page)

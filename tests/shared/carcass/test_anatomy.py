@@ -1,6 +1,5 @@
 """The species reader: values exact, and every fault named by table and key."""
 
-import sys
 import time
 from fractions import Fraction
 from importlib import resources
@@ -165,11 +164,10 @@ def test_a_strange_species_is_a_key_error() -> None:
         catalogue("dragon")
 
 
+@pytest.mark.timed
 def test_a_species_is_read_once_and_quickly() -> None:
     """Aim 15 ms a species; twice that is asserted, of the best of five, never while traced."""
     assert catalogue("pork") is catalogue("pork")
-    if sys.gettrace() is not None:
-        pytest.skip("coverage is on: timed by the check that runs without it")
     text = _text_of("pork")
     times: list[float] = []
     for _ in range(5):
