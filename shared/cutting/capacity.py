@@ -28,7 +28,8 @@ class Side:
 
     `bounds[scenario][run]` are the stretch borders. `blocked[run][stretch]` is a mask of lanes
     nothing may be cut from; `lost` says why, by part: "gone", "srm" or "skin". `trimmed` are
-    nanograms cut away of a part that is still there, `weights` what parts weigh, as asked.
+    nanograms cut away of a part that is still there. The rest is memory: `weights`, what parts
+    weigh, and `reckoned`, by what is held of the side.
     """
 
     carcass: int
@@ -39,6 +40,7 @@ class Side:
     lost: dict[str, str]
     trimmed: dict[str, int]
     weights: dict[str, int] = field(default_factory=dict[str, int])
+    reckoned: dict[object, "Reckoned"] = field(default_factory=dict[object, "Reckoned"])
 
     def part_ng(self, part: Part) -> int:
         """Expected weight of a part that comes one to a side: its share, less what is gone."""
@@ -94,14 +96,31 @@ class Held:
     uniform: bool
     turn: tuple[tuple[Fraction, ...], int] = ((), 0)
     quarters: frozenset[str] = frozenset()
-    windows: dict[int, "Window | None"] = field(default_factory=dict[int, "Window | None"])
-    accounts: dict[tuple[int, int, int], int] = field(
-        default_factory=dict[tuple[int, int, int], int]
+    known: "Reckoned" = field(default_factory=lambda: Reckoned())
+    turns: dict[tuple[int, int, int, int, int], int] = field(
+        default_factory=dict[tuple[int, int, int, int, int], int]
     )
 
     def fraction(self, quarter: Quarter) -> Fraction:
         """The fraction held of what lies in that quarter."""
         return self.fractions[quarter]
+
+
+@dataclass(slots=True)
+class Reckoned:
+    """What was reckoned for one way of holding a side; all who hold it so share it.
+
+    `windows` by run take and lengths, `weighed` their ends and weight by run take, `accounts` by
+    run, lane and lengths.
+    """
+
+    windows: dict[int, "Window | None"] = field(default_factory=dict[int, "Window | None"])
+    weighed: dict[int, tuple[int, int, Fraction]] = field(
+        default_factory=dict[int, tuple[int, int, Fraction]]
+    )
+    accounts: dict[tuple[int, int, int], int] = field(
+        default_factory=dict[tuple[int, int, int], int]
+    )
 
 
 def held_of(side: Side, parts: list[tuple[Quarter, Fraction]]) -> Held:
@@ -117,7 +136,9 @@ def held_of(side: Side, parts: list[tuple[Quarter, Fraction]]) -> Held:
     of_animal = min(of_side / 2 + of_quarters / 4, Fraction(1, 2))
     uniform = not of_quarters
     quarters = frozenset([name for name, part in fractions.items() if part])
-    return Held(side, fractions, whole, split, of_animal, uniform, quarters=quarters)
+    alike = (whole, *fractions.values())
+    known = side.reckoned.setdefault(alike, Reckoned())
+    return Held(side, fractions, whole, split, of_animal, uniform, quarters=quarters, known=known)
 
 
 def animals(question: Question, ways: Ways) -> tuple[Animal, ...]:
@@ -315,7 +336,7 @@ class Window(NamedTuple):
 def window(held: Held, on_run: OnRun, scenario: int, ways: Ways) -> Window | None:
     """The window of a run take on a side, or None where the share doesn't hold it."""
     key = 3 * on_run.number + scenario
-    known = held.windows
+    known = held.known.windows
     if key in known:
         return known[key]
     found = known[key] = _window(held, on_run, scenario, ways)

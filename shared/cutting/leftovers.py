@@ -118,10 +118,12 @@ def _account_left(
     """What a split share may still take of these lanes; no bound for a share that isn't split."""
     if not held.split:
         return 1 << 60
+    run, share, used = strip[2], option.wanted.share, occupied.accounts
     return min(
-        account_length(held, strip[2], bit, EXPECTED, ways)
-        - occupied.used_by(option.wanted.share, strip, bit)
-        for bit in bits_of(lanes)
+        [
+            account_length(held, run, bit, EXPECTED, ways) - used.get((share, strip, bit), 0)
+            for bit in bits_of(lanes)
+        ]
     )
 
 
@@ -129,12 +131,13 @@ def free_of(
     strip: Strip, lanes: int, allowed: Iterable[Interval], occupied: Occupied
 ) -> list[Interval]:
     """What of some intervals is free in all these lanes."""
-    taken: list[Interval] = []
+    taken: tuple[Interval, ...] = ()
+    known = occupied.lanes
     for bit in bits_of(lanes):
-        taken += occupied.lanes.get((strip, bit), ())
+        taken += known.get((strip, bit), ())
     if not taken:
         return list(allowed)
-    joined = merged(tuple(taken))
+    joined = taken if len(taken) == 1 else merged(taken)
     left: list[Interval] = []
     for lo, hi in allowed:
         start = lo

@@ -15,8 +15,8 @@ PartPlace = tuple[int, int, str]
 class Occupied:
     """Intervals by strip and lane, and of parts so many of `denominator`.
 
-    `by_share` are fractions of parts by share and `accounts` lengths by share; both are kept
-    only where a side is split.
+    `by_share` are fractions of parts by share, one after another as they were taken, and
+    `accounts` lengths by share; both are kept only where a side is split.
     """
 
     denominator: int
@@ -25,8 +25,8 @@ class Occupied:
         default_factory=dict[tuple[Strip, int], tuple[Interval, ...]]
     )
     parts: dict[PartPlace, int] = field(default_factory=dict[PartPlace, int])
-    by_share: dict[tuple[int, PartPlace], Fraction] = field(
-        default_factory=dict[tuple[int, PartPlace], Fraction]
+    by_share: dict[tuple[int, PartPlace], tuple[Fraction, ...]] = field(
+        default_factory=dict[tuple[int, PartPlace], tuple[Fraction, ...]]
     )
     accounts: dict[tuple[int, Strip, int], int] = field(
         default_factory=dict[tuple[int, Strip, int], int]
@@ -55,14 +55,19 @@ class Occupied:
 
     def used_of(self, share: int, place: PartPlace) -> Fraction:
         """What fraction of a part of a side a share has taken."""
-        return self.by_share.get((share, place), NOTHING)
+        taken = self.by_share.get((share, place))
+        if taken is None:
+            return NOTHING
+        return taken[0] if len(taken) == 1 else sum(taken, NOTHING)
 
     def note(self, made: PlanLine) -> None:
         """Note what a line takes for its share, where a side is split."""
         if self.split:
+            mine, share, carcass, side = self.by_share, made.share, made.carcass, made.side
             for one in made.taken:
-                key = (made.share, (made.carcass, made.side, one.part))
-                self.by_share[key] = self.by_share.get(key, NOTHING) + one.fraction
+                key = (share, (carcass, side, one.part))
+                before = mine.get(key)
+                mine[key] = (one.fraction,) if before is None else (*before, one.fraction)
 
     def of(self, keys: Keys, share: int) -> tuple[object, ...]:
         """What is taken of some lanes and cells, and what of it a split share took itself."""
@@ -76,7 +81,7 @@ class Occupied:
             taken,
             cells,
             tuple([accounts.get((share, *key), 0) for key in keys.lanes]),
-            tuple([by_share.get((share, key[:3]), NOTHING) for key in keys.cells]),
+            tuple([by_share.get((share, key[:3])) for key in keys.cells]),
         )
 
     def part_of(self, keys: Keys, share: int) -> "Occupied":
@@ -101,8 +106,8 @@ class Occupied:
         self.lanes.update(other.lanes)
         self.parts.update(other.parts)
         self.accounts.update(other.accounts)
-        for key, fraction in other.by_share.items():
-            self.by_share[key] = self.by_share.get(key, NOTHING) + fraction
+        for key, fractions in other.by_share.items():
+            self.by_share[key] = self.by_share.get(key, ()) + fractions
 
 
 def places_of(carcass: int, side: int) -> set[tuple[int, int]]:

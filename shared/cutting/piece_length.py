@@ -3,7 +3,7 @@
 from fractions import Fraction
 from typing import NamedTuple
 
-from shared.cutting.capacity import EXPECTED, Held, Window, window
+from shared.cutting.capacity import EXPECTED, NOTHING, Held, Window, window
 from shared.cutting.order import Choice
 from shared.cutting.ways import OnRun, WayPlan, Ways
 from shared.units import SIXTY_FOURTH
@@ -72,10 +72,17 @@ def piece_length(
 
 def window_ng(held: Held, on_run: OnRun, ways: Ways) -> tuple[int, int, Fraction]:
     """Ends of a take's window at expected lengths, and the expected weight of its lanes there."""
+    known = held.known.weighed
+    if on_run.number not in known:
+        known[on_run.number] = _window_ng(held, on_run, ways)
+    return known[on_run.number]
+
+
+def _window_ng(held: Held, on_run: OnRun, ways: Ways) -> tuple[int, int, Fraction]:
     there = window(held, on_run, EXPECTED, ways)
     if there is None:
-        return 0, 0, Fraction(0)
-    total = Fraction(0)
+        return 0, 0, NOTHING
+    total = NOTHING
     bounds = held.side.bounds[EXPECTED][on_run.run]
     for place in range(there.first, there.last + 1):
         lo, hi = bounds[place], bounds[place + 1]

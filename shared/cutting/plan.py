@@ -5,6 +5,7 @@ keeps between calls what did not change: carcasses, choices, groups of lines, an
 """
 
 from collections.abc import Iterable, Sequence
+from fractions import Fraction
 from math import lcm
 from operator import is_
 from typing import NamedTuple
@@ -187,7 +188,7 @@ class Planner:
             self._open(question.shares, shop, demands, settled, occupied),
             tuple(sorted(conflicts, key=lambda one: (max(one.lines), one.lines))),
             tuple(questions),
-            tuple(sorted(set(cautions), key=lambda one: (one.line, one.code, repr(one.where)))),
+            tuple(sorted(dict.fromkeys(cautions), key=_in_order)),
             tuple(sorted(_by_line(demands, settled, drawn, short.conflicts).items())),
             tuple(draws),
         )
@@ -260,6 +261,11 @@ class Planner:
                 self._pools[number] = known
             found.append(known.pools)
         return found
+
+
+def _in_order(one: Caution) -> tuple[int, str, str, Fraction]:
+    """By line, code, place and what was asked: the same whatever was found first."""
+    return one.line, one.code, repr(one.where), one.asked
 
 
 def _by_line(

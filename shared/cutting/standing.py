@@ -99,20 +99,27 @@ def with_up_to(
     """
     counts: list[tuple[Demand, int]] = []
     for demand in asked:
-        best, low, high = found, 0, demand.up_to
-        middle = high
+        low, high = 0, demand.up_to
         rows = [*found.rows, Row(demand.choice.line, high, demand.options)]
         most = problem(rows, found.scenario, ways)
+        middle = high
         while low < high:
-            rows = [*found.rows, Row(demand.choice.line, middle, demand.options)]
-            given = replace(most, rows=[*most.rows[:-1], (middle, most.rows[-1][1])])
-            units = solve(given)
-            if units is None:
-                high = middle - 1
-            else:
+            if possible(_with_last(most, middle), range(len(rows))):
                 low = middle
-                best = Standing([*found.demands, demand], rows, found.scenario, given, units)
+            else:
+                high = middle - 1
             middle = (low + high + 1) // 2
+        if low:
+            rows = [*found.rows, Row(demand.choice.line, low, demand.options)]
+            given = _with_last(most, low)
+            units = solve(given)
+            assert units is not None, "what is possible has a first assignment"
+            lines = [*found.demands, demand]
+            found = Standing(lines, rows, found.scenario, given, units)
         counts.append((demand, low))
-        found = best
     return found, counts
+
+
+def _with_last(given: Problem, need: int) -> Problem:
+    """The same problem with so many units asked of its last row; what was tried stays known."""
+    return replace(given, rows=[*given.rows[:-1], (need, given.rows[-1][1])])

@@ -175,7 +175,7 @@ def _take_part(
     if held is None:
         return Missing("not_owned", part.code)
     fraction = held.fraction(part.quarter)
-    if fraction == 0:
+    if not fraction:
         return Missing("not_owned", part.code)
     side = held.side
     if part.code in side.lost:
@@ -183,7 +183,7 @@ def _take_part(
     if off.run >= 0:
         return _take_lane(option, held, off, share, scenario, ways, pieces, cells)
     cells.append(((option.carcass, side.number, part.code, 0, 0), amount, want.denominator))
-    if fraction == 1:
+    if not held.split or fraction == 1:
         return False
     there = fraction.numerator * (want.denominator // fraction.denominator)
     if amount > there:
@@ -266,16 +266,23 @@ def _slices_in_turn(
     Worked number: 37 chops of 3/4 in with 1/16 in kerf from 30 in: the lower share has 19,
     which are 15 7/16 in of it, the other 18.
     """
-    bounds = held.side.bounds[scenario][run]
-    length = sum([bounds[place + 1] - bounds[place] for place in ways.filled[run].get(lane, ())])
-    step = piece.size + piece.kerf
-    return dealt((length + piece.kerf) // step, *held.turn) * step if step else 0
+    key = (run, lane, scenario, piece.size, piece.kerf)
+    known = held.turns.get(key)
+    if known is None:
+        bounds, filled = held.side.bounds[scenario][run], ways.filled[run].get(lane, ())
+        length = sum([bounds[place + 1] - bounds[place] for place in filled])
+        step = piece.size + piece.kerf
+        known = dealt((length + piece.kerf) // step, *held.turn) * step if step else 0
+        held.turns[key] = known
+    return known
 
 
 def account_length(held: Held, run: int, lane: int, scenario: int, ways: Ways) -> int:
     """A split share's part of one lane of a run: its fraction of what is filled there."""
     key = (run, lane, scenario)
-    if key not in held.accounts:
+    accounts = held.known.accounts
+    known = accounts.get(key)
+    if known is None:
         bounds = held.side.bounds[scenario][run]
         by_quarter: dict[str, int] = {}
         for place in ways.filled[run].get(lane, ()):
@@ -289,8 +296,8 @@ def account_length(held: Held, run: int, lane: int, scenario: int, ways: Ways) -
             parts = [(n, held.fractions[quarter]) for quarter, n in by_quarter.items()]
             total = sum([n * part for n, part in parts], NOTHING)
             length = total.numerator // total.denominator
-        held.accounts[key] = length
-    return held.accounts[key]
+        known = accounts[key] = length
+    return known
 
 
 def _all_of(option: Option, scenario: int, ways: Ways) -> Take | Missing:

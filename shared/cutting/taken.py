@@ -1,5 +1,6 @@
 """What plan lines take of parts: exact fractions, and whole nanograms of expected weight."""
 
+from bisect import bisect_right
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import lru_cache
@@ -68,20 +69,20 @@ class Parts:
         """Take what a segment covers of each lane."""
         strip, lanes, start, end = one.strip, one.piece.lanes, one.start, one.end
         side = self._animal.sides[strip[1] - 1]
-        bounds = side.bounds[self._scenario][strip[2]]
-        lo = 0
-        for place, filled in enumerate(self._places[strip[2]]):
-            hi = bounds[place + 1]
-            if hi > start and lo < end:
-                if start <= lo and hi <= end and one.count == 1:
-                    length = hi - lo
-                else:
-                    length = covered(one, hi) - covered(one, lo)
-                if length:
-                    for bit, part in filled:
-                        if bit & lanes:
-                            self.add(part, length, hi - lo, side)
-            lo = hi
+        bounds, places = side.bounds[self._scenario][strip[2]], self._places[strip[2]]
+        place = max(0, bisect_right(bounds, start) - 1)
+        for place in range(place, len(places)):
+            lo, hi = bounds[place], bounds[place + 1]
+            if lo >= end:
+                break
+            if start <= lo and hi <= end and one.count == 1:
+                length = hi - lo
+            else:
+                length = covered(one, hi) - covered(one, lo)
+            if length:
+                for bit, part in places[place]:
+                    if bit & lanes:
+                        self.add(part, length, hi - lo, side)
 
     def taken(self) -> tuple[Taken, ...]:
         """The parts in the order they were met."""
