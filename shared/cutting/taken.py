@@ -70,8 +70,7 @@ class Parts:
         strip, lanes, start, end = one.strip, one.piece.lanes, one.start, one.end
         side = self._animal.sides[strip[1] - 1]
         bounds, places = side.bounds[self._scenario][strip[2]], self._places[strip[2]]
-        place = max(0, bisect_right(bounds, start) - 1)
-        for place in range(place, len(places)):
+        for place in range(max(0, bisect_right(bounds, start) - 1), len(places)):
             lo, hi = bounds[place], bounds[place + 1]
             if lo >= end:
                 break
