@@ -69,7 +69,8 @@ class Drawing:
         if standing:
             needs = _needs(standing)
             level = next(n for n in range(3) if _fit(needs, pool, BANDS[n]))
-            self.verdicts += [(one.line, VERDICTS[level]) for one in standing]
+            for one in standing:
+                self.verdicts.append((one.line, VERDICTS[level]))
         self._take([*standing, *[one for one in draws if one.asked is None]])
 
     def _take(self, draws: Sequence[_Draw]) -> None:
@@ -129,7 +130,7 @@ def _compiled(one: Demand, lean: Fraction | None, pool: dict[Pool, int]) -> _Dra
         if stock is not None:
             lean = max(NOTHING, min(own, lean - added * LEAN[stock.of]))
         fat, whole = own - lean, lean.denominator * own.denominator
-        takes = [
+        takes: list[tuple[Pool, int]] = [
             ("lean", lean.numerator * own.denominator),
             ("fat", fat.numerator * (whole // fat.denominator)),
         ]
@@ -138,14 +139,14 @@ def _compiled(one: Demand, lean: Fraction | None, pool: dict[Pool, int]) -> _Dra
         whole = sum([part for _, part in there]) * added.denominator
         own = added.denominator - added.numerator
         takes = [(name, part * own) for name, part in there]
-    kept: list[tuple[Pool, int]] = [(name, part) for name, part in takes if part]
-    return _Draw(one.choice.line, one.cut.code, asked, tuple(kept), whole, added > 0)
+    kept = tuple([take for take in takes if take[1]])
+    return _Draw(one.choice.line, one.cut.code, asked, kept, whole, added > 0)
 
 
 def _as_there(one: Demand, pool: dict[Pool, int]) -> list[tuple[Pool, int]]:
     """Pools in the proportion in which they are there."""
-    there = [(name, pool[name]) for name in one.cut.pools]
-    return there if any(part for _, part in there) else [(name, 1) for name, _ in there]
+    some = any(pool[name] for name in one.cut.pools)
+    return [(name, pool[name] if some else 1) for name in one.cut.pools]
 
 
 def _added(one: Demand, lean: Fraction | None, pool: dict[Pool, int]) -> Fraction:
@@ -208,8 +209,10 @@ def _told(draws: Sequence[_Draw], pool: dict[Pool, int]) -> Conflict:
     Products alike in lean are told in product pounds ("25 lb asked, 18 lb there"), others in
     pounds of that pool.
     """
-    needs = {name: Fraction(*need) for name, need in _needs(draws).items()}
-    short = max(needs, key=lambda name: needs[name] / pool[name] if pool[name] else 1 << 30)
+    needs = dict[Pool, Fraction]()
+    for name, (above, below) in _needs(draws).items():
+        needs[name] = Fraction(above, below)
+    short = max(needs, key=lambda it: needs[it] / pool[it] if pool[it] else 1 << 30)
     lines = tuple(one.line for one in draws)
     first = draws[0]
     alike = {

@@ -5,7 +5,7 @@ from fractions import Fraction
 
 from shared.carcass.carcass import Share
 from shared.cutting.answer import Caution, OpenPart, PlanLine
-from shared.cutting.capacity import ALL, EXPECTED, NOTHING, Animal, Held, Interval, window
+from shared.cutting.capacity import ALL, EXPECTED, NOTHING, Animal, Held, Interval
 from shared.cutting.demand import Demand
 from shared.cutting.intervals import merged
 from shared.cutting.lanes import bits_of
@@ -15,6 +15,7 @@ from shared.cutting.take import Option, Strip, account_length
 from shared.cutting.taken import Parts, Segment, line, ratio
 from shared.cutting.ways import OffRun, WayPlan, Ways
 from shared.cutting.whole_lines import pieces_of
+from shared.cutting.windows import window
 
 
 def take_rest(demand: Demand, occupied: Occupied, ways: Ways) -> list[PlanLine]:

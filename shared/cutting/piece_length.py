@@ -3,9 +3,10 @@
 from fractions import Fraction
 from typing import NamedTuple
 
-from shared.cutting.capacity import EXPECTED, NOTHING, Held, Window, window
+from shared.cutting.capacity import EXPECTED, NOTHING, Held, Window
 from shared.cutting.order import Choice
 from shared.cutting.ways import OnRun, WayPlan, Ways
+from shared.cutting.windows import window
 from shared.units import SIXTY_FOURTH
 
 

@@ -10,12 +10,13 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 from typing import NamedTuple
 
-from shared.cutting.capacity import ALL, NOTHING, Animal, Held, Interval, dealt, window
+from shared.cutting.capacity import ALL, NOTHING, Animal, Held, Interval, dealt
 from shared.cutting.intervals import Block, united
 from shared.cutting.lanes import bits_of
 from shared.cutting.piece_length import Wanted, piece_length
 from shared.cutting.run_packing import Piece
 from shared.cutting.ways import OffRun, OnRun, WayPlan, Ways
+from shared.cutting.windows import window
 
 Strip = tuple[int, int, int]  # carcass, side, run
 Lane = tuple[Strip, int]

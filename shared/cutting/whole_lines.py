@@ -4,12 +4,12 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from shared.cutting.answer import PlanLine
-from shared.cutting.capacity import window
 from shared.cutting.demand import Demand
 from shared.cutting.piece_length import piece_length
 from shared.cutting.take import Missing, Option
 from shared.cutting.taken import Parts, Segment, line, side_of
 from shared.cutting.ways import WayPlan, Ways
+from shared.cutting.windows import window
 
 
 @dataclass(slots=True)

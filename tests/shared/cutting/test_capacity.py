@@ -3,9 +3,10 @@
 from fractions import Fraction
 
 from shared.carcass.carcass import Gone, Holding, Measured, SideWeights
-from shared.cutting.capacity import EXPECTED, MOST, SURE, Held, animals, holdings, window
+from shared.cutting.capacity import EXPECTED, MOST, SURE, Held, animals, holdings
 from shared.cutting.order import Question, Settings
 from shared.cutting.plan import compiled
+from shared.cutting.windows import window
 from shared.units import NG_PER_LB
 from tests.shared.cutting.tiny_lot import catalogue, inches, lot, pounds, shared
 
