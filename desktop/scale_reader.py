@@ -24,7 +24,7 @@ from shared.scales.reading import (
 if TYPE_CHECKING:
     from serial import SerialBase
 
-    from shared.units import WeightUnit
+    from shared.units import Weight, WeightUnit
 
 log = logging.getLogger(__name__)
 Parity = Literal["N", "E", "O"]
@@ -98,7 +98,7 @@ class ScaleReader(QObject):
         self._opened = opened
         self._stop = Event()
         self._fault = ""
-        self._told = False
+        self._told: Weight | None = None
         self._last: deque[ScaleReading] = deque(maxlen=EQUAL_READINGS)
         self._thread = Thread(target=self._listen, name="scale", daemon=True)
 
@@ -150,18 +150,30 @@ class ScaleReader(QObject):
         self._last.append(found)
         self.read.emit(found)
         weight = found.weight
+        if weight is None or weight.count <= 0 or self._is_another(weight):
+            self._told = None
         if weight is None or weight.count <= 0:
-            self._told = False
-        elif not steady(tuple(self._last)):
+            return
+        if not steady(tuple(self._last)):
             if found.status == "moving":
-                self._told = False
-        elif not self._told:
-            self._told = True
+                self._told = None
+        elif self._told is None:
+            self._told = weight
             self.steady.emit(weight)
+
+    def _is_another(self, weight: "Weight") -> bool:
+        """Whether this can't be the load that was told: it differs by more than half of it.
+
+        A tray of 0.04 lb stays on the scale between packages of 1 lb: it never comes to nothing.
+        """
+        if self._told is None:
+            return False
+        told = self._told.exact_nanograms
+        return 2 * abs(weight.exact_nanograms - told) > told
 
     def _say_lost(self, why: str) -> None:
         self._last.clear()
-        self._told = False
+        self._told = None
         if self._fault != why:
             self._fault = why
             self.lost.emit(why)

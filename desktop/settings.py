@@ -20,13 +20,15 @@ class Settings:
 
     `percent` is the type factor, 80 to 175. `printers` maps a kind of paper ("paper", "label")
     to the printer last used for it. `window` is the window's place on the screen, as hex.
-    `block_letters` is the height of capitals at the block, in mm.
+    `block_letters` is the height of capitals at the block, in mm. `scales` maps a place ("wrap",
+    "rail") to the number of the scale used there, 0 for none.
     """
 
     theme: str = "light"
     percent: int = 100
     language: str = "en"
     printers: dict[str, str] = field(default_factory=dict[str, str])
+    scales: dict[str, int] = field(default_factory=dict[str, int])
     window: str = ""
     block_letters: int = 9
     place: str = "counter"

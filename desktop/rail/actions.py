@@ -14,8 +14,8 @@ from desktop.rail.deer import DeerDialog
 from desktop.rail.dressing_dialog import DressingDialog
 from desktop.rail.holding import hold_or_let_go
 from desktop.rail.loss import LossDialog
-from desktop.rail.scales_dialog import ScalesDialog
 from desktop.rail.tags import report_pdf, tag_pdf
+from desktop.scales_dialog import ScalesDialog
 
 if TYPE_CHECKING:
     from desktop.preview import Kind

@@ -8,17 +8,18 @@ from PySide6.QtWidgets import QWidget
 from desktop.fields import ChoiceField
 from desktop.look.space import GROUP, TOGETHER, column, row
 from desktop.panels.heading import Words
-from desktop.rail.scale_use import ScaleUse
+from desktop.scale_use import ScaleUse
 from shared.units import weight_text
 
 if TYPE_CHECKING:
-    from PySide6.QtGui import QCloseEvent
+    from PySide6.QtGui import QCloseEvent, QHideEvent, QShowEvent
 
     from desktop.bench import Bench
     from shared.shop.scales import Scale
     from shared.units import Weight
 
 BY_HAND = 0
+PLACE = "rail"
 
 
 class ScaleStrip(QWidget):
@@ -45,7 +46,7 @@ class ScaleStrip(QWidget):
         across.addWidget(self.tare, 1)
         down.addLayout(across)
         down.addWidget(self.says)
-        self.which.changed.connect(self._use)
+        self.which.changed.connect(self._choose)
         self.use.said.connect(self.says.setText)
         self.use.steady.connect(lambda _weight: self.steady.emit())
         self.destroyed.connect(self.use.close)
@@ -64,7 +65,9 @@ class ScaleStrip(QWidget):
             return
         self.scales = scales
         self._offer()
-        self.which.set_value(scales[0].id if scales else BY_HAND)
+        known = self.bench.settings.now.scales.get(PLACE)
+        there = known == BY_HAND or any(one.id == known for one in scales)
+        self.which.set_value(known if there else scales[0].id if scales else BY_HAND)
         self._use()
 
     def let_go(self) -> None:
@@ -78,6 +81,17 @@ class ScaleStrip(QWidget):
         if scale is None or kind == "live":
             return None
         return {"hook": scale.hook, "gambrel": scale.gambrel}.get(self.tare.value() or "")
+
+    def showEvent(self, event: "QShowEvent") -> None:
+        super().showEvent(event)
+        if not event.spontaneous():
+            self._use()
+
+    def hideEvent(self, event: "QHideEvent") -> None:
+        """Out of view the line is given up: the wrapping table may use the same scale."""
+        super().hideEvent(event)
+        if not event.spontaneous():
+            self.use.use(None)
 
     def closeEvent(self, event: "QCloseEvent") -> None:
         self.use.close()
@@ -102,6 +116,13 @@ class ScaleStrip(QWidget):
             before if before in dict(offered) else offered[min(1, len(offered) - 1)][0]
         )
         self.tare.setVisible(len(offered) > 1)
+
+    def _choose(self) -> None:
+        which = self.which.value()
+        if which is not None and self.scales:
+            kept = {**self.bench.settings.now.scales, PLACE: which}
+            self.bench.settings.change(scales=kept)
+        self._use()
 
     def _use(self) -> None:
         which = self.which.value()

@@ -65,7 +65,7 @@ class WrapPlace(Place):
             RowsModel(self._columns.columns()), main, sortable=False
         )
         down.addWidget(self.lines, 1)
-        self.strip = ScaleStrip(main)
+        self.strip = ScaleStrip(bench=self.bench, parent=main)
         down.addWidget(self.strip)
         self.side = PackagesPanel(whole)
         across.addWidget(main, 1)

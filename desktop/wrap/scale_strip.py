@@ -1,4 +1,6 @@
-"""Where a package is weighed: net weight (or gross with tare), pieces, and Enter."""
+"""Where a package is weighed: by the scale or typed, net or gross with tare, pieces, and Enter."""
+
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QObject, Qt, Signal
 from PySide6.QtGui import QKeyEvent
@@ -8,11 +10,18 @@ from desktop.fields import CountField, WeightField
 from desktop.look.space import GROUP, TOGETHER, column, row
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words
+from desktop.wrap.table_scale import TableScale
+from shared.scales.reading import on_division
 from shared.units import Unread, Weight, net
+
+if TYPE_CHECKING:
+    from desktop.bench import Bench
 
 
 class ScaleStrip(QWidget):
     """The fields of one package. Enter in any of them weighs it in.
+
+    What lies still on the scale stands in the weight's field until something is typed there.
 
     Signals:
         weighed: a package is weighed; carries net weight, tare or None, and pieces.
@@ -22,8 +31,11 @@ class ScaleStrip(QWidget):
     weighed = Signal(object, object, int)
     left = Signal()
 
-    def __init__(self, parent: QWidget | None = None) -> None:
+    def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self.bench = bench
+        self.scale = TableScale(bench, self)
+        self._from_scale: Weight | None = None
         self.product = Words("group", parent=self)
         self.weight = WeightField(self, required=True)
         self.weight.set_size("scale")
@@ -40,9 +52,11 @@ class ScaleStrip(QWidget):
         down = column(self, gap=TOGETHER)
         down.addWidget(self.product)
         down.addLayout(across)
+        down.addWidget(self.scale)
         down.addWidget(self.complaint)
         self.add.clicked.connect(self.weigh_in)
         self.tare.changed.connect(self._say_gross)
+        self.scale.steady.connect(self.fill)
         for field in (self.weight, self.tare, self.pieces):
             field.line.installEventFilter(self)
 
@@ -51,6 +65,7 @@ class ScaleStrip(QWidget):
         self.tare.set_label(self.tr("&Tare"))
         self.pieces.set_label(self.tr("&Pieces"))
         self.add.setText(self.tr("&Add package"))
+        self.scale.retranslate()
         self._say_gross()
 
     def show_product(self, words: str) -> None:
@@ -66,6 +81,20 @@ class ScaleStrip(QWidget):
         """Ready for the next package; the tare stays, as the tray does."""
         self.weight.set_value(None)
         self.pieces.set_value(None)
+        self.scale.use.take()
+        self._from_scale = None
+
+    def fill(self) -> None:
+        """A load lies still on the scale: it stands in the field, unless something was typed."""
+        load, shown, tare = self.scale.load(), self.weight.value(), self.tare.value()
+        if load is None or (tare is not None and load <= tare):
+            return  # nothing, or the empty tray
+        if not (self.weight.is_empty() or shown == self._from_scale):
+            return
+        self._from_scale = load
+        self.weight.set_value(load)
+        if self.weight.line.hasFocus():
+            self.weight.line.selectAll()
 
     def weigh_in(self) -> None:
         """Read the scale's fields; complain at the one that can't be taken."""
@@ -85,7 +114,7 @@ class ScaleStrip(QWidget):
         elif weight.count <= 0:
             self.weight.complain(self.tr("A package weighs more than nothing."))
             self.weight.focus()
-        else:
+        elif self._believed(typed):
             self.weighed.emit(weight, tare, self.pieces.value() or 0)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
@@ -98,6 +127,20 @@ class ScaleStrip(QWidget):
                 self.left.emit()
                 return True
         return super().eventFilter(watched, event)
+
+    def _believed(self, gross: Weight) -> bool:
+        """A weight the scale can't show is asked about (NIST Handbook 44: steps of its division).
+
+        1.03 lb on a scale of 0.02 lb is one.
+        """
+        scale = self.scale.scale()
+        if scale is None or scale.division is None or on_division(gross, scale.division):
+            return True
+        question = self.tr(
+            "{weight} can't stand on {scale}: it shows steps of {division}. Is the weight right?"
+        ).format(weight=gross.text(), scale=scale.name, division=scale.division.text())
+        yes, no = self.tr("It is right"), self.tr("Weigh again")
+        return self.bench.messages.ask(self.tr("The scale's divisions"), question, yes, no)
 
     def _say_gross(self) -> None:
         self.weight.set_label(

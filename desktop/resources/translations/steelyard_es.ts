@@ -5661,6 +5661,22 @@
         <translation>Un paquete pesa más que nada.</translation>
     </message>
     <message>
+        <source>{weight} can&apos;t stand on {scale}: it shows steps of {division}. Is the weight right?</source>
+        <translation>{weight} no puede salir en {scale}, que marca pasos de {division}. ¿Está bien el peso?</translation>
+    </message>
+    <message>
+        <source>It is right</source>
+        <translation>Está bien</translation>
+    </message>
+    <message>
+        <source>Weigh again</source>
+        <translation>Pesar otra vez</translation>
+    </message>
+    <message>
+        <source>The scale&apos;s divisions</source>
+        <translation>Las divisiones de la báscula</translation>
+    </message>
+    <message>
         <source>&amp;Net weight</source>
         <translation>Peso &amp;neto</translation>
     </message>
@@ -6127,6 +6143,21 @@
     <message>
         <source>Steps are written 5: $5; 10: $7.50, each above the one before; it can&apos;t read “{text}”.</source>
         <translation>Los tramos se escriben 5: $5; 10: $7.50, cada uno por encima del anterior; no puede leer “{text}”.</translation>
+    </message>
+</context>
+<context>
+    <name>TableScale</name>
+    <message>
+        <source>Scal&amp;e</source>
+        <translation>Bás&amp;cula</translation>
+    </message>
+    <message>
+        <source>Scale&amp;s…</source>
+        <translation>&amp;Básculas…</translation>
+    </message>
+    <message>
+        <source>none, by hand</source>
+        <translation>ninguna, a mano</translation>
     </message>
 </context>
 <context>

@@ -6,7 +6,7 @@ import pytest
 from pytestqt.qtbot import QtBot
 
 from desktop.bench import Bench
-from desktop.rail.scales_dialog import ScalesDialog
+from desktop.scales_dialog import ScalesDialog
 from shared.shop.scales import OWN
 from shared.units import Weight
 from tests.desktop.audit import unnamed

@@ -9,8 +9,8 @@ from PySide6.QtWidgets import QWidget
 from desktop.fields import ChoiceField, CountField, FormDialog, TextField, WeightField
 from desktop.look.space import TOGETHER, column
 from desktop.panels.heading import Words, line
-from desktop.rail.scale_use import ScaleUse
 from desktop.scale_reader import ports
+from desktop.scale_use import ScaleUse
 from shared.scales.reading import patterns
 from shared.shop.problems import Refused
 from shared.shop.scales import OWN, Parity, Scale, pattern_of_scale

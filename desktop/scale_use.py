@@ -1,4 +1,4 @@
-"""The scale in use at the rail: what it weighs now, and the load that may be taken."""
+"""The scale in use at a place: what it weighs now, and the load that may be taken."""
 
 from typing import TYPE_CHECKING
 
