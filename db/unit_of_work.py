@@ -20,6 +20,7 @@ from db.repositories.findings import BlockBook
 from db.repositories.hand_overs import HandOverBook
 from db.repositories.ledger import LedgerBook
 from db.repositories.lots import LotBook
+from db.repositories.marks import MarkBook
 from db.repositories.news import NewsBook
 from db.repositories.orders import OrderBook
 from db.repositories.own_figures import YieldBook
@@ -213,6 +214,11 @@ class Work:
     def block(self) -> BlockBook:
         """What the block ticks, reads and reports."""
         return BlockBook(self._desk)
+
+    @cached_property
+    def marks(self) -> MarkBook:
+        """The plant's own marks for inspected goods."""
+        return MarkBook(self._desk)
 
     @cached_property
     def usual(self) -> UsualBook:

@@ -3,7 +3,7 @@
 On a roll each label is a page of its own, and raw inspected goods have a second one with the
 safe-handling block. A label that can't carry everything it must say is refused. Long names
 shrink to a stated least size, then wrap. The inspection legend is the plant's own artwork and is
-never drawn here; room is left for it.
+never drawn here: the plant's image is placed, or room is left for the one on the stock.
 """
 
 from collections.abc import Iterator, Sequence
@@ -17,6 +17,7 @@ from printing.typefaces import Face, fit, width, wrap
 from printing.words import Words
 from printing.words.place_words import capital
 from shared.marking.label import PackageLabel
+from shared.marking.plant_marks import LEGEND_POINTS
 from shared.marking.problems import MarkingProblem
 from shared.units import weight_text
 
@@ -27,7 +28,7 @@ WEIGHT = 26.0
 FACTS, READY = 36.0, 11.0  # heights in points
 BAR_HEIGHT = 22.0
 PLANT_ROOM = 128.0
-LEGEND_ROOM = 62.0
+LEGEND_ROOM = LEGEND_POINTS + 4.0
 MATRIX_ROOM = 60.0
 SPARE = 1.0  # of the three points that stay white above the barcode
 LOW, LOW_MATRIX_ROOM = 160.0, 26.0  # stock of 2 in and less
@@ -57,14 +58,17 @@ class _Code:
     wide: bool
 
 
-def labels(labels: Sequence[PackageLabel], *, words: Words, dpi: int = 203) -> bytes:
+def labels(
+    labels: Sequence[PackageLabel], *, words: Words, dpi: int = 203, artwork: bytes = b""
+) -> bytes:
     """Labels as one PDF, in the order given. Raises LabelRefused, and then prints none.
 
-    `dpi` is the printer's resolution; each module of a barcode is whole dots of it.
+    `dpi` is the printer's resolution; each module of a barcode is whole dots of it. `artwork` is
+    the plant's approved legend as PNG, placed on inspected labels; b"" where the stock has it.
     """
     if not labels:
         raise ValueError("no labels to print")
-    roll = Roll(labels[0].stock, "Package labels")
+    roll = Roll(labels[0].stock, "Package labels", artwork)
     for label in labels:
         if label.stock.code != labels[0].stock.code:
             raise ValueError("labels of one roll are of one stock")
@@ -182,7 +186,8 @@ def _named(
 
 
 def _legend(roll: Roll, label: PackageLabel, words: Words, told: set[str]) -> float:
-    """Room for the plant's own legend at the top right, and its number below."""
+    """The plant's own legend at the top right, or room for it; its number below."""
+    roll.legend(roll.wide - EDGE - LEGEND_POINTS, EDGE, LEGEND_POINTS)
     est = words.say("label.establishment", number=label.establishment)
     roll.text_to(roll.wide - EDGE, EDGE + LEGEND_ROOM + 2, est, 8)
     told |= {"legend", "establishment"}

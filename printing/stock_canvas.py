@@ -7,6 +7,7 @@ from collections.abc import Callable, Sequence
 from io import BytesIO
 
 from reportlab.lib.pagesizes import letter
+from reportlab.lib.utils import ImageReader
 from reportlab.pdfgen.canvas import Canvas
 
 from printing.barcode import Bars, draw_bars
@@ -24,8 +25,8 @@ LEAST_SCALE = 0.45  # 148 points of 315: on 2 1/4 in stock
 class Roll:
     """Labels of one stock; texts have their baseline `y` points below the top edge."""
 
-    def __init__(self, stock: Stock, title: str) -> None:
-        """An empty roll."""
+    def __init__(self, stock: Stock, title: str, artwork: bytes = b"") -> None:
+        """An empty roll; `artwork` is the plant's own legend as PNG, where it is placed."""
         self.wide = stock.width * 72 / LENGTH_UNITS_PER_INCH
         self.high = stock.height * 72 / LENGTH_UNITS_PER_INCH
         self._stock = stock
@@ -36,6 +37,7 @@ class Roll:
         self._canvas.setTitle(title)
         self._canvas.setProducer("Steelyard")
         self._forms: set[str] = set()
+        self._artwork = ImageReader(BytesIO(artwork)) if artwork else None
         self._page_high = size[1]
         self._begin()
 
@@ -86,6 +88,20 @@ class Roll:
         """A line from one point to another."""
         self._canvas.setLineWidth(1.1)
         self._canvas.line(x, self.high - y, to_x, self.high - to_y)
+
+    def legend(self, x: float, y: float, side: float) -> None:
+        """The plant's artwork in a square whose top left corner is at x, y; nothing without one."""
+        if self._artwork is None:
+            return
+        self._canvas.drawImage(  # pyright: ignore[reportUnknownMemberType]
+            self._artwork,
+            x,
+            self.high - y - side,
+            side,
+            side,
+            preserveAspectRatio=True,
+            anchor="c",
+        )
 
     def bars(self, x: float, y: float, symbol: Bars, dots: int, dpi: int, height: float) -> None:
         """A symbol whose lower left corner is at x, y."""

@@ -38,6 +38,7 @@ class ShopPage(QWidget):
         self._kept: ShopDetails | None = None
         self._build()
         self.save.clicked.connect(self.keep)
+        self.marks.clicked.connect(self.show_marks)
         shortcut = QShortcut(QKeySequence("Ctrl+S"), self)
         shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
         shortcut.activated.connect(self.keep)
@@ -62,8 +63,10 @@ class ShopPage(QWidget):
         self.complaint = Words("body", "complaint", self).wrapped()
         self.complaint.hide()
         self.save = button(self, main=True)
+        self.marks = button(self)
         feet = row(gap=TOGETHER)
         feet.addWidget(self.save)
+        feet.addWidget(self.marks)
         feet.addStretch(1)
         down = column(self, gap=GROUP, edge=EDGE)
         down.addWidget(self.grid)
@@ -86,6 +89,7 @@ class ShopPage(QWidget):
         self.fore.set_label(self.tr("&Forequarter's part of a side, %"))
         self.fore.hint(self.tr("as the species' table has it"))
         self.save.setText(self.tr("&Keep (Ctrl+S)"))
+        self.marks.setText(self.tr("&Marks of inspected goods…"))
 
     def _stock_words(self, code: str) -> str:
         if code == "sheet4x2":
@@ -140,6 +144,18 @@ class ShopPage(QWidget):
             work.commit()
         self._kept = found
         self.said.emit(self.tr("The shop's details are kept."))
+        self.changed.emit()
+
+    def show_marks(self) -> None:
+        """The plant's number, legend and product numbers."""
+        from desktop.office.marks_dialog import MarksDialog
+
+        self.dialog = MarksDialog(self.bench, self)
+        self.dialog.accepted.connect(self._marks_kept)
+        self.dialog.open()
+
+    def _marks_kept(self) -> None:
+        self.said.emit(self.tr("The marks are kept."))
         self.changed.emit()
 
     def _fore_share(self) -> Fraction | Unread | None:

@@ -270,6 +270,7 @@ def sheet_paper(store: "Store", number: int, words: "Words") -> bytes:
 def labels_paper(store: "Store", number: int, words: "Words") -> bytes:
     """The labels of an order's packages, void ones left out."""
     from desktop.wrap.label_of import label_complaint, label_of
+    from desktop.wrap.papers import legend_of
     from desktop.wrap.wrapping import read_wrapping
     from printing.labels import LabelRefused, labels
     from shared.marking.label import PackageLabel
@@ -287,7 +288,8 @@ def labels_paper(store: "Store", number: int, words: "Words") -> bytes:
             raise CommandError(label_complaint(one), CANT)
         ready.append(one)
     try:
-        return labels(ready, words=words, dpi=wrapping.shop.dpi)
+        artwork = legend_of(wrapping.marks)
+        return labels(ready, words=words, dpi=wrapping.shop.dpi, artwork=artwork)
     except LabelRefused as refusal:
         raise CommandError(label_complaint(refusal.problems), CANT) from refusal
 

@@ -1,6 +1,6 @@
 """The label of a package, and in words what keeps one from being made."""
 
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, TypedDict
 
 from PySide6.QtCore import QCoreApplication
 
@@ -46,10 +46,32 @@ def label_of(
             finishes=finishes,
             ingredients=_ingredients(asked),
             allergens=_allergens(asked),
+            frozen=wrapping.marks.keep == "keep_frozen",
             stock=shop.stock,
             dpi=shop.dpi,
+            **_inspected(package, wrapping),
         )
     )
+
+
+class _Inspected(TypedDict, total=False):
+    establishment: str
+    legend_artwork: bool
+    gtin: str
+    lot: str
+
+
+def _inspected(package: "PackageMade", wrapping: "Wrapping") -> _Inspected:
+    """The plant's own marks, on inspected goods only: custom-exempt meat is nobody's to sell."""
+    lot, marks = wrapping.lot, wrapping.marks
+    if lot.regime == "custom":
+        return {}
+    return {
+        "establishment": marks.establishment,
+        "legend_artwork": marks.has_legend,
+        "gtin": marks.gtins.get((lot.species, package.cut), ""),
+        "lot": str(lot.number),
+    }
 
 
 def _finishes(species: str, made_by: "Mapping[str, Recipe | None]") -> tuple[LabelFinish, ...]:
@@ -106,12 +128,16 @@ def _sentence(code: str) -> str:
             return say(office, "Keep a recipe for the cure or seasoning: Office, Recipes.")
         case "allergens_unknown":
             return say(office, "Say the recipe's allergens: Office, Recipes.")
-        case "legend_missing" | "establishment_missing":
+        case "legend_missing":
             return say(
-                office,
-                "An inspected label needs the plant's own approved legend; print it on the "
-                "plant's approved stock.",
+                office, "An inspected label needs the plant's approved legend: Office, Shop, Marks."
             )
+        case "establishment_missing":
+            return say(
+                office, "An inspected label needs the establishment's number: Office, Shop, Marks."
+            )
+        case "not_variable" | "length" | "check_digit" | "characters":
+            return say(office, "The product's GTIN can't be used: Office, Shop, Marks.")
         case "stock_too_small":
             return say(office, "This stock holds too little for it; choose a larger one.")
         case "unknown_stock" | "unknown_dpi":

@@ -13,17 +13,25 @@ if TYPE_CHECKING:
     from desktop.wrap.wrapping import Wrapping
     from printing.words import Words
     from shared.marking.label import PackageLabel
+    from shared.marking.plant_marks import PlantMarks
     from shared.marking.problems import MarkingProblem
 
 
-def label_pdf(label: "PackageLabel", words: "Words") -> "bytes | tuple[MarkingProblem, ...]":
+def label_pdf(
+    label: "PackageLabel", words: "Words", marks: "PlantMarks"
+) -> "bytes | tuple[MarkingProblem, ...]":
     """One label as PDF, or what doesn't fit on it. For a worker: it loads the print room."""
     from printing.labels import LabelRefused, labels
 
     try:
-        return labels((label,), words=words, dpi=label.dpi)
+        return labels((label,), words=words, dpi=label.dpi, artwork=legend_of(marks))
     except LabelRefused as refused:
         return refused.problems
+
+
+def legend_of(marks: "PlantMarks") -> bytes:
+    """The artwork that is placed on labels; b"" where the legend stands on the stock."""
+    return marks.artwork.png if marks.legend == "artwork" and marks.artwork is not None else b""
 
 
 def counts_pdf(wrapping: "Wrapping", made: "datetime", words: "Words") -> bytes:

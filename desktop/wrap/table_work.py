@@ -24,6 +24,7 @@ if TYPE_CHECKING:
     from PySide6.QtWidgets import QWidget
 
     from desktop.bench import Bench
+    from shared.marking.plant_marks import PlantMarks
     from shared.marking.problems import MarkingProblem
     from shared.shop.lists import OrderRow
     from shared.shop.states import OrderState
@@ -126,7 +127,7 @@ class WrapTable(QObject):
         after = with_packages(wrapping, packages, self.bench.words)
         label = label_of(made, after)
         if isinstance(label, PackageLabel):
-            self._print(label, made)
+            self._print(label, made, wrapping.marks)
             self.read.emit(Wrapped(after))
         else:
             said = self.tr("Package {number} has no label.").format(number=made.label_number)
@@ -179,6 +180,7 @@ class WrapTable(QObject):
             label_pdf,
             label,
             self.bench.words,
+            wrapping.marks,
             then=lambda pdf: self._show_label(pdf, title),
         )
         return ""
@@ -203,7 +205,7 @@ class WrapTable(QObject):
     def _show_counts(self, pdf: bytes, title: str) -> None:
         self.preview = show_paper(self.bench, pdf, title, "paper", self._place)
 
-    def _print(self, label: PackageLabel, package: PackageMade) -> None:
+    def _print(self, label: PackageLabel, package: PackageMade, marks: "PlantMarks") -> None:
         """Send the label to the usual label printer; without one, say how to see it."""
         printer = self.bench.printers.usual("label")
         if printer is None or printer not in self.bench.printers.names():
@@ -215,7 +217,7 @@ class WrapTable(QObject):
         number = package.label_number
 
         def send() -> object:
-            pdf = label_pdf(label, words)
+            pdf = label_pdf(label, words, marks)
             return printers.send(pdf, printer, 1) if isinstance(pdf, bytes) else pdf
 
         def sent(problem: object) -> None:

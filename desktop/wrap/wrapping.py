@@ -13,6 +13,7 @@ if TYPE_CHECKING:
     from shared.curing.recipe import Recipe
     from shared.cutting.forecast import Range
     from shared.cutting.order import Question
+    from shared.marking.plant_marks import PlantMarks
     from shared.shop.details import ShopDetails
     from shared.shop.lots import Lot
     from shared.shop.orders import Order
@@ -48,6 +49,7 @@ class Wrapping:
     forecast: Forecast
     packages: "tuple[PackageMade, ...]"
     recipes: "tuple[Recipe, ...]"
+    marks: "PlantMarks"
     lines: tuple[WrapLine, ...]
 
     @property
@@ -88,10 +90,11 @@ def read_wrapping(store: "Store", order_id: int, words: "Words") -> Wrapping | N
         packages = work.packages.of_order(order_id)
         shop = work.shop.details()
         recipes = work.recipes.all()
+        marks = work.marks.now()
     known = catalogue(lot.species)
     expected = forecast(question, plan(question, known), known, own, graded)
     lines = _lines(order, lot.species, expected, packages, words)
-    return Wrapping(order, lot, shop, question, expected, packages, recipes, lines)
+    return Wrapping(order, lot, shop, question, expected, packages, recipes, marks, lines)
 
 
 def with_packages(

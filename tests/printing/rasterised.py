@@ -4,6 +4,7 @@ from io import BytesIO
 
 import pypdfium2
 import zxingcpp
+from PIL import Image
 from pypdf import PdfReader
 
 
@@ -17,11 +18,15 @@ def pages_of(pdf: bytes) -> list[str]:
     return [page.extract_text() for page in PdfReader(BytesIO(pdf)).pages]
 
 
+def picture_of(pdf: bytes, dpi: int = 203, page: int = 0) -> Image.Image:
+    """One page in greys, rasterised at the printer's resolution."""
+    drawn = pypdfium2.PdfDocument(pdf)[page].render(scale=dpi / 72)  # pyright: ignore[reportArgumentType]
+    return drawn.to_pil().convert("L")
+
+
 def codes_of(pdf: bytes, page: int = 0, dpi: int = 203) -> list[zxingcpp.Barcode]:
     """Every barcode zxing-cpp reads on one page rasterised at the printer's resolution."""
-    sheet = pypdfium2.PdfDocument(pdf)[page]
-    drawn = sheet.render(scale=dpi / 72)  # pyright: ignore[reportArgumentType]
-    return list(zxingcpp.read_barcodes(drawn.to_pil().convert("L")))
+    return list(zxingcpp.read_barcodes(picture_of(pdf, dpi, page)))
 
 
 def letters_of(pdf: bytes, page: int = 0) -> list[tuple[str, float, float, float, float]]:

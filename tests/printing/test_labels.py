@@ -2,15 +2,17 @@
 
 from dataclasses import replace
 from datetime import date
+from io import BytesIO
 
 import pytest
 import zxingcpp
+from PIL import Image
 
 from printing.labels import LabelRefused, labels
 from printing.words import Words
 from shared.marking.label import LabelFacts, LabelFinish, PackageLabel, package_label
 from shared.units import Weight
-from tests.printing.rasterised import codes_of, letters_of, pages_of, text_of
+from tests.printing.rasterised import codes_of, letters_of, pages_of, picture_of, text_of
 
 WORDS = Words("en", strict=True)
 NAME = "Jørgen & Łucja <O'Neil>"
@@ -189,6 +191,36 @@ def test_an_inspected_cooked_label_leaves_room_for_the_legend() -> None:
     assert "FULLY COOKED" in text_of(pdf)
     corner = [one for one in letters_of(pdf) if one[3] > 288 - 7 - 58 and one[4] > 216 - 7 - 58]
     assert [one[0] for one in corner if one[0].strip()] == []
+
+
+def a_bar(wide: int, high: int) -> bytes:
+    """An image with a black bar along its left third: nobody's legend."""
+    image = Image.new("1", (wide, high), 1)
+    image.paste(0, (0, 0, wide // 3, high))
+    held = BytesIO()
+    image.save(held, "PNG")
+    return held.getvalue()
+
+
+@pytest.mark.parametrize("dpi", [203, 300])
+def test_the_plants_artwork_is_placed_whole_in_its_corner(dpi: int) -> None:
+    """58 points each way, 7 from the right and upper edge; nothing is drawn without one."""
+    facts = replace(STEAKS, regime="inspected", establishment="M1", legend_artwork=True, dpi=dpi)
+    label = _label(facts)
+    placed = picture_of(labels([label], words=WORDS, dpi=dpi, artwork=a_bar(300, 300)), dpi)
+    bare = picture_of(labels([label], words=WORDS, dpi=dpi), dpi)
+    left, top, side = (288 - 7 - 58) * dpi // 72, 7 * dpi // 72, 58 * dpi // 72
+    corner = (left, top, left + side, top + side)
+    assert bare.crop(corner).getextrema() == (255, 255)
+    dark = [one < 128 for one in placed.crop(corner).tobytes()]
+    assert 0.30 < sum(dark) / len(dark) < 0.37
+    beside = (left + side // 2, top, left + side, top + side)
+    assert placed.crop(beside).getextrema() == (255, 255)
+
+
+def test_custom_goods_never_bear_it() -> None:
+    with_artwork = labels([_label(STEAKS)], words=WORDS, artwork=a_bar(300, 300))
+    assert with_artwork == labels([_label(STEAKS)], words=WORDS)
 
 
 def test_a_label_for_each_package_and_the_same_bytes_twice() -> None:

@@ -3780,6 +3780,137 @@
     </message>
 </context>
 <context>
+    <name>MarksDialog</name>
+    <message>
+        <source>Marks of inspected goods</source>
+        <translation>Marcas de la carne inspeccionada</translation>
+    </message>
+    <message>
+        <source>Only your own legend, as it was approved for your establishment. The inspector and the rules of labeling have the last word; custom-exempt labels never bear it.</source>
+        <translation>Solo su propio sello, como fue aprobado para su establecimiento. El inspector y las reglas de etiquetado tienen la última palabra; las etiquetas de carne exenta (custom) nunca lo llevan.</translation>
+    </message>
+    <message>
+        <source>&amp;Keep</source>
+        <translation>&amp;Guardar</translation>
+    </message>
+    <message>
+        <source>&amp;Leave it</source>
+        <translation>&amp;Dejarlo</translation>
+    </message>
+    <message>
+        <source>&amp;Establishment number</source>
+        <translation>Número de &amp;establecimiento</translation>
+    </message>
+    <message>
+        <source>Inspection le&amp;gend</source>
+        <translation>&amp;Sello de inspección</translation>
+    </message>
+    <message>
+        <source>none: no labels of inspected goods</source>
+        <translation>ninguno: sin etiquetas de carne inspeccionada</translation>
+    </message>
+    <message>
+        <source>printed on the label stock already</source>
+        <translation>ya impreso en las etiquetas</translation>
+    </message>
+    <message>
+        <source>our approved artwork, placed</source>
+        <translation>nuestro diseño aprobado, colocado</translation>
+    </message>
+    <message>
+        <source>Packages lea&amp;ve</source>
+        <translation>Los paquetes &amp;van</translation>
+    </message>
+    <message>
+        <source>frozen</source>
+        <translation>congelados</translation>
+    </message>
+    <message>
+        <source>refrigerated</source>
+        <translation>refrigerados</translation>
+    </message>
+    <message>
+        <source>&amp;Animal</source>
+        <translation>&amp;Animal</translation>
+    </message>
+    <message>
+        <source>&amp;Product</source>
+        <translation>&amp;Producto</translation>
+    </message>
+    <message>
+        <source>G&amp;TIN of its weighed packages</source>
+        <translation>G&amp;TIN de sus paquetes pesados</translation>
+    </message>
+    <message>
+        <source>14 digits, the first a 9; empty: our own serial</source>
+        <translation>14 cifras, la primera un 9; vacío: nuestro número</translation>
+    </message>
+    <message>
+        <source>Choose the art&amp;work…</source>
+        <translation>Elegir el &amp;diseño…</translation>
+    </message>
+    <message>
+        <source>Take it awa&amp;y</source>
+        <translation>&amp;Quitarlo</translation>
+    </message>
+    <message>
+        <source>The legend&apos;s artwork</source>
+        <translation>Diseño del sello</translation>
+    </message>
+    <message>
+        <source>The approved legend</source>
+        <translation>El sello aprobado</translation>
+    </message>
+    <message>
+        <source>Pictures (*.png *.svg *.pdf *.jpg *.jpeg *.bmp)</source>
+        <translation>Imágenes (*.png *.svg *.pdf *.jpg *.jpeg *.bmp)</translation>
+    </message>
+    <message>
+        <source>{name} is no picture that can be read.</source>
+        <translation>{name} no es una imagen que se pueda leer.</translation>
+    </message>
+    <message>
+        <source>Letters, digits and - only, at most 12; the label says Est. itself.</source>
+        <translation>Solo letras, cifras y -, a lo más 12; la etiqueta ya dice Est.</translation>
+    </message>
+    <message>
+        <source>Choose the artwork, or say that the stock bears the legend.</source>
+        <translation>Elija el diseño, o diga que las etiquetas ya llevan el sello.</translation>
+    </message>
+    <message>
+        <source>The legend goes with the number: fill it in.</source>
+        <translation>El sello va con el número: escríbalo.</translation>
+    </message>
+    <message>
+        <source>{who} has changed this meanwhile. Leave it and open it again.</source>
+        <translation>{who} lo ha cambiado entretanto. Déjelo y ábralo otra vez.</translation>
+    </message>
+    <message>
+        <source>The last digit should be {expected}: look at it again.</source>
+        <translation>La última cifra debería ser {expected}: mírelo otra vez.</translation>
+    </message>
+    <message>
+        <source>A weighed package&apos;s GTIN has 14 digits and begins with 9.</source>
+        <translation>El GTIN de un paquete pesado tiene 14 cifras y empieza por 9.</translation>
+    </message>
+    <message>
+        <source>A GTIN is 14 digits.</source>
+        <translation>Un GTIN tiene 14 cifras.</translation>
+    </message>
+    <message>
+        <source>The image has {wide} × {high} dots; this printer needs {needed} the longer way.</source>
+        <translation>La imagen tiene {wide} × {high} puntos; esta impresora necesita {needed} en su lado largo.</translation>
+    </message>
+    <message>
+        <source>The file is too large: 2 MB fit.</source>
+        <translation>El archivo es demasiado grande: caben 2 MB.</translation>
+    </message>
+    <message>
+        <source>No artwork yet.</source>
+        <translation>Sin diseño todavía.</translation>
+    </message>
+</context>
+<context>
     <name>MoneyDialog</name>
     <message>
         <source>Money</source>
@@ -4105,6 +4236,10 @@
     <message>
         <source>&amp;8 Books</source>
         <translation>&amp;8 Libros</translation>
+    </message>
+    <message>
+        <source>&amp;9 Reports</source>
+        <translation>&amp;9 Informes</translation>
     </message>
     <message>
         <source>Parts of the office</source>
@@ -6071,6 +6206,10 @@
         <translation>&amp;Guardar (Ctrl+S)</translation>
     </message>
     <message>
+        <source>&amp;Marks of inspected goods…</source>
+        <translation>&amp;Marcas de la carne inspeccionada…</translation>
+    </message>
+    <message>
         <source>4 × 2 on a letter sheet, ten</source>
         <translation>4 × 2 en hoja carta, diez</translation>
     </message>
@@ -6085,6 +6224,10 @@
     <message>
         <source>The shop&apos;s details are kept.</source>
         <translation>Se guardaron los datos de la planta.</translation>
+    </message>
+    <message>
+        <source>The marks are kept.</source>
+        <translation>Las marcas quedan guardadas.</translation>
     </message>
 </context>
 <context>

@@ -1,5 +1,7 @@
 """Labels at the Wrap: what stands on one, and what keeps one from being printed."""
 
+from dataclasses import replace
+from dataclasses import replace
 from io import BytesIO
 
 from pypdf import PdfReader
@@ -12,6 +14,8 @@ from desktop.wrap.label_of import label_complaint, label_of
 from desktop.wrap.papers import counts_pdf, label_pdf
 from desktop.wrap.wrapping import Wrapping, read_wrapping
 from shared.marking.label import PackageLabel
+from shared.marking.plant_marks import PlantMarks
+from shared.marking.plant_marks import PlantMarks
 from shared.shop.packages import NewPackage, PackageMade
 from shared.shop.people import SignedOn
 from shared.units import Weight
@@ -54,7 +58,7 @@ def test_a_custom_exempt_label_says_what_it_must(
     wrapping = weighed_in(store, signed, bench, 0)
     label = label_of(wrapping.packages[0], wrapping)
     assert isinstance(label, PackageLabel)
-    text = text_of(label_pdf(label, bench.words))
+    text = text_of(label_pdf(label, bench.words, wrapping.marks))
     for part in ("NOT FOR SALE", "Whole ham", "Anna Berg", "18.50", "Oak Lane Meats"):
         assert part.casefold() in text.casefold()
 
@@ -81,7 +85,7 @@ def test_bacon_gets_its_label_once_the_cure_is_known(
     assert isinstance(label, PackageLabel)
     assert label.allergens == ()
     assert label.ready == "cook_before_eating"
-    assert "sodium nitrite" in text_of(label_pdf(label, bench.words))
+    assert "sodium nitrite" in text_of(label_pdf(label, bench.words, wrapping.marks))
 
 
 def test_the_counts_paper_has_the_order_and_its_owner(
@@ -91,3 +95,49 @@ def test_the_counts_paper_has_the_order_and_its_owner(
     text = text_of(counts_pdf(wrapping, bench.now(), bench.words))
     assert "Anna Berg" in text
     assert "18.5" in text
+
+
+def inspected(store: Store, signed: SignedOn, bench: Bench) -> Wrapping:
+    """Anna's ham of an animal that the inspector passed."""
+    wrapping = weighed_in(store, signed, bench, 0)
+    return replace(wrapping, lot=replace(wrapping.lot, regime="inspected"))
+
+
+def test_an_inspected_label_waits_for_the_plants_marks(
+    store: Store, signed: SignedOn, bench: Bench
+) -> None:
+    wrapping = inspected(store, signed, bench)
+    problems = label_of(wrapping.packages[0], wrapping)
+    assert isinstance(problems, tuple)
+    assert [one.code for one in problems] == ["legend_missing", "establishment_missing"]
+    assert label_complaint(problems).count("Office, Shop, Marks") == 2
+
+
+def test_with_them_it_bears_number_legend_and_gs1_code(
+    store: Store, signed: SignedOn, bench: Bench
+) -> None:
+    wrapping = inspected(store, signed, bench)
+    gtins = {("pork", "whole_ham"): "90614141000015"}
+    marks = PlantMarks("M1234", "stock", None, gtins, "keep_refrigerated")
+    wrapping = replace(wrapping, marks=marks)
+    label = label_of(wrapping.packages[0], wrapping)
+    assert isinstance(label, PackageLabel)
+    assert (label.legend, label.not_for_sale, label.safe_handling) == (True, False, True)
+    assert label.gs1 is not None
+    assert label.gs1.value("01") == "90614141000015"
+    assert label.gs1.value("10") == str(wrapping.lot.number)
+    text = text_of(label_pdf(label, bench.words, marks))
+    for part in ("Est. M1234", "KEEP REFRIGERATED", "Safe Handling Instructions"):
+        assert part in text
+    assert "NOT FOR SALE" not in text
+
+
+def test_custom_exempt_goods_bear_none_of_them(
+    store: Store, signed: SignedOn, bench: Bench
+) -> None:
+    wrapping = weighed_in(store, signed, bench, 0)
+    gtins = {("pork", "whole_ham"): "90614141000015"}
+    wrapping = replace(wrapping, marks=PlantMarks("M1234", "stock", None, gtins))
+    label = label_of(wrapping.packages[0], wrapping)
+    assert isinstance(label, PackageLabel)
+    assert (label.legend, label.establishment, label.gs1) == (False, "", None)
