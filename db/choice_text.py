@@ -2,6 +2,7 @@
 
 import json
 from fractions import Fraction
+from functools import lru_cache
 from typing import Any
 
 from shared.cutting.order import Added, Amount, Choice, Package
@@ -44,8 +45,9 @@ def choice_text(choice: Choice) -> str:
     return canonical_json(fields)
 
 
+@lru_cache(maxsize=4096)
 def choice_from(text: str) -> Choice:
-    """The choice again."""
+    """The choice again; the same text gives the same choice, which the planner knows at once."""
     read: dict[str, Any] = json.loads(text)
     amount: dict[str, Any] = read["amount"]
     package: dict[str, Any] = read.get("package", {})

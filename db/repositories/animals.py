@@ -4,7 +4,7 @@ from collections.abc import Collection
 from datetime import date
 from typing import Any, cast
 
-from sqlalchemy import Connection, Row, Select, select
+from sqlalchemy import Connection, Row, Select, bindparam, select
 
 from db.desk import Desk
 from db.repositories.animal_lists import AnimalFilter, AnimalSort, animal_count, animal_rows
@@ -45,6 +45,10 @@ def animal_columns() -> Select[*tuple[Any, ...]]:
     ).join(Lots, Lots.id == Animals.lot_id)
 
 
+_OF_LOT = animal_columns().where(Animals.lot_id == bindparam("lot")).order_by(Animals.place_in_lot)
+_ONE = animal_columns().where(Animals.id == bindparam("animal"))
+
+
 def animal_from(row: Row[*tuple[Any, ...]]) -> Animal:
     """The animal of one row of `animal_columns`."""
     return Animal(
@@ -70,9 +74,7 @@ def animal_from(row: Row[*tuple[Any, ...]]) -> Animal:
 
 def animals_of(connection: Connection, lot_id: int) -> tuple[Animal, ...]:
     """The animals of a lot in their order."""
-    rows = connection.execute(
-        animal_columns().where(Animals.lot_id == lot_id).order_by(Animals.place_in_lot)
-    )
+    rows = connection.execute(_OF_LOT, {"lot": lot_id})
     return tuple(animal_from(row) for row in rows)
 
 
@@ -84,9 +86,7 @@ class AnimalBook(LossBook):
 
     def get(self, animal_id: int) -> Animal | None:
         """The animal, or None."""
-        row = self._desk.connection.execute(
-            animal_columns().where(Animals.id == animal_id)
-        ).one_or_none()
+        row = self._desk.connection.execute(_ONE, {"animal": animal_id}).one_or_none()
         return None if row is None else animal_from(row)
 
     def _there(self, animal_id: int) -> Animal:

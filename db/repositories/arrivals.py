@@ -7,7 +7,7 @@ from collections.abc import Collection, Mapping
 from dataclasses import asdict
 from typing import Any, cast
 
-from sqlalchemy import Connection, Select, func, select
+from sqlalchemy import Connection, Select, bindparam, func, select
 from sqlalchemy import Row as Told
 
 from db.desk import Desk
@@ -30,24 +30,24 @@ from shared.shop.arrival import (
 from shared.shop.problems import Refused
 
 WHO = ("at", "person", "station")
+_DRESSINGS = select(
+    Dressings.animal_id,
+    Dressings.head,
+    Dressings.feet,
+    Dressings.leaf,
+    Dressings.kidneys,
+).where(
+    Dressings.id.in_(
+        select(func.max(Dressings.id))
+        .where(Dressings.animal_id.in_(bindparam("animals", expanding=True)))
+        .group_by(Dressings.animal_id)
+    )
+)
 
 
 def dressings_of(connection: Connection, animal_ids: Collection[int]) -> Mapping[int, Dressing]:
     """How each of those carcasses was dressed, where somebody said so."""
-    last = (
-        select(func.max(Dressings.id))
-        .where(Dressings.animal_id.in_(animal_ids))
-        .group_by(Dressings.animal_id)
-    )
-    rows = connection.execute(
-        select(
-            Dressings.animal_id,
-            Dressings.head,
-            Dressings.feet,
-            Dressings.leaf,
-            Dressings.kidneys,
-        ).where(Dressings.id.in_(last))
-    )
+    rows = connection.execute(_DRESSINGS, {"animals": list(animal_ids)})
     found: dict[int, Dressing] = {}
     for row in rows:
         said = Dressing(

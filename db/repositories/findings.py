@@ -3,7 +3,7 @@
 from collections.abc import Collection, Iterable, Mapping
 from typing import Any, cast
 
-from sqlalchemy import Connection, Row, Select, func, select
+from sqlalchemy import Connection, Row, Select, bindparam, func, select
 
 from db.desk import Desk
 from db.repositories.order_lists import JOINED, OWN
@@ -56,6 +56,12 @@ def _asked() -> Select[*tuple[Any, ...]]:
     )
 
 
+_CUT_OTHERWISE = _asked().where(
+    BlockFindings.animal_id.in_(bindparam("animals", expanding=True)),
+    BlockFindings.kind == "cut_otherwise",
+)
+
+
 def _finding(row: Row[*tuple[Any, ...]]) -> Finding:
     return Finding(
         animal_id=row.animal_id,
@@ -84,11 +90,7 @@ def as_the_block_cut(
     connection: Connection, animal_ids: Collection[int], choices: Iterable[Choice]
 ) -> tuple[Choice, ...]:
     """The choices of a lot with those lines as cut that the block reports otherwise; one query."""
-    rows = connection.execute(
-        _asked().where(
-            BlockFindings.animal_id.in_(animal_ids), BlockFindings.kind == "cut_otherwise"
-        )
-    )
+    rows = connection.execute(_CUT_OTHERWISE, {"animals": list(animal_ids)})
     found: dict[int, list[Finding]] = {}
     for row in rows:
         found.setdefault(row.line, []).append(_finding(row))

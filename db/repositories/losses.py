@@ -2,7 +2,7 @@
 
 from collections.abc import Collection
 
-from sqlalchemy import Connection, func, select, update
+from sqlalchemy import Connection, bindparam, func, select, update
 from sqlalchemy.orm import aliased
 
 from db.desk import Desk
@@ -28,17 +28,34 @@ COLUMNS = (
     Stations.name.label("station"),
     Losses.void,
 )
+_LOSSES = (
+    select(*COLUMNS)
+    .join(Persons, Persons.id == Losses.person_id)
+    .join(Stations, Stations.id == Losses.station_id)
+    .where(Losses.animal_id.in_(bindparam("animals", expanding=True)))
+    .order_by(Losses.id)
+)
+_LATER = aliased(Measurements)
+_MEASURED = (
+    select(Measurements.animal_id, Measurements.stretch, Measurements.side, Measurements.length)
+    .where(
+        Measurements.animal_id.in_(bindparam("animals", expanding=True)),
+        Measurements.id
+        == select(func.max(_LATER.id))
+        .where(
+            _LATER.animal_id == Measurements.animal_id,
+            _LATER.stretch == Measurements.stretch,
+            _LATER.side == Measurements.side,
+        )
+        .scalar_subquery(),
+    )
+    .order_by(Measurements.animal_id, Measurements.id)
+)
 
 
 def losses_of(connection: Connection, animal_ids: Collection[int]) -> tuple[Loss, ...]:
     """Losses of those animals, first to last, void ones too."""
-    rows = connection.execute(
-        select(*COLUMNS)
-        .join(Persons, Persons.id == Losses.person_id)
-        .join(Stations, Stations.id == Losses.station_id)
-        .where(Losses.animal_id.in_(animal_ids))
-        .order_by(Losses.id)
-    )
+    rows = connection.execute(_LOSSES, {"animals": list(animal_ids)})
     return tuple(
         Loss(
             id=row.id,
@@ -63,22 +80,9 @@ def measured_of(
     connection: Connection, animal_ids: Collection[int]
 ) -> dict[int, tuple[Measured, ...]]:
     """The last measurement of each stretch and side, by animal."""
-    later = aliased(Measurements)
-    last = (
-        select(func.max(later.id))
-        .where(
-            later.animal_id == Measurements.animal_id,
-            later.stretch == Measurements.stretch,
-            later.side == Measurements.side,
-        )
-        .scalar_subquery()
-    )
     found: dict[int, tuple[Measured, ...]] = {}
-    for animal_id, stretch, side, length in connection.execute(
-        select(Measurements.animal_id, Measurements.stretch, Measurements.side, Measurements.length)
-        .where(Measurements.animal_id.in_(animal_ids), Measurements.id == last)
-        .order_by(Measurements.animal_id, Measurements.id)
-    ):
+    of = {"animals": list(animal_ids)}
+    for animal_id, stretch, side, length in connection.execute(_MEASURED, of):
         found[animal_id] = (*found.get(animal_id, ()), Measured(stretch, side, length))
     return found
 

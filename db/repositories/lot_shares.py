@@ -3,7 +3,7 @@
 from collections.abc import Collection, Sequence
 from typing import TYPE_CHECKING, cast
 
-from sqlalchemy import Connection, func, select, update
+from sqlalchemy import Connection, bindparam, func, select, update
 from sqlalchemy.orm import aliased
 
 from db.desk import Desk
@@ -15,6 +15,28 @@ from shared.shop.lots import LotShare
 
 if TYPE_CHECKING:
     from shared.carcass.catalogue import Quarter
+
+_OWN, _JOINED = aliased(Customers), aliased(Customers)
+_HELD = (  # built once: building a statement takes ten times as long as running it
+    select(Holdings.share, Holdings.carcass, Holdings.side, Holdings.quarter, Holdings.fraction)
+    .where(Holdings.lot_id == bindparam("lot"))
+    .order_by(Holdings.share, Holdings.carcass, Holdings.side, Holdings.id)
+)
+_SHARES = (
+    select(
+        Shares.number,
+        Shares.customer_id,
+        func.coalesce(_JOINED.name, _OWN.name, ""),
+        Shares.leader,
+        Shares.deposit_asked,
+        Orders.id,
+    )
+    .join(Orders, (Orders.lot_id == Shares.lot_id) & (Orders.share == Shares.number))
+    .outerjoin(_OWN, _OWN.id == Shares.customer_id)
+    .outerjoin(_JOINED, _JOINED.id == _OWN.joined_into)
+    .where(Shares.lot_id == bindparam("lot"))
+    .order_by(Shares.number)
+)
 
 
 def add_share_rows(
@@ -55,29 +77,11 @@ def add_share_rows(
 def shares_of(connection: Connection, lot_id: int) -> tuple[LotShare, ...]:
     """The shares of a lot by number, each with its owner's name today; two queries."""
     held: dict[int, list[Holding]] = {}
-    for share, carcass, side, quarter, fraction in connection.execute(
-        select(Holdings.share, Holdings.carcass, Holdings.side, Holdings.quarter, Holdings.fraction)
-        .where(Holdings.lot_id == lot_id)
-        .order_by(Holdings.share, Holdings.carcass, Holdings.side, Holdings.id)
-    ):
+    of = {"lot": lot_id}
+    for share, carcass, side, quarter, fraction in connection.execute(_HELD, of):
         holding = Holding(carcass, side, cast("Quarter", quarter), fraction)
         held.setdefault(share, []).append(holding)
-    own, joined = aliased(Customers), aliased(Customers)
-    rows = connection.execute(
-        select(
-            Shares.number,
-            Shares.customer_id,
-            func.coalesce(joined.name, own.name, ""),
-            Shares.leader,
-            Shares.deposit_asked,
-            Orders.id,
-        )
-        .join(Orders, (Orders.lot_id == Shares.lot_id) & (Orders.share == Shares.number))
-        .outerjoin(own, own.id == Shares.customer_id)
-        .outerjoin(joined, joined.id == own.joined_into)
-        .where(Shares.lot_id == lot_id)
-        .order_by(Shares.number)
-    )
+    rows = connection.execute(_SHARES, of)
     return tuple(
         LotShare(number, customer, owner, tuple(held.get(number, ())), leader, asked, order_id)
         for number, customer, owner, leader, asked, order_id in rows

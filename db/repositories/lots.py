@@ -4,7 +4,8 @@ from collections.abc import Sequence
 from datetime import date
 from typing import TYPE_CHECKING, Literal, cast
 
-from sqlalchemy import delete, exists, select, update
+from sqlalchemy import bindparam, delete, exists, func, select, update
+from sqlalchemy.orm import aliased
 
 from db.desk import Desk
 from db.repositories.animals import animals_of
@@ -45,6 +46,11 @@ LOT_COLUMNS = (
     Lots.note,
     Lots.cancelled,
     Lots.version,
+)
+_LOT = (
+    select(*LOT_COLUMNS)
+    .join(Customers, Customers.id == Lots.producer_id)
+    .where(Lots.id == bindparam("lot"))
 )
 
 
@@ -110,13 +116,22 @@ class LotBook:
             ],
         )
 
+    def named(self, lot_id: int) -> tuple[int, tuple[str, ...]]:
+        """Its number and the names of its owners today, by share; those to be named left out."""
+        own, joined = aliased(Customers), aliased(Customers)
+        rows = self._desk.connection.execute(
+            select(Lots.number, func.coalesce(joined.name, own.name, ""))
+            .outerjoin(Shares, Shares.lot_id == Lots.id)
+            .outerjoin(own, own.id == Shares.customer_id)
+            .outerjoin(joined, joined.id == own.joined_into)
+            .where(Lots.id == lot_id)
+            .order_by(Shares.number)
+        ).all()
+        return rows[0][0], tuple(name for _, name in rows if name)
+
     def get(self, lot_id: int) -> Lot | None:
         """The lot with its animals and shares, or None."""
-        row = self._desk.connection.execute(
-            select(*LOT_COLUMNS)
-            .join(Customers, Customers.id == Lots.producer_id)
-            .where(Lots.id == lot_id)
-        ).one_or_none()
+        row = self._desk.connection.execute(_LOT, {"lot": lot_id}).one_or_none()
         if row is None:
             return None
         return Lot(

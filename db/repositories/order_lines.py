@@ -3,7 +3,7 @@
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
-from sqlalchemy import delete, func, select, update
+from sqlalchemy import bindparam, delete, func, select, update
 
 from db.choice_text import choice_from, choice_text
 from db.desk import Desk
@@ -17,6 +17,32 @@ from shared.shop.problems import Refused, UndoRefused
 
 OPEN_TO_CHANGE = ("open", "settled", "released")
 Pins = Mapping[int, tuple[tuple[int, int, int], ...]]
+_CHANGES = (
+    select(
+        OrderChanges.id,
+        OrderChanges.order_id,
+        OrderChanges.line,
+        OrderChanges.kind,
+        OrderChanges.before,
+        OrderChanges.after,
+        OrderChanges.undoes,
+        OrderChanges.reason,
+        OrderChanges.at,
+        Persons.name,
+        Stations.name,
+    )
+    .join(Persons, Persons.id == OrderChanges.person_id)
+    .join(Stations, Stations.id == OrderChanges.station_id)
+    .where(OrderChanges.order_id == bindparam("order"), OrderChanges.id > bindparam("after"))
+    .order_by(OrderChanges.id)
+)
+_LINES = (
+    select(OrderLines.choice)
+    .where(OrderLines.order_id == bindparam("order"))
+    .order_by(OrderLines.line)
+)
+_LAST = select(func.max(OrderChanges.id)).where(OrderChanges.order_id == bindparam("order"))
+_ORDER = select(Orders.lot_id, Orders.share, Orders.state).where(Orders.id == bindparam("order"))
 Step = tuple[Choice | None, Choice | None, int | None]  # before, after, the change it reverses
 
 
@@ -121,25 +147,7 @@ class OrderLineBook:
 
     def changes(self, order_id: int, after: int = 0) -> tuple[OrderChange, ...]:
         """Every change of an order since `after`, first to last."""
-        rows = self._desk.connection.execute(
-            select(
-                OrderChanges.id,
-                OrderChanges.order_id,
-                OrderChanges.line,
-                OrderChanges.kind,
-                OrderChanges.before,
-                OrderChanges.after,
-                OrderChanges.undoes,
-                OrderChanges.reason,
-                OrderChanges.at,
-                Persons.name,
-                Stations.name,
-            )
-            .join(Persons, Persons.id == OrderChanges.person_id)
-            .join(Stations, Stations.id == OrderChanges.station_id)
-            .where(OrderChanges.order_id == order_id, OrderChanges.id > after)
-            .order_by(OrderChanges.id)
-        )
+        rows = self._desk.connection.execute(_CHANGES, {"order": order_id, "after": after})
         return tuple(
             OrderChange(
                 row[0], row[1], row[2], kind_of(row[3]), _read(row[4]), _read(row[5]), *row[6:]
@@ -225,8 +233,7 @@ class OrderLineBook:
                 if one is not None
             ],
         )
-        newest = select(func.max(OrderChanges.id)).where(OrderChanges.order_id == order_id)
-        last = run(newest).scalar_one()
+        last = run(_LAST, {"order": order_id}).scalar_one()
         if kind in ("made", "pin"):
             self._stays_as_on_the_sheet(order_id, int(last))
         run(update(Orders).where(Orders.id == order_id).values(last_change=last))
@@ -247,9 +254,7 @@ class OrderLineBook:
         return self.changes(order_id, change_id - 1)[0]
 
     def _order(self, order_id: int) -> tuple[int, int, str]:
-        row = self._desk.connection.execute(
-            select(Orders.lot_id, Orders.share, Orders.state).where(Orders.id == order_id)
-        ).one_or_none()
+        row = self._desk.connection.execute(_ORDER, {"order": order_id}).one_or_none()
         if row is None:
             raise StoreBug(f"no order {order_id}")
         return row[0], row[1], row[2]
@@ -263,11 +268,7 @@ class OrderLineBook:
         return _read(found)
 
     def _lines(self, order_id: int) -> tuple[Choice, ...]:
-        rows = self._desk.connection.execute(
-            select(OrderLines.choice)
-            .where(OrderLines.order_id == order_id)
-            .order_by(OrderLines.line)
-        ).scalars()
+        rows = self._desk.connection.execute(_LINES, {"order": order_id}).scalars()
         return tuple(choice_from(text) for text in rows)
 
 

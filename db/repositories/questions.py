@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 from typing import Any, cast
 
-from sqlalchemy import Row, select
+from sqlalchemy import Row, bindparam, select
 
 from db.choice_text import choice_from
 from db.desk import Desk
@@ -37,6 +37,15 @@ CARCASS_COLUMNS = (
     Lots.booked_unit,
     Lots.booked_exponent,
 )
+_CARCASSES = (
+    select(*CARCASS_COLUMNS)
+    .join(Lots, Lots.id == Animals.lot_id)
+    .where(Animals.lot_id == bindparam("lot"))
+    .order_by(Animals.place_in_lot)
+)
+_CHOICES = (
+    select(OrderLines.choice).where(OrderLines.lot_id == bindparam("lot")).order_by(OrderLines.line)
+)
 
 
 NOTHING_LEFT = ("condemned", "refused")
@@ -45,13 +54,7 @@ NOTHING_LEFT = ("condemned", "refused")
 
 def question_of(desk: Desk, lot_id: int, *, at_block: bool) -> Question:
     """The whole question; twelve queries however many animals, owners and lines there are."""
-    run = desk.connection.execute
-    animals = run(
-        select(*CARCASS_COLUMNS)
-        .join(Lots, Lots.id == Animals.lot_id)
-        .where(Animals.lot_id == lot_id)
-        .order_by(Animals.place_in_lot)
-    ).all()
+    animals = desk.connection.execute(_CARCASSES, {"lot": lot_id}).all()
     if not animals:
         raise StoreBug(f"no lot {lot_id}")
     ids = [row.id for row in animals]
@@ -107,9 +110,7 @@ def _carcass(
 
 def choices_of_lot(desk: Desk, lot_id: int) -> tuple[Choice, ...]:
     """Every line of every order of a lot as it stands, by line number."""
-    rows = desk.connection.execute(
-        select(OrderLines.choice).where(OrderLines.lot_id == lot_id).order_by(OrderLines.line)
-    ).scalars()
+    rows = desk.connection.execute(_CHOICES, {"lot": lot_id}).scalars()
     return tuple(choice_from(text) for text in rows)
 
 

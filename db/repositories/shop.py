@@ -2,7 +2,7 @@
 
 from typing import cast
 
-from sqlalchemy import delete, select
+from sqlalchemy import bindparam, delete, select
 
 from db.desk import Desk
 from db.tables.people import OwnLengths, OwnNames, Shop
@@ -10,6 +10,14 @@ from db.tables.usual import UsualRules
 from shared.cutting.order import Settings
 from shared.shop.details import HangingBasis, PaperSize, ShopDetails
 from shared.shop.problems import StaleEdit
+
+_KERFS = select(Shop.kerf_saw, Shop.kerf_slicer)
+_ALIKE = select(UsualRules.cut_alike)
+_LENGTHS = (
+    select(OwnLengths.stretch, OwnLengths.length)
+    .where(OwnLengths.species == bindparam("species"))
+    .order_by(OwnLengths.stretch)
+)
 
 
 class ShopBook:
@@ -88,12 +96,9 @@ class ShopBook:
 
     def planner_settings(self, species: str, *, at_block: bool = False) -> Settings:
         """The shop's kerfs, own lengths of a species, and how it cuts split sides."""
-        kerfs = self._desk.connection.execute(select(Shop.kerf_saw, Shop.kerf_slicer)).one()
-        lengths = self._desk.connection.execute(
-            select(OwnLengths.stretch, OwnLengths.length)
-            .where(OwnLengths.species == species)
-            .order_by(OwnLengths.stretch)
-        )
-        alike = self._desk.connection.execute(select(UsualRules.cut_alike)).scalar_one()
+        run = self._desk.connection.execute
+        kerfs = run(_KERFS).one()
+        lengths = run(_LENGTHS, {"species": species})
+        alike = run(_ALIKE).scalar_one()
         own = tuple((one[0], one[1]) for one in lengths)
         return Settings(kerfs[0], kerfs[1], at_block, own, cut_alike=alike)

@@ -3,7 +3,7 @@
 from collections.abc import Collection
 from typing import cast
 
-from sqlalchemy import Connection, select, update
+from sqlalchemy import Connection, bindparam, select, update
 
 from db.desk import Desk
 from db.problems import StoreBug
@@ -40,17 +40,18 @@ COLUMNS = (
     Weighings.withdrawn,
     Weighings.reason,
 )
+_OF_ANIMALS = (
+    select(*COLUMNS)
+    .join(Persons, Persons.id == Weighings.person_id)
+    .join(Stations, Stations.id == Weighings.station_id)
+    .where(Weighings.animal_id.in_(bindparam("animals", expanding=True)))
+    .order_by(Weighings.id)
+)
 
 
 def weighings_of(connection: Connection, animal_ids: Collection[int]) -> tuple[Weighing, ...]:
     """Every weighing of those animals, first to last; `current` says which hold."""
-    rows = connection.execute(
-        select(*COLUMNS)
-        .join(Persons, Persons.id == Weighings.person_id)
-        .join(Stations, Stations.id == Weighings.station_id)
-        .where(Weighings.animal_id.in_(animal_ids))
-        .order_by(Weighings.id)
-    ).all()
+    rows = connection.execute(_OF_ANIMALS, {"animals": list(animal_ids)}).all()
     corrected = {row.corrects for row in rows}
     return tuple(
         Weighing(
