@@ -33,6 +33,10 @@ SQLITE_CODES: Mapping[int, StoreCode] = {
 }
 
 
+class ReadStopped(Exception):  # noqa: N818 - nobody erred: it was asked to stop
+    """A read that was asked to stop has stopped; nothing came of it."""
+
+
 class StoreUnavailable(Exception):  # noqa: N818 - it says what is so, not that we erred
     """The world says no; `code` and `data` become a sentence for people in the window or shell."""
 

@@ -13,13 +13,14 @@ from db import migrate
 from db.backup import copy_of_today, copy_store, must_be_sound, name_of_copy, of_os
 from db.engine import file_engine, reader_of, server_engine
 from db.network_drive import on_network_drive
-from db.problems import StoreBug, StoreFault, StoreUnavailable, of_sqlite
+from db.problems import ReadStopped, StoreBug, StoreFault, StoreUnavailable, of_sqlite
 from db.tables.people import Persons, Stations
 from db.unit_of_work import Work
 from shared.shop.people import Person, SignedOn, Station
 
 NOBODY = Person(0, "")
 NOWHERE = Station(0, "")
+STEPS_BETWEEN = 20_000
 
 
 def utc_now() -> datetime:
@@ -53,11 +54,16 @@ class Store:
             yield Work(connection, self._clock(), who, where, reading=False)
 
     @contextmanager
-    def read(self) -> Generator[Work]:
-        """Look something up: all of it as it stood at one moment, and no one has to wait."""
+    def read(self, stopped: Callable[[], bool] | None = None) -> Generator[Work]:
+        """Look something up: all of it as it stood at one moment, and no one has to wait.
+
+        `stopped` is asked while a file is read; once it says yes the query ends in ReadStopped.
+        A server's query isn't asked: it ends by itself.
+        """
         with self._errors(), self._reader.connect() as connection:
             connection.begin()
-            yield Work(connection, self._clock(), NOBODY, NOWHERE, reading=True)
+            with _watched(connection, stopped):
+                yield Work(connection, self._clock(), NOBODY, NOWHERE, reading=True)
 
     def sign_on(self, person: str, station: str) -> SignedOn:
         """The person and station of those names, added if they aren't known yet."""
@@ -96,6 +102,24 @@ class Store:
             yield
         except SQLAlchemyError as error:
             raise _told(error, str(self.path or "")) from error
+
+
+@contextmanager
+def _watched(connection: Connection, stopped: Callable[[], bool] | None) -> Generator[None]:
+    """Ask `stopped` every so many steps of SQLite's machine, for as long as this lasts."""
+    driver = connection.connection.driver_connection
+    if stopped is None or not isinstance(driver, sqlite3.Connection):
+        yield
+        return
+    driver.set_progress_handler(lambda: int(stopped()), STEPS_BETWEEN)
+    try:
+        yield
+    except OperationalError as error:
+        if not stopped():
+            raise
+        raise ReadStopped from error
+    finally:
+        driver.set_progress_handler(None, 0)
 
 
 def _told(error: SQLAlchemyError, path: str) -> StoreUnavailable | StoreBug:

@@ -32,6 +32,7 @@ from db.repositories.periods import PeriodBook
 from db.repositories.rates import RateBook
 from db.repositories.recipes import RecipeBook
 from db.repositories.records import RecordBook
+from db.repositories.reports import ReportBook
 from db.repositories.scales import ScaleBook
 from db.repositories.search import SearchBook
 from db.repositories.shop import ShopBook
@@ -234,3 +235,8 @@ class Work:
     def hand_overs(self) -> HandOverBook:
         """The boxes packages lie in, and what left the shop."""
         return HandOverBook(self._desk)
+
+    @cached_property
+    def reports(self) -> ReportBook:
+        """What the Office's reports read."""
+        return ReportBook(self._desk)

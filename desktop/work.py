@@ -4,6 +4,7 @@ import gc
 import logging
 from collections.abc import Callable
 from contextlib import contextmanager
+from dataclasses import dataclass
 from time import thread_time
 from typing import TYPE_CHECKING, Any, TypeVar
 
@@ -16,6 +17,7 @@ from PySide6.QtCore import (
     Signal,
     Slot,
 )
+from shiboken6 import isValid
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -24,6 +26,16 @@ log = logging.getLogger(__name__)
 R = TypeVar("R")
 LIMIT_MS = 50
 BEAT_MS = 5
+
+
+@dataclass(frozen=True, slots=True)
+class _Waiting:
+    """What is called with a result still to come, and whose it is."""
+
+    key: str
+    then: Callable[[Any], object]
+    failed: Callable[..., object] | None
+    owner: QObject | None
 
 
 class _Job(QRunnable):
@@ -59,8 +71,7 @@ class Workers(QObject):
         self._pool.setMaxThreadCount(threads)
         self._next = 0
         self._newest: dict[str, int] = {}
-        self._waiting: dict[int, tuple[str, Callable[[Any], object], Callable[..., object] | None]]
-        self._waiting = {}
+        self._waiting: dict[int, _Waiting] = {}
         self._finished.connect(self._hand_over, Qt.ConnectionType.QueuedConnection)
 
     def run(
@@ -70,16 +81,21 @@ class Workers(QObject):
         then: Callable[[R], object],
         failed: Callable[[Exception], object] | None = None,
         key: str = "",
+        owner: QObject | None = None,
     ) -> None:
         """Call `function(*args)` on a worker, then `then(result)` in the window's thread.
 
         Of runs with the same `key` only the newest result is handed over. What the function
-        raises goes to `failed`; without one it is raised here, as any fault of ours.
+        raises goes to `failed`; without one it is raised here, as any fault of ours. What comes
+        for an `owner` that is gone by then is dropped: a page may be closed while its list is
+        still being read. Where `then` is a method of a QObject, that is the owner.
         """
         self._next += 1
         if key:
             self._newest[key] = self._next
-        self._waiting[self._next] = (key, then, failed)
+        whose = owner or getattr(then, "__self__", None)
+        whose = whose if isinstance(whose, QObject) else None
+        self._waiting[self._next] = _Waiting(key, then, failed, whose)
         self._pool.start(_Job(self, self._next, lambda: function(*args)))
 
     def busy(self) -> bool:
@@ -89,9 +105,9 @@ class Workers(QObject):
     def forget(self, key: str) -> None:
         """Drop the result still to come under this key."""
         self._newest.pop(key, None)
-        for number, (its_key, _then, _failed) in list(self._waiting.items()):
-            if its_key == key:
-                self._waiting[number] = (key, _nothing, _nothing)
+        for number, one in list(self._waiting.items()):
+            if one.key == key:
+                self._waiting[number] = _Waiting(key, _nothing, _nothing, None)
 
     def finish(self) -> None:
         """Wait for what runs and drop the results; at closing."""
@@ -108,13 +124,14 @@ class Workers(QObject):
         try:
             if waiting is None:
                 return
-            key, then, failed = waiting
-            if key and self._newest.get(key, number) != number:
+            if waiting.key and self._newest.get(waiting.key, number) != number:
                 return
-            if fault is None:
-                then(result)
-            elif failed is not None:
-                failed(fault)
+            if waiting.owner is not None and not isValid(waiting.owner):
+                log.info("dropped what came for a widget that is gone: %r", fault or "a result")
+            elif fault is None:
+                waiting.then(result)
+            elif waiting.failed is not None:
+                waiting.failed(fault)
             else:
                 raise fault
         finally:

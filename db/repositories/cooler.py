@@ -50,7 +50,7 @@ class CoolerBook:
                 owners_of_lot(),
                 Animals.hung_at,
                 _wish(),
-                _hot(),
+                hot_weight(),
             )
             .join(Lots, Lots.id == Animals.lot_id)
             .where(Animals.state.in_(IN_COOLER), Animals.hung_at.is_not(None))
@@ -221,7 +221,7 @@ class CoolerBook:
     def meat_factor(self, lot_id: int) -> Fraction:
         """What the calculated grades of a lot move of its forecast; 1 where not all is measured."""
         rows = self._desk.connection.execute(
-            select(Animals.id, Lots.species, _hot())
+            select(Animals.id, Lots.species, hot_weight())
             .join(Lots, Lots.id == Animals.lot_id)
             .where(Animals.lot_id == lot_id, Animals.state.not_in(GONE))
         ).all()
@@ -280,7 +280,7 @@ def _wish() -> ScalarSelect[int | None]:
     )
 
 
-def _hot() -> ScalarSelect[int]:
+def hot_weight() -> ScalarSelect[int]:
     """The current hot weight: rows nothing corrects, and that aren't withdrawn."""
     one, later = aliased(Weighings), aliased(Weighings)
     corrected = select(later.id).where(later.corrects == one.id).exists()

@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping, Sequence
 
-from sqlalchemy import func, select
+from sqlalchemy import Subquery, func, select
 
 from db.desk import Desk
 from db.tables.findings import BlockRules, ExpectedYields
@@ -12,6 +12,32 @@ from db.tables.packages import Packages
 from shared.cutting.own_figures import Made, OwnFigure, own_figures
 
 WRAPPED = ("ready", "handed_over")
+
+
+def made_by_line() -> Subquery:
+    """What the packages of each order's line weigh, void ones left out."""
+    return (
+        select(Packages.order_id, Packages.line, func.sum(Packages.net_ng).label("made_ng"))
+        .where(Packages.void == "", Packages.line > 0)
+        .group_by(Packages.order_id, Packages.line)
+        .subquery()
+    )
+
+
+def expected_by_line() -> Subquery:
+    """What the table foretold of each order's line when it was cut."""
+    return (
+        select(
+            ExpectedYields.order_id,
+            ExpectedYields.line,
+            ExpectedYields.cut,
+            func.sum(ExpectedYields.expected_ng).label("expected_ng"),
+            func.max(ExpectedYields.carcass_ng).label("carcass_ng"),
+            func.max(ExpectedYields.id).label("last"),
+        )
+        .group_by(ExpectedYields.order_id, ExpectedYields.line, ExpectedYields.cut)
+        .subquery()
+    )
 
 
 class YieldBook:
@@ -37,24 +63,7 @@ class YieldBook:
         A lot of one animal is one carcass; owners of one lot are added up, so that a side cut
         short for one and long for another says nothing of the table.
         """
-        made = (
-            select(Packages.order_id, Packages.line, func.sum(Packages.net_ng).label("made_ng"))
-            .where(Packages.void == "", Packages.line > 0)
-            .group_by(Packages.order_id, Packages.line)
-            .subquery()
-        )
-        expected = (
-            select(
-                ExpectedYields.order_id,
-                ExpectedYields.line,
-                ExpectedYields.cut,
-                func.sum(ExpectedYields.expected_ng).label("expected_ng"),
-                func.max(ExpectedYields.carcass_ng).label("carcass_ng"),
-                func.max(ExpectedYields.id).label("last"),
-            )
-            .group_by(ExpectedYields.order_id, ExpectedYields.line, ExpectedYields.cut)
-            .subquery()
-        )
+        made, expected = made_by_line(), expected_by_line()
         rows = self._desk.connection.execute(
             select(
                 expected.c.cut,

@@ -7,7 +7,6 @@ from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QStackedWidget, QWidget
-from shiboken6 import isValid
 
 from desktop.fields import ChoiceField, DateField, TextField
 from desktop.look.space import GROUP, TOGETHER, column, row
@@ -119,8 +118,6 @@ class BooksPage(QWidget):
             return one.read(work, start, end)
 
     def _got(self, rows: Sequence[object]) -> None:
-        if not isValid(self):
-            return
         self._rows = list(rows)
         self._show()
 

@@ -11,6 +11,7 @@ from desktop.office.books_page import BooksPage
 from desktop.office.figures_page import FiguresPage
 from desktop.office.rates_page import RatesPage
 from desktop.office.recipes_page import RecipesPage
+from desktop.office.reports_page import ReportsPage
 from desktop.office.shop_page import ShopPage
 from desktop.office.usual_page import UsualPage
 from desktop.places import Place
@@ -27,6 +28,20 @@ class OfficePlace(Place):
 
     def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
         super().__init__(bench, parent)
+        self._make_pages(bench)
+        for page in self._pages:
+            self.tabs.addTab(page, "")
+        column(self, gap=0).addWidget(self.tabs)
+        for page in self._pages:
+            if not isinstance(page, BalancesPage):
+                page.said.connect(self.said)
+                page.changed.connect(self.changed)
+        self.tabs.currentChanged.connect(self._turned)
+        self.balances.picked.connect(self._open_order)
+        self.balances.bill_picked.connect(self._show_paper)
+        self.retranslate()
+
+    def _make_pages(self, bench: "Bench") -> None:
         self.tabs = QTabWidget(self)
         self.tabs.setUsesScrollButtons(False)
         self.bills = BillsPage(bench, self.tabs)
@@ -37,6 +52,7 @@ class OfficePlace(Place):
         self.usual = UsualPage(bench, self.tabs)
         self.figures = FiguresPage(bench, self.tabs)
         self.books = BooksPage(bench, self.tabs)
+        self.reports = ReportsPage(bench, self.tabs)
         self._pages = (
             self.bills,
             self.balances,
@@ -46,24 +62,8 @@ class OfficePlace(Place):
             self.usual,
             self.figures,
             self.books,
+            self.reports,
         )
-        for page in self._pages:
-            self.tabs.addTab(page, "")
-        column(self, gap=0).addWidget(self.tabs)
-        for page in (
-            self.bills,
-            self.rates,
-            self.shop,
-            self.recipes,
-            self.usual,
-            self.figures,
-        ):
-            page.said.connect(self.said)
-            page.changed.connect(self.changed)
-        self.tabs.currentChanged.connect(self._turned)
-        self.balances.picked.connect(self._open_order)
-        self.balances.bill_picked.connect(self._show_paper)
-        self.retranslate()
 
     def title(self) -> str:
         return self.tr("Office")
@@ -78,6 +78,7 @@ class OfficePlace(Place):
             self.usual.lines,
             self.figures.reports,
             self.books.which.editor,
+            self.reports.which.editor,
         )
         return firsts[self.tabs.currentIndex()]
 
@@ -98,6 +99,7 @@ class OfficePlace(Place):
             self.tr("&6 Usual"),
             self.tr("&7 From the block"),
             self.tr("&8 Books"),
+            self.tr("&9 Reports"),
         )
         for at, words in enumerate(names):
             self.tabs.setTabText(at, words)

@@ -100,7 +100,8 @@ class ProgressStrip(QWidget):
             self._over()
             raise fault
 
-        self.bench.work.run(call, steps, then=done, failed=failed)
+        self.destroyed.connect(steps.stop)
+        self.bench.work.run(call, steps, then=done, failed=failed, owner=self)
 
     def stop(self) -> None:
         """Stop what runs after the step it is in."""

@@ -4,8 +4,9 @@ import threading
 from time import thread_time
 
 import pytest
-from PySide6.QtCore import QTimer
+from PySide6.QtCore import QObject, QTimer
 from pytestqt.qtbot import QtBot
+from shiboken6 import delete
 
 from desktop.work import Workers, slow_turns
 
@@ -100,3 +101,21 @@ def test_a_turn_that_keeps_the_window_waiting_is_noticed(
         qtbot.wait(1)
     assert len(found) == slow
     assert all(milliseconds >= 50 for milliseconds in found)
+
+
+def test_what_comes_for_a_page_that_is_gone_is_dropped(qtbot: QtBot, workers: Workers) -> None:
+    said: list[str] = []
+    page, other = QObject(), QObject()
+    go = threading.Event()
+
+    def slow() -> str:
+        go.wait(5)
+        return "late"
+
+    workers.run(slow, then=said.append, owner=page)
+    workers.run(slow, then=said.append, owner=other)
+    workers.run(slow, then=page.setObjectName)
+    delete(page)
+    go.set()
+    qtbot.waitUntil(lambda: not workers.busy())
+    assert said == ["late"]

@@ -5592,6 +5592,57 @@
     </message>
 </context>
 <context>
+    <name>ReportCharts</name>
+    <message>
+        <source>Carcasses by weight</source>
+        <translation>Canales por peso</translation>
+    </message>
+    <message>
+        <source>expected</source>
+        <translation>esperado</translation>
+    </message>
+    <message>
+        <source>made</source>
+        <translation>hecho</translation>
+    </message>
+    <message>
+        <source>booked</source>
+        <translation>reservado</translation>
+    </message>
+    <message>
+        <source>first to last tick</source>
+        <translation>de la primera a la última marca</translation>
+    </message>
+    <message>
+        <source>to {days} days</source>
+        <translation>hasta {days} días</translation>
+    </message>
+    <message>
+        <source>{first} to {last}</source>
+        <translation>{first} a {last}</translation>
+    </message>
+    <message>
+        <source>over {days} days</source>
+        <translation>más de {days} días</translation>
+    </message>
+    <message>
+        <source>unpaid</source>
+        <translation>sin pagar</translation>
+    </message>
+    <message>
+        <source>not fetched</source>
+        <translation>sin recoger</translation>
+    </message>
+    <message>
+        <source>Orders by the days since the last package</source>
+        <translation>Órdenes por los días desde el último paquete</translation>
+    </message>
+    <message>
+        <source>The first {shown} of {all} in the table&apos;s order</source>
+        <translation>Los primeros {shown} de {all}, en el orden de la tabla</translation>
+    </message>
+</context>
+<context>
     <name>ReportDialog</name>
     <message>
         <source>Report of tag {tag}</source>
@@ -5708,6 +5759,260 @@
     <message>
         <source>Say which line.</source>
         <translation>Diga qué línea.</translation>
+    </message>
+</context>
+<context>
+    <name>ReportLists</name>
+    <message>
+        <source>Animals killed in these days stand here once the rail has them.</source>
+        <translation>Los animales sacrificados en estos días aparecen aquí en cuanto el riel los tiene.</translation>
+    </message>
+    <message>
+        <source>Pounds by week</source>
+        <translation>Libras por semana</translation>
+    </message>
+    <message>
+        <source>Head by week</source>
+        <translation>Cabezas por semana</translation>
+    </message>
+    <message>
+        <source>Hanging weights</source>
+        <translation>Pesos en canal</translation>
+    </message>
+    <message>
+        <source>Cut-out by species and producer</source>
+        <translation>Rendimiento por especie y productor</translation>
+    </message>
+    <message>
+        <source>A lot stands here when every order of it is wrapped and every carcass has its hot weight.</source>
+        <translation>Un lote aparece aquí cuando todas sus órdenes están empacadas y cada canal tiene su peso caliente.</translation>
+    </message>
+    <message>
+        <source>Expected against made</source>
+        <translation>Esperado y hecho</translation>
+    </message>
+    <message>
+        <source>A cut stands here once the block has ticked its carcass and the order is wrapped.</source>
+        <translation>Un corte aparece aquí cuando la mesa ha marcado su canal y la orden está empacada.</translation>
+    </message>
+    <message>
+        <source>Block hours</source>
+        <translation>Horas de la mesa</translation>
+    </message>
+    <message>
+        <source>Booked hours come from the minutes a side in the kill calendar&apos;s week, the others from the block&apos;s ticks.</source>
+        <translation>Las horas reservadas salen de los minutos por media canal en la semana del calendario de sacrificio; las otras, de las marcas de la mesa.</translation>
+    </message>
+    <message>
+        <source>Unpaid or not fetched</source>
+        <translation>Sin pagar o sin recoger</translation>
+    </message>
+    <message>
+        <source>Every wrapped order is paid and fetched.</source>
+        <translation>Toda orden empacada está pagada y recogida.</translation>
+    </message>
+    <message>
+        <source>Animal</source>
+        <translation>Animal</translation>
+    </message>
+    <message>
+        <source>Week of</source>
+        <translation>Semana del</translation>
+    </message>
+    <message>
+        <source>Head</source>
+        <translation>Cabezas</translation>
+    </message>
+    <message>
+        <source>Weighed</source>
+        <translation>Pesados</translation>
+    </message>
+    <message>
+        <source>Hot weight</source>
+        <translation>Peso caliente</translation>
+    </message>
+    <message>
+        <source>Mean</source>
+        <translation>Promedio</translation>
+    </message>
+    <message>
+        <source>Killed</source>
+        <translation>Matado</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Arete</translation>
+    </message>
+    <message>
+        <source>Producer</source>
+        <translation>Productor</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>Lote</translation>
+    </message>
+    <message>
+        <source>Lots</source>
+        <translation>Lotes</translation>
+    </message>
+    <message>
+        <source>Packed</source>
+        <translation>Empacado</translation>
+    </message>
+    <message>
+        <source>Packed of hot</source>
+        <translation>Empacado del caliente</translation>
+    </message>
+    <message>
+        <source>Cut</source>
+        <translation>Corte</translation>
+    </message>
+    <message>
+        <source>Expected</source>
+        <translation>Se espera</translation>
+    </message>
+    <message>
+        <source>Made</source>
+        <translation>Hecho</translation>
+    </message>
+    <message>
+        <source>Made of expected</source>
+        <translation>Hecho de lo esperado</translation>
+    </message>
+    <message>
+        <source>Carcasses</source>
+        <translation>Canales</translation>
+    </message>
+    <message>
+        <source>Booked</source>
+        <translation>Reservado</translation>
+    </message>
+    <message>
+        <source>First to last tick</source>
+        <translation>De la primera a la última marca</translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation>Orden</translation>
+    </message>
+    <message>
+        <source>Owner</source>
+        <translation>Dueño</translation>
+    </message>
+    <message>
+        <source>Phone</source>
+        <translation>Teléfono</translation>
+    </message>
+    <message>
+        <source>Wrapped</source>
+        <translation>Empacada</translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation>Días</translation>
+    </message>
+    <message>
+        <source>Packages here</source>
+        <translation>Paquetes aquí</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>Fecha</translation>
+    </message>
+</context>
+<context>
+    <name>ReportsPage</name>
+    <message>
+        <source>&amp;Report</source>
+        <translation>&amp;Informe</translation>
+    </message>
+    <message>
+        <source>&amp;From</source>
+        <translation>&amp;Desde</translation>
+    </message>
+    <message>
+        <source>&amp;To</source>
+        <translation>&amp;Hasta</translation>
+    </message>
+    <message>
+        <source>A&amp;nimal</source>
+        <translation>A&amp;nimal</translation>
+    </message>
+    <message>
+        <source>all</source>
+        <translation>todos</translation>
+    </message>
+    <message>
+        <source>F&amp;ind in the table</source>
+        <translation>&amp;Buscar en la tabla</translation>
+    </message>
+    <message>
+        <source>&amp;Copy the table</source>
+        <translation>&amp;Copiar la tabla</translation>
+    </message>
+    <message>
+        <source>Save as CS&amp;V</source>
+        <translation>Guardar como CS&amp;V</translation>
+    </message>
+    <message>
+        <source>As &amp;PDF</source>
+        <translation>Como &amp;PDF</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Leyendo</translation>
+    </message>
+    <message>
+        <source>Stopped; nothing is shown</source>
+        <translation>Detenido; no se muestra nada</translation>
+    </message>
+    <message>
+        <source>1 row</source>
+        <translation>1 fila</translation>
+    </message>
+    <message>
+        <source>{count} rows</source>
+        <translation>{count} filas</translation>
+    </message>
+    <message>
+        <source>No row has what is asked for above; empty the field or choose “all”.</source>
+        <translation>Ninguna fila tiene lo que se pide arriba; vacíe el campo o elija “todos”.</translation>
+    </message>
+    <message>
+        <source>Nothing from {start} to {end}.</source>
+        <translation>Nada del {start} al {end}.</translation>
+    </message>
+    <message>
+        <source>The table is copied; paste it into a spreadsheet.</source>
+        <translation>La tabla está copiada; péguela en una hoja de cálculo.</translation>
+    </message>
+    <message>
+        <source>The file was not written</source>
+        <translation>El archivo no se escribió</translation>
+    </message>
+    <message>
+        <source>Written: {path}</source>
+        <translation>Escrito: {path}</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Del</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>Al</translation>
+    </message>
+    <message>
+        <source>As of</source>
+        <translation>A la fecha</translation>
+    </message>
+    <message>
+        <source>Animal</source>
+        <translation>Animal</translation>
+    </message>
+    <message>
+        <source>With</source>
+        <translation>Con</translation>
     </message>
 </context>
 <context>

@@ -1,0 +1,46 @@
+"""A report's paper has its chart, its table and its days; a long one keeps its headings."""
+
+from datetime import UTC, datetime
+from fractions import Fraction
+
+from printing.report import report
+from printing.words import Words
+from shared.shop.charts import Chart, Series
+from shared.shop.details import ShopDetails
+from tests.printing.pages import pages, places
+
+CHART = Chart(
+    "Pounds by week",
+    ("Nov 16", "Nov 23"),
+    (Series("beef", (Fraction(2000), Fraction(3200))), Series("pork", (None, Fraction(840)))),
+    stacked=True,
+)
+
+
+def made(rows: int) -> bytes:
+    return report(
+        "Pounds by week",
+        [("From", "Mon Nov 16, 2026")],
+        CHART,
+        lambda value: f"{int(value):,} lb",
+        [("Week of", "left"), ("Animal", "left"), ("Hot weight", "right")],
+        [(f"Week {at}", "Beef", "1,234.5 lb") for at in range(rows)],
+        shop=ShopDetails(name="Oak Lane Meats"),
+        made=datetime(2026, 11, 25, 12, tzinfo=UTC),
+        words=Words(),
+    )
+
+
+def test_chart_table_and_days_are_on_one_page() -> None:
+    (said,) = pages(made(4))
+    for part in ("Oak Lane Meats", "Mon Nov 16, 2026", "4,000 lb", "Nov 23", "pork", "Week 3"):
+        assert part in said
+
+
+def test_a_long_report_has_its_headings_on_every_page_and_nothing_beyond_it() -> None:
+    pdf = made(200)
+    found = pages(pdf)
+    assert len(found) > 3
+    assert all("Hot weight" in page for page in found)
+    assert sum(page.count("Beef") for page in found) == 200
+    assert all(0 <= x <= wide and 0 <= y <= high for x, y, wide, high in places(pdf))
