@@ -23,17 +23,21 @@ def split_up(
     standing = sorted(group, key=lambda one: one.choice.line)
     together = Together(standing, ways)
     found: list[list[Demand]] = []
+    place = 0  # the lines before it stand
     while (fallen and not found) or not together.stand(standing):
-        place = _first_to_fall(standing, together)
+        place = _first_to_fall(standing, together, place)
         newest = standing[place]
         found.append(_shrunk(standing[:place], newest, together, ways))
         standing.pop(place)
     return found, standing
 
 
-def _first_to_fall(lines: list[Demand], together: Together) -> int:
-    """The place of the line with which the lines up to it no longer stand; all together don't."""
-    low, high = 0, len(lines)
+def _first_to_fall(lines: list[Demand], together: Together, standing: int) -> int:
+    """The place of the line with which the lines up to it no longer stand; all together don't.
+
+    The first `standing` of them do, as is known.
+    """
+    low, high = standing, len(lines)
     while high - low > 1:
         middle = (low + high) // 2
         if together.stand(lines[:middle]):
@@ -70,7 +74,8 @@ def told(lines: Sequence[Demand], ways: Ways) -> Conflict:
     if best is None:
         nothing = Fraction(0)
         return Conflict(numbers, kind or "whole", Where(0, 0), nothing, nothing, nothing)
-    return Conflict(numbers, kind, best.where, best.asked, best.expected, best.most, best.amounts())
+    asked, expected, most = Fraction(best.asked), Fraction(best.expected), Fraction(best.most)
+    return Conflict(numbers, kind, best.where, asked, expected, most, best.amounts())
 
 
 def refused(one: Demand) -> Conflict:

@@ -17,22 +17,24 @@ from shared.cutting.run_packing import Piece
 from shared.cutting.take import Option, Strip, Take
 from shared.cutting.ways import Ways
 
+Amount = Fraction | int
+
 
 @dataclass(slots=True)
 class Place:
     """Somewhere lines meet. `must`: by line, whatever the way; `may`: in the first way there.
 
-    `spare` is the kerf that the last piece on each side needs no more.
+    `spare` is the kerf that the last piece on each side needs no more. Lengths are whole numbers.
     """
 
     kind: str
     where: Where
-    expected: Fraction
-    most: Fraction
+    expected: Amount
+    most: Amount
     span: int = 0
     spare: int = 0
-    must: dict[int, Fraction] = field(default_factory=dict[int, Fraction])
-    may: dict[int, Fraction] = field(default_factory=dict[int, Fraction])
+    must: dict[int, Amount] = field(default_factory=dict[int, Amount])
+    may: dict[int, Amount] = field(default_factory=dict[int, Amount])
     last_kerfs: dict[int, int] = field(default_factory=dict[int, int])
 
     def explains(self) -> bool:
@@ -40,25 +42,26 @@ class Place:
         return sum(self.must.values()) - self.spare > self.most
 
     @property
-    def asked(self) -> Fraction:
+    def asked(self) -> Amount:
         """What the lines take here together."""
         amounts = self.must if self.explains() else self.may
-        return max(Fraction(0), sum(amounts.values(), Fraction(0)) - self.spare)
+        return max(0, sum(amounts.values()) - self.spare)
 
     def amounts(self) -> tuple[tuple[int, Fraction], ...]:
         """What each line takes here on its own."""
         amounts = self.must if self.explains() else self.may
         return tuple(
-            (line, amount - self.last_kerfs.get(line, 0))
+            (line, Fraction(amount - self.last_kerfs.get(line, 0)))
             for line, amount in sorted(amounts.items())
             if amount
         )
 
-    def rank(self) -> tuple[bool, bool, int, int, Fraction]:
+    def rank(self) -> tuple[bool, bool, int, int, Amount]:
         """The clearest is greatest: it explains, most lines meet there, and it is short."""
-        amounts = self.must if self.explains() else self.may
-        over = self.asked > self.most
-        return self.explains(), over, sum(map(bool, amounts.values())), -self.span, self.asked
+        explains = self.explains()
+        amounts = self.must if explains else self.may
+        asked = max(0, sum(amounts.values()) - self.spare)
+        return explains, asked > self.most, sum(map(bool, amounts.values())), -self.span, asked
 
 
 def places(lines: Sequence[Demand], ways: Ways) -> Iterator[Place]:
@@ -106,32 +109,30 @@ def _part_kind(place: Place, of_the_animal: bool) -> str:
     return "whole" if all(one.denominator == 1 for one in place.may.values()) else "share"
 
 
-def _all(one: Demand) -> list[tuple[int, Option]]:
-    return [(row.need, option) for row in one.rows for option in row.options]
+def _all(one: Demand) -> list[Option]:
+    return [option for row in one.rows for option in row.options]
 
 
-def _of_cell(
-    needed: tuple[int, Option], key: tuple[str, int, int], ways: Ways
-) -> tuple[int, Fraction]:
-    need, option = needed
+def _of_cell(option: Option, key: tuple[str, int, int], ways: Ways) -> Fraction:
     take = option.take(EXPECTED, ways)
     total = Fraction(0)
     if isinstance(take, Take):
         for (_, _, code, share, lane), amount, _ in take.cells:
             if (code, share, lane) == key:
                 total += Fraction(amount, 1 if lane else option.wanted.denominator)
-    return need, total
+    return total
 
 
-def _add(place: Place, one: Demand, amounts: list[tuple[int, Fraction]]) -> None:
+def _add(place: Place, one: Demand, amounts: Sequence[Amount]) -> None:
     """Add a line: what it must take over all its rows, and what it takes where it first can."""
-    must = may = Fraction(0)
+    must: Amount = 0
+    may: Amount = 0
     start = 0
     for row in one.rows:
-        mine = [amount for _, amount in amounts[start : start + len(row.options)]]
+        mine = amounts[start : start + len(row.options)]
         start += len(row.options)
-        must += row.need * min(mine, default=Fraction(0))
-        may += row.need * next((amount for amount in mine if amount), Fraction(0))
+        must += row.need * min(mine, default=0)
+        may += row.need * next((amount for amount in mine if amount), 0)
     place.must[one.choice.line] = must
     place.may[one.choice.line] = may
 
@@ -180,7 +181,7 @@ def _lane_place(
     used = [
         strip
         for strip in strips
-        if any(_of_lane(pair, reach, ways, strip)[1] for one in lines for pair in _all(one))
+        if any(_of_lane(option, reach, ways, strip) for one in lines for option in _all(one))
     ] or list(strips)
     there = [0, 0]
     for strip in used:
@@ -198,9 +199,9 @@ def _lane_place(
         part=part if first == last else "",
         last=stretches[last].code if first != last else "",
     )
-    place = Place("length", where, Fraction(there[0]), Fraction(there[1]), last - first)
+    place = Place("length", where, there[0], there[1], last - first)
     for one in lines:
-        _add(place, one, [_of_lane(pair, reach, ways, None) for pair in _all(one)])
+        _add(place, one, [_of_lane(option, reach, ways, None) for option in _all(one)])
     sawn = [one for one in lines if _is_sawn(one, ways)]
     place.last_kerfs = {one.choice.line: one.options[0].wanted.kerf * len(used) for one in sawn}
     place.spare = max(place.last_kerfs.values(), default=0)
@@ -214,10 +215,9 @@ def _is_sawn(one: Demand, ways: Ways) -> bool:
 
 
 def _of_lane(
-    needed: tuple[int, Option], reach: tuple[int, int, int, int], ways: Ways, only: Strip | None
-) -> tuple[int, Fraction]:
+    option: Option, reach: tuple[int, int, int, int], ways: Ways, only: Strip | None
+) -> int:
     """What one unit takes of a reach: pieces that can lie nowhere else, and overlaps of fixed."""
-    need, option = needed
     run, lane, first, last = reach
     take = option.take(EXPECTED, ways)
     total = 0
@@ -233,4 +233,4 @@ def _of_lane(
                 total += max(0, min(hi, bounds[last + 1]) - max(lo, bounds[first]))
             elif bounds[first] <= lo and hi <= bounds[last + 1]:
                 total += piece.size + piece.kerf
-    return need, Fraction(total)
+    return total

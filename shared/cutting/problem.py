@@ -6,7 +6,7 @@ from typing import NamedTuple
 
 from shared.cutting.demand import Row
 from shared.cutting.run_packing import Layout, Piece
-from shared.cutting.run_packing import Strip as Packing
+from shared.cutting.strip import Strip as Packing
 from shared.cutting.take import Cell, Missing, Strip
 from shared.cutting.ways import Ways
 

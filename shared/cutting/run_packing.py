@@ -7,7 +7,6 @@ over intervals, and else decided by `run_search`, which tries every order that m
 """
 
 from collections.abc import Iterable, Sequence
-from operator import ge, le, mul
 from typing import NamedTuple
 
 from shared.cutting.capacity import Interval
@@ -42,130 +41,6 @@ class Block(NamedTuple):
 
 
 Layout = tuple[Block, ...]
-
-
-class Strip:
-    """One run of one side with the kinds of pieces asked there; remembers what it has tried."""
-
-    __slots__ = (
-        "_alone",
-        "_apart",
-        "_fit",
-        "_known",
-        "_over",
-        "_rooms",
-        "_steps",
-        "kinds",
-        "plain",
-    )
-
-    def __init__(self, kinds: Sequence[Piece]) -> None:
-        """A strip on which only these kinds of pieces may come, in this order."""
-        self.kinds = tuple(kinds)
-        self._known: dict[tuple[int, ...], Layout | None] = {}
-        self._alone: dict[int, int] = {}
-        self._apart: dict[int, list[int]] = {}
-        self._rooms: dict[tuple[tuple[int, ...], int, int], int] = {}
-        self._fit: list[tuple[int, ...]] = []
-        self._over: list[tuple[int, ...]] = []
-        self._steps = tuple([kind.size + kind.kerf for kind in self.kinds])
-        self.plain = _is_plain(self.kinds)
-
-    def fits(self, counts: tuple[int, ...]) -> bool:
-        """Whether so many of each kind can lie here together."""
-        if self.plain:
-            lo, hi = self.kinds[0].allowed[0]
-            return self.weigh(counts) <= hi - lo + self.kinds[0].kerf
-        return self._can_lie(counts)
-
-    def _can_lie(self, counts: tuple[int, ...]) -> bool:
-        """Whether they can lie; fewer than what fitted do, more than what didn't don't."""
-        if counts in self._known:
-            return self._known[counts] is not None
-        if any(all(map(ge, counts, over)) for over in self._over):
-            return False
-        if any(all(map(le, counts, fit)) for fit in self._fit):
-            return True
-        found = self.lay(counts) is not None
-        if found:
-            self._fit = [one for one in self._fit if not all(map(le, one, counts))]
-            self._fit.append(counts)
-        else:
-            self._over = [one for one in self._over if not all(map(ge, one, counts))]
-            self._over.append(counts)
-        return found
-
-    def weigh(self, counts: tuple[int, ...]) -> int:
-        """The length a plain strip's pieces take, kerfs and all."""
-        return sum(map(mul, counts, self._steps))
-
-    def room(self, counts: tuple[int, ...], kind: int, limit: int) -> int:
-        """How many more of one kind fit beside what lies here, up to a limit."""
-        piece = self.kinds[kind]
-        if self.plain:
-            lo, hi = piece.allowed[0]
-            left = hi - lo + piece.kerf - self.weigh(counts)
-            step = self._steps[kind]
-            return min(limit, left // step) if step else limit
-        limit = min(limit, self.most_alone(kind) - counts[kind])
-        if limit <= 0:
-            return 0
-        key = (counts, kind, limit)
-        if key not in self._rooms:
-            self._rooms[key] = self._room(counts, kind, limit)
-        return self._rooms[key]
-
-    def _room(self, counts: tuple[int, ...], kind: int, limit: int) -> int:
-        apart = self._apart.setdefault(kind, [])
-        for other in apart:
-            if counts[other]:
-                return 0
-        before, here, after = counts[:kind], counts[kind], counts[kind + 1 :]
-        low, middle = 0, limit
-        while low < limit:
-            if self._can_lie((*before, here + middle, *after)):
-                low = middle
-            else:
-                limit = middle - 1
-            middle = (low + limit + 1) // 2
-        if low == 0 and here == 0:
-            self._learn(counts, kind, apart)
-        return low
-
-    def _learn(self, counts: tuple[int, ...], kind: int, apart: list[int]) -> None:
-        """Remember which of the kinds that lie here can't lie beside this one at all."""
-        for other, count in enumerate(counts):
-            if count:
-                pair = [0] * len(counts)
-                pair[other] = pair[kind] = 1
-                if not self._can_lie(tuple(pair)):
-                    apart.append(other)
-
-    def lay(self, counts: tuple[int, ...]) -> Layout | None:
-        """Where so many of each kind lie, or None where they can't."""
-        if counts not in self._known:
-            self._known[counts] = lay(self.kinds, counts)
-        return self._known[counts]
-
-    def most_alone(self, kind: int) -> int:
-        """How many of one kind fit with nothing else there."""
-        if kind not in self._alone:
-            self._alone[kind] = most_alone(self.kinds[kind])
-        return self._alone[kind]
-
-
-def _is_plain(kinds: tuple[Piece, ...]) -> bool:
-    """Whether all kinds share one window, kerf and lanes, so that a sum decides."""
-    first = kinds[0]
-    if len(first.allowed) != 1 or first.anchor:
-        return False
-    return all(
-        kind.lanes == first.lanes
-        and kind.allowed == first.allowed
-        and kind.kerf == first.kerf
-        and not kind.anchor
-        for kind in kinds
-    )
 
 
 def most_alone(piece: Piece) -> int:

@@ -57,8 +57,9 @@ def tight(found: Standing, ways: Ways) -> Iterator[Caution]:
         yield Caution("tight", newest)
         return
     line = max(line for line, amount in best.must.items() if amount)
-    asked = sum(best.must.values(), Fraction(0)) - best.spare
-    yield Caution("tight", line, best.where, asked, best.expected, best.most)
+    asked = Fraction(sum(best.must.values()) - best.spare)
+    expected, most = Fraction(best.expected), Fraction(best.most)
+    yield Caution("tight", line, best.where, asked, expected, most)
 
 
 def _as_planned(found: Standing, side: tuple[int, int]) -> list[Demand]:

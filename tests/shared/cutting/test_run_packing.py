@@ -5,8 +5,9 @@ from itertools import permutations
 
 import pytest
 
-from shared.cutting.run_packing import Block, Piece, Strip, carve, lay, most_alone
+from shared.cutting.run_packing import Block, Piece, carve, lay, most_alone
 from shared.cutting.run_search import Free
+from shared.cutting.strip import Strip
 from tests.shared.cutting.tiny_lot import SAW, inches
 
 WHOLE = ((0, inches("30")),)

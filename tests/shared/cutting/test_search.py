@@ -5,8 +5,9 @@ from itertools import product
 
 from shared.cutting.judge import Judge, Left
 from shared.cutting.problem import Part, Problem, Units
-from shared.cutting.run_packing import Piece, Strip
+from shared.cutting.run_packing import Piece
 from shared.cutting.search import possible, solve
+from shared.cutting.strip import Strip
 
 Case = tuple[Problem, list[list[int]]]
 

@@ -1,0 +1,184 @@
+"""One run of one side with the kinds of pieces asked there: how many of each fit together.
+
+It remembers what it has tried; where pieces lie is `run_packing`'s to say.
+"""
+
+from collections.abc import Sequence
+from operator import ge, le, mul
+
+from shared.cutting.lanes import bits_of
+from shared.cutting.run_packing import ENDLESS, Layout, Piece, lay, most_alone
+
+FEW = 24  # questions after which a strip is worth adding up before it is laid
+
+
+class Strip:
+    """One run of one side with the kinds of pieces asked there; remembers what it has tried."""
+
+    __slots__ = (
+        "_alone",
+        "_apart",
+        "_fit",
+        "_known",
+        "_over",
+        "_rooms",
+        "_spans",
+        "_steps",
+        "kinds",
+        "plain",
+    )
+
+    def __init__(self, kinds: Sequence[Piece]) -> None:
+        """A strip on which only these kinds of pieces may come, in this order."""
+        self.kinds = tuple(kinds)
+        self._known: dict[tuple[int, ...], Layout | None] = {}
+        self._alone: dict[int, int] = {}
+        self._apart: dict[int, list[int]] = {}
+        self._rooms: dict[tuple[tuple[int, ...], int, int], int] = {}
+        self._fit: list[tuple[int, ...]] = []
+        self._over: list[tuple[int, ...]] = []
+        self._spans: dict[int, list[tuple[int, list[tuple[int, int]]]]] = {}
+        self._steps = tuple([kind.size + kind.kerf for kind in self.kinds])
+        self.plain = _is_plain(self.kinds)
+
+    def fits(self, counts: tuple[int, ...]) -> bool:
+        """Whether so many of each kind can lie here together."""
+        if self.plain:
+            lo, hi = self.kinds[0].allowed[0]
+            return self.weigh(counts) <= hi - lo + self.kinds[0].kerf
+        return self._can_lie(counts)
+
+    def _can_lie(self, counts: tuple[int, ...]) -> bool:
+        """Whether they can lie; fewer than what fitted do, more than what didn't don't."""
+        if counts in self._known:
+            return self._known[counts] is not None
+        if any(all(map(ge, counts, over)) for over in self._over):
+            return False
+        if any(all(map(le, counts, fit)) for fit in self._fit):
+            return True
+        found = self.lay(counts) is not None
+        if found:
+            self._fit = [one for one in self._fit if not all(map(le, one, counts))]
+            self._fit.append(counts)
+        else:
+            self._over = [one for one in self._over if not all(map(ge, one, counts))]
+            self._over.append(counts)
+        return found
+
+    def weigh(self, counts: tuple[int, ...]) -> int:
+        """The length a plain strip's pieces take, kerfs and all."""
+        return sum(map(mul, counts, self._steps))
+
+    def room(self, counts: tuple[int, ...], kind: int, limit: int) -> int:
+        """How many more of one kind fit beside what lies here, up to a limit."""
+        piece = self.kinds[kind]
+        if self.plain:
+            lo, hi = piece.allowed[0]
+            left = hi - lo + piece.kerf - self.weigh(counts)
+            step = self._steps[kind]
+            return min(limit, left // step) if step else limit
+        limit = min(limit, self.most_alone(kind) - counts[kind])
+        if limit > 0 and len(self._rooms) > FEW:
+            limit = min(limit, self._beside(counts, kind))
+        if limit <= 0:
+            return 0
+        key = (counts, kind, limit)
+        if key not in self._rooms:
+            self._rooms[key] = self._room(counts, kind, limit)
+        return self._rooms[key]
+
+    def _beside(self, counts: tuple[int, ...], kind: int) -> int:
+        """No more of a kind fit beside these, lane by lane, wherever they all lie.
+
+        On 30 in of a lane with 20 in of other pieces there is room for at most 12 slices of 3/4 in
+        with their kerf.
+        """
+        step = self._steps[kind]
+        most = ENDLESS
+        for length, kinds in self._spans_of(kind) if step else ():
+            left = length - sum([counts[other] * each for other, each in kinds])
+            most = min(most, left // step)
+        return most
+
+    def _spans_of(self, kind: int) -> list[tuple[int, list[tuple[int, int]]]]:
+        """Spans around where a kind may lie, lane by lane, with the kinds that lie within them.
+
+        Each with its length and the last kerf, which may fall outside; kinds with their steps.
+        """
+        known = self._spans.get(kind)
+        if known is None:
+            known = self._spans[kind] = _spans(self.kinds, kind)
+        return known
+
+    def _room(self, counts: tuple[int, ...], kind: int, limit: int) -> int:
+        apart = self._apart.setdefault(kind, [])
+        for other in apart:
+            if counts[other]:
+                return 0
+        before, here, after = counts[:kind], counts[kind], counts[kind + 1 :]
+        low, middle = 0, limit
+        while low < limit:
+            if self._can_lie((*before, here + middle, *after)):
+                low = middle
+            else:
+                limit = middle - 1
+            middle = (low + limit + 1) // 2
+        if low == 0 and here == 0:
+            self._learn(counts, kind, apart)
+        return low
+
+    def _learn(self, counts: tuple[int, ...], kind: int, apart: list[int]) -> None:
+        """Remember which of the kinds that lie here can't lie beside this one at all."""
+        for other, count in enumerate(counts):
+            if count:
+                pair = [0] * len(counts)
+                pair[other] = pair[kind] = 1
+                if not self._can_lie(tuple(pair)):
+                    apart.append(other)
+
+    def lay(self, counts: tuple[int, ...]) -> Layout | None:
+        """Where so many of each kind lie, or None where they can't."""
+        if counts not in self._known:
+            self._known[counts] = lay(self.kinds, counts)
+        return self._known[counts]
+
+    def most_alone(self, kind: int) -> int:
+        """How many of one kind fit with nothing else there."""
+        if kind not in self._alone:
+            self._alone[kind] = most_alone(self.kinds[kind])
+        return self._alone[kind]
+
+
+def _spans(kinds: tuple[Piece, ...], kind: int) -> list[tuple[int, list[tuple[int, int]]]]:
+    mine = kinds[kind]
+    if not mine.allowed:
+        return []
+    lo, hi = mine.allowed[0][0], mine.allowed[-1][1]
+    found: dict[tuple[int, tuple[tuple[int, int], ...]], None] = {}
+    for bit in bits_of(mine.lanes):
+        beside = [
+            (one.allowed[0][0], one.allowed[-1][1], number)
+            for number, one in enumerate(kinds)
+            if one.lanes & bit and one.allowed
+        ]
+        for start, end in {(start, end) for start, end, _ in beside}:
+            if start <= lo and hi <= end:
+                within = [number for a, b, number in beside if start <= a and b <= end]
+                length = end - start + max([kinds[number].kerf for number in within])
+                steps = tuple([(one, kinds[one].size + kinds[one].kerf) for one in within])
+                found[length, steps] = None
+    return [(length, list(steps)) for length, steps in found]
+
+
+def _is_plain(kinds: tuple[Piece, ...]) -> bool:
+    """Whether all kinds share one window, kerf and lanes, so that a sum decides."""
+    first = kinds[0]
+    if len(first.allowed) != 1 or first.anchor:
+        return False
+    return all(
+        kind.lanes == first.lanes
+        and kind.allowed == first.allowed
+        and kind.kerf == first.kerf
+        and not kind.anchor
+        for kind in kinds
+    )
