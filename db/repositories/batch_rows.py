@@ -10,6 +10,7 @@ from db.tables.batches import BatchAdded, Batches, BatchMeat, BatchStages, Recip
 from db.tables.lots import Animals, Holdings, Lots, Shares
 from db.tables.orders import Orders
 from db.tables.people import Persons
+from db.tables.rail import DeerIntakes
 from db.weights import known_weight, weight_of
 from shared.curing.batch import Added, Batch, BatchState, PutIn, Source, Stage
 from shared.curing.nitrite import CureUse
@@ -107,6 +108,8 @@ def sources_of(connection: Connection, order_ids: Collection[int]) -> dict[int, 
         .outerjoin(JOINED, JOINED.id == OWN.joined_into)
         .where(Orders.id.in_(order_ids))
     )
+    found = rows.all()
+    agreed = _agreed(connection, {row[1] for row in found if row[4] == "deer"})
     return {
         row[0]: Source(
             customer_id=row[3],
@@ -114,9 +117,29 @@ def sources_of(connection: Connection, order_ids: Collection[int]) -> dict[int, 
             carcasses=frozenset(carcasses.get((row[1], row[2]), ())),
             regime=cast("Regime", row[5]),
             species=row[4],
+            agreed=row[1] in agreed,
         )
-        for row in rows
+        for row in found
     }
+
+
+def _agreed(connection: Connection, lots: set[int]) -> set[int]:
+    """The lots of deer of which every hunter agreed in writing to a batch with others' meat."""
+    if not lots:
+        return set()
+    last = (
+        select(func.max(DeerIntakes.id))
+        .where(DeerIntakes.animal_id == Animals.id)
+        .correlate(Animals)
+        .scalar_subquery()
+    )
+    in_writing = (
+        select(DeerIntakes.id)
+        .where(DeerIntakes.id == last, DeerIntakes.meat == "batch", DeerIntakes.signed_by != "")
+        .exists()
+    )
+    without = select(Animals.lot_id).where(Animals.lot_id.in_(lots), ~in_writing)
+    return lots - set(connection.execute(without).scalars())
 
 
 def _meat(connection: Connection, ids: list[int]) -> dict[int, tuple[PutIn, ...]]:
@@ -164,6 +187,7 @@ def _put_in(row: Row[*tuple[Any, ...]], source: Source) -> PutIn:
         at=row.at,
         person=row.person,
         void=row.void,
+        agreed=source.agreed,
     )
 
 

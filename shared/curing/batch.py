@@ -17,7 +17,10 @@ STATES: tuple[BatchState, ...] = ("gathering", "curing", "smoking", "done", "pac
 
 @dataclass(frozen=True, slots=True)
 class PutIn:
-    """Pieces or trim of one order's line that went in, as weighed. `void` says why it didn't."""
+    """Pieces or trim of one order's line that went in, as weighed. `void` says why it didn't.
+
+    `agreed`: deer whose hunter agreed in writing that it is batched with others'.
+    """
 
     id: int
     batch_id: int
@@ -37,6 +40,7 @@ class PutIn:
     at: datetime
     person: str
     void: str = ""
+    agreed: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -97,18 +101,22 @@ class Batch:
 
 @dataclass(frozen=True, slots=True)
 class Source:
-    """Whose meat it is that would go into a batch, and of which animals of which lot."""
+    """Whose meat it is that would go into a batch, and of which animals of which lot.
+
+    `agreed`: deer whose hunter agreed in writing that it is batched with others'.
+    """
 
     customer_id: int | None
     lot_id: int
     carcasses: frozenset[int]
     regime: Regime
     species: str
+    agreed: bool = False
 
 
 def source_of(one: PutIn) -> Source:
     """Whose a piece is."""
-    return Source(one.customer_id, one.lot_id, one.carcasses, one.regime, one.species)
+    return Source(one.customer_id, one.lot_id, one.carcasses, one.regime, one.species, one.agreed)
 
 
 def may_join(there: Sequence[Source], new: Source) -> Barred | None:
@@ -117,7 +125,9 @@ def may_join(there: Sequence[Source], new: Source) -> Barred | None:
     Custom-exempt meat is for its owner's own use (21 USC 623(a)): a batch holds one owner's, or
     that of co-owners of one animal. Two families with a half each of one hog may share a batch;
     a third family's hog may not join. Custom and inspected meat never mix, nor does game with the
-    rest. Inspected meat of several owners may.
+    rest. Inspected meat of several owners may. Deer are game, which that act doesn't name (from
+    memory; the state may say otherwise): two hunters' deer share a batch where both agreed to it
+    in writing at the intake.
     """
     for one in there:
         if one.regime != new.regime:
@@ -129,6 +139,8 @@ def may_join(there: Sequence[Source], new: Source) -> Barred | None:
     everyone = [*there, new]
     owners = {one.customer_id for one in everyone}
     if len(owners) == 1 and None not in owners:
+        return None
+    if all(one.species == "deer" and one.agreed for one in everyone):
         return None
     if len({one.lot_id for one in everyone}) != 1:
         return "others_meat"

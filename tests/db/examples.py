@@ -44,11 +44,13 @@ def lot_of_halves(work: Work, species: str = "pork", day: date = KILL_DAY) -> Lo
     return booked(work, NewLot(species, 1, day, anna.id, shares, booked=Weight(185, "lb")))
 
 
-def lot_of_one(work: Work, name: str = "Anna Berg", day: date = KILL_DAY) -> Lot:
+def lot_of_one(
+    work: Work, name: str = "Anna Berg", day: date = KILL_DAY, species: str = "pork"
+) -> Lot:
     """One animal of one owner."""
     owner = customer(work, name)
     return booked(
-        work, NewLot("pork", 1, day, owner.id, (LotShare(1, owner.id, holdings=whole(0)),))
+        work, NewLot(species, 1, day, owner.id, (LotShare(1, owner.id, holdings=whole(0)),))
     )
 
 

@@ -15,10 +15,11 @@ from db.unit_of_work import Work
 from shared.curing.batch import Batch
 from shared.curing.nitrite import nitrite
 from shared.curing.recipe import Ingredient, Recipe, allergens
+from shared.shop.arrival import DeerIntake
 from shared.shop.orders import Order
 from shared.shop.problems import Refused, StaleEdit
 from shared.units import Weight
-from tests.db.examples import lot_of_halves, lot_of_one, order_of
+from tests.db.examples import arrived, lot_of_halves, lot_of_one, order_of
 
 BACON = Recipe(
     name="House bacon",
@@ -93,6 +94,37 @@ def test_another_family_s_hog_is_refused_with_its_reason(work: Work) -> None:
     [meat] = batch(work.batches.get(made.id)).standing
     batch(work.batches.take_out(meat.id, "wrong rack"))
     batch(work.batches.put_in(made.id, third.id, 1, "belly", pounds("10")))
+
+
+def hunters_deer(work: Work, name: str, day: date, intake: DeerIntake) -> Order:
+    lot = lot_of_one(work, name, day, "deer")
+    work.arrivals.write_deer(arrived(work, lot, name).id, intake)
+    return order_of(work, lot)
+
+
+def test_two_hunters_deer_share_a_batch_when_both_agreed_in_writing(work: Work) -> None:
+    signed = DeerIntake("Hal", meat="batch", signed_by="Hal")
+    first = hunters_deer(work, "Hal Moss", date(2026, 11, 21), signed)
+    second = hunters_deer(work, "Ina Lund", date(2026, 11, 22), signed)
+    third = hunters_deer(work, "Jo Reed", date(2026, 11, 23), DeerIntake("Jo", meat="apart"))
+    made = work.batches.begin(recipe(work).id)
+    batch(work.batches.put_in(made.id, first.id, 1, "jerky", pounds("10")))
+    both = batch(work.batches.put_in(made.id, second.id, 1, "jerky", pounds("15")))
+    assert [one.agreed for one in both.standing] == [True, True]
+    barred = work.batches.put_in(made.id, third.id, 1, "jerky", pounds("5"))
+    assert barred == Refused("others_meat", {"batch": "1"})
+
+
+def test_the_last_word_of_a_hunter_counts(work: Work) -> None:
+    signed = DeerIntake("Hal", meat="batch", signed_by="Hal")
+    first = hunters_deer(work, "Hal Moss", date(2026, 11, 21), signed)
+    second = hunters_deer(work, "Ina Lund", date(2026, 11, 22), signed)
+    [animal] = work.lots.get(second.lot_id).animals  # pyright: ignore[reportOptionalMemberAccess]
+    work.arrivals.write_deer(animal.id, DeerIntake("Ina", meat="apart"))
+    made = work.batches.begin(recipe(work).id)
+    batch(work.batches.put_in(made.id, first.id, 1, "jerky", pounds("10")))
+    barred = work.batches.put_in(made.id, second.id, 1, "jerky", pounds("15"))
+    assert barred == Refused("others_meat", {"batch": "1"})
 
 
 def test_a_joined_customer_is_one_owner(work: Work) -> None:

@@ -1,5 +1,6 @@
 """Whose meat may be in one batch, and how what comes out is divided."""
 
+from dataclasses import replace
 from fractions import Fraction
 
 import pytest
@@ -36,6 +37,33 @@ def test_inspected_meat_may_mix_but_not_with_custom() -> None:
     inspected = Source(1, 1, frozenset({0}), "inspected", "pork")
     assert may_join((inspected,), Source(2, 2, frozenset({0}), "inspected", "pork")) is None
     assert may_join((inspected,), half(1)) == "custom_with_inspected"
+
+
+def hunted(customer: int, agreed: bool) -> Source:
+    """A hunter's own deer, agreed in writing to be batched with others' or not."""
+    return Source(customer, customer, frozenset({0}), "custom", "deer", agreed)
+
+
+# Deer aren't among the animals of 21 USC 601(w) (from memory): the hunters' word in writing counts.
+@pytest.mark.parametrize(
+    ("there", "new", "barred"),
+    [
+        ((hunted(1, True),), hunted(2, True), None),
+        ((hunted(1, True),), hunted(2, False), "others_meat"),
+        ((hunted(1, False),), hunted(2, True), "others_meat"),
+        ((hunted(1, True), hunted(2, True)), hunted(3, False), "others_meat"),
+        ((hunted(1, False),), hunted(1, False), None),
+    ],
+)
+def test_deer_of_several_hunters_share_a_batch_in_writing(
+    there: tuple[Source, ...], new: Source, barred: str | None
+) -> None:
+    assert may_join(there, new) == barred
+
+
+def test_a_hogs_owner_can_agree_to_nothing_like_it() -> None:
+    agreed = [replace(half(1), agreed=True), replace(half(2, 2), agreed=True)]
+    assert may_join(agreed[:1], agreed[1]) == "others_meat"
 
 
 def test_game_stays_by_itself() -> None:
