@@ -1,4 +1,4 @@
-"""The page of all keys says what the window has: no key it hasn't, none left out, in both tongues."""
+"""The page of all keys says what the window has: none too many, none left out, in both tongues."""
 
 import re
 from pathlib import Path
@@ -55,7 +55,7 @@ def _named(key: str) -> str:
 
 def keys_of(widget: QWidget) -> set[str]:
     """Every shortcut in a widget and all that is in it."""
-    keys = [one for each in widget.findChildren(QShortcut) for one in each.keys()]
+    keys = [one for each in widget.findChildren(QShortcut) for one in QShortcut.keys(each)]
     keys += [one for each in widget.findChildren(QAction) for one in each.shortcuts()]
     return {one.toString() for one in keys}
 
