@@ -5,9 +5,10 @@ from collections.abc import Mapping, Sequence
 from datetime import datetime
 from decimal import Decimal
 from fractions import Fraction
+from functools import cache
 from typing import TYPE_CHECKING, Any, cast
 
-from sqlalchemy import Row, ScalarSelect, false, func, select
+from sqlalchemy import Row, ScalarSelect, Select, bindparam, false, func, select
 from sqlalchemy.orm import aliased
 
 from db.columns import Nanograms
@@ -28,6 +29,14 @@ if TYPE_CHECKING:
 
 IN_COOLER = ("hanging", "on_block")
 GONE = ("condemned", "refused")
+
+
+_LAST = aliased(Gradings)
+_MEASURES = select(Gradings.animal_id, Gradings.measures).where(
+    Gradings.animal_id.in_(bindparam("animals", expanding=True)),
+    Gradings.id
+    == select(func.max(_LAST.id)).where(_LAST.animal_id == Gradings.animal_id).scalar_subquery(),
+)
 
 
 class CoolerBook:
@@ -209,27 +218,27 @@ class CoolerBook:
 
     def measures(self, animal_ids: Sequence[int]) -> Mapping[int, Mapping[str, str]]:
         """The last measures of each animal that has any; one query."""
-        last = aliased(Gradings)
-        newest = select(func.max(last.id)).where(last.animal_id == Gradings.animal_id)
-        rows = self._desk.connection.execute(
-            select(Gradings.animal_id, Gradings.measures).where(
-                Gradings.animal_id.in_(animal_ids), Gradings.id == newest.scalar_subquery()
-            )
-        )
+        rows = self._desk.connection.execute(_MEASURES, {"animals": list(animal_ids)})
         return {row[0]: json.loads(row[1]) for row in rows}
 
     def meat_factor(self, lot_id: int) -> Fraction:
         """What the calculated grades of a lot move of its forecast; 1 where not all is measured."""
-        rows = self._desk.connection.execute(
-            select(Animals.id, Lots.species, hot_weight())
-            .join(Lots, Lots.id == Animals.lot_id)
-            .where(Animals.lot_id == lot_id, Animals.state.not_in(GONE))
-        ).all()
+        rows = self._desk.connection.execute(_hung(), {"lot": lot_id}).all()
         known = self.measures([row[0] for row in rows])
         if len(known) < len(rows) or not rows:
             return Fraction(1)
         graded = [(known[row[0]], _pounds(row[2])) for row in rows]
         return meat_factor(rows[0][1], graded)
+
+
+@cache
+def _hung() -> Select[*tuple[Any, ...]]:
+    """The animals of a lot that still hang, each with its hot weight."""
+    return (
+        select(Animals.id, Lots.species, hot_weight())
+        .join(Lots, Lots.id == Animals.lot_id)
+        .where(Animals.lot_id == bindparam("lot"), Animals.state.not_in(GONE))
+    )
 
 
 def _pounds(nanograms: int | None) -> Decimal | None:
