@@ -17,6 +17,7 @@ from db.repositories.calls import CallBook
 from db.repositories.cooler import CoolerBook
 from db.repositories.customers import CustomerBook
 from db.repositories.findings import BlockBook
+from db.repositories.freezing import FreezingBook
 from db.repositories.hand_overs import HandOverBook
 from db.repositories.ledger import LedgerBook
 from db.repositories.lots import LotBook
@@ -40,6 +41,7 @@ from db.repositories.trace import TraceBook
 from db.repositories.usual import UsualBook
 from db.repositories.waiting import WaitingBook
 from db.repositories.weighings import WeighingBook
+from db.repositories.weights_told import WeightsToldBook
 from shared.shop.people import Person, Station
 
 
@@ -220,6 +222,16 @@ class Work:
     def marks(self) -> MarkBook:
         """The plant's own marks for inspected goods."""
         return MarkBook(self._desk)
+
+    @cached_property
+    def freezing(self) -> FreezingBook:
+        """Since when packages are in a freezer, and which orders are fetched fresh."""
+        return FreezingBook(self._desk)
+
+    @cached_property
+    def weights_told(self) -> WeightsToldBook:
+        """What owners were told their shares weigh."""
+        return WeightsToldBook(self._desk)
 
     @cached_property
     def usual(self) -> UsualBook:

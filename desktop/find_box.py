@@ -23,7 +23,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from desktop.look.space import GROUP, ROW_DESK
+from desktop.look.space import GROUP, ROW_DESK, STEP
 from desktop.look.theme import theme_of
 
 if TYPE_CHECKING:
@@ -50,7 +50,10 @@ class _FoundRow(QStyledItemDelegate):
             painter.fillRect(rect, theme.color("tint"))
             painter.fillRect(QRect(rect.topLeft(), QSize(3, rect.height())), theme.color("stamp"))
         inner = rect.adjusted(GROUP, 0, -GROUP, 0)
-        found: Found = index.data(_FOUND)
+        found: Found | None = index.data(_FOUND)
+        if found is None:
+            _paint_heading(painter, rect, index.data())
+            return
         painter.setFont(theme.font("body"))
         painter.setPen(theme.color("ink"))
         middle = Qt.AlignmentFlag.AlignVCenter
@@ -68,6 +71,17 @@ class _FoundRow(QStyledItemDelegate):
         self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex
     ) -> QSize:
         return QSize(240, ROW_DESK)
+
+
+def _paint_heading(painter: QPainter, rect: QRect, words: str) -> None:
+    """What the rows below it are, in steel over a line."""
+    theme = theme_of()
+    painter.setFont(theme.font("small"))
+    painter.setPen(theme.color("steel"))
+    inner = rect.adjusted(GROUP, 0, -GROUP, -STEP)
+    painter.drawText(inner, Qt.AlignmentFlag.AlignBottom | Qt.AlignmentFlag.AlignLeft, words)
+    painter.setPen(theme.color("line"))
+    painter.drawLine(rect.bottomLeft(), rect.bottomRight())
 
 
 def _current(view: QObject | None) -> int:
@@ -119,7 +133,8 @@ class FindBox(QLineEdit):
 
     def finds(self) -> "list[Found]":
         """What is shown below the box."""
-        return [self._model.item(at).data(_FOUND) for at in range(self._model.rowCount())]
+        rows = [self._model.item(at).data(_FOUND) for at in range(self._model.rowCount())]
+        return [one for one in rows if one is not None]
 
     def close_list(self) -> None:
         """Hide what was found."""
@@ -128,9 +143,7 @@ class FindBox(QLineEdit):
     def keyPressEvent(self, event: QKeyEvent) -> None:
         key = event.key()
         if key in (Qt.Key.Key_Down, Qt.Key.Key_Up) and self._model.rowCount():
-            step = 1 if key == Qt.Key.Key_Down else -1
-            at = (self.list.currentIndex().row() + step) % self._model.rowCount()
-            self.list.setCurrentIndex(self._model.index(at, 0))
+            self._step(1 if key == Qt.Key.Key_Down else -1)
             self._show_list()
         elif key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
             self._find_now()
@@ -159,6 +172,15 @@ class FindBox(QLineEdit):
             self._model.clear()
             self.close_list()
 
+    def _step(self, by: int) -> None:
+        """To the next row up or down that is something found, round the ends."""
+        at, rows = self.list.currentIndex().row(), self._model.rowCount()
+        for _ in range(rows):
+            at = (at + by) % rows
+            if self._model.item(at).data(_FOUND) is not None:
+                break
+        self.list.setCurrentIndex(self._model.index(at, 0))
+
     def _find_now(self) -> None:
         if self._soon.isActive():
             self._soon.stop()
@@ -167,13 +189,20 @@ class FindBox(QLineEdit):
     def _find(self) -> None:
         text = self.text().strip()
         self._model.clear()
+        near = False
         for found in self._search(text) if text else ():
+            if found.near and not near:
+                near = True
+                heading = QStandardItem(self.tr("Near"))
+                heading.setFlags(Qt.ItemFlag.NoItemFlags)
+                self._model.appendRow(heading)
             item = QStandardItem(f"{found.title}, {found.detail}")
             item.setData(found, _FOUND)
             item.setEditable(False)
             self._model.appendRow(item)
         if self._model.rowCount():
-            self.list.setCurrentIndex(self._model.index(0, 0))
+            self.list.setCurrentIndex(QModelIndex())
+            self._step(1)
             self._show_list()
         else:
             self.close_list()
@@ -190,9 +219,9 @@ class FindBox(QLineEdit):
         self.list.show()
 
     def _pick(self, index: QModelIndex) -> None:
-        if not index.isValid():
+        found = index.data(_FOUND) if index.isValid() else None
+        if found is None:
             return
-        found = index.data(_FOUND)
         self.close_list()
         self.clear()
         self.chosen.emit(found)

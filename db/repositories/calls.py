@@ -6,21 +6,40 @@ from typing import cast
 
 from sqlalchemy import select
 
-from db.desk import Desk
+from db.desk import Desk, Written
+from db.repositories.calendar import CalendarBook
 from db.repositories.news import NewsBook
 from db.repositories.order_lists import OrderFilter, order_rows
+from db.repositories.waiting import WaitingBook
+from db.tables.calendar import WaitingRows
 from db.tables.calls import CallRules as Rules
 from db.tables.calls import Calls
+from db.tables.customers import Customers
 from db.tables.lots import Animals
 from db.tables.orders import Orders
 from db.tables.people import Persons, Stations
-from shared.shop.calls import About, Call, CallRules, Outcome, ToRing, WithoutAnswer
+from shared.shop.calendar import Booking, Waiting, hang_days, why_full
+from shared.shop.calls import (
+    About,
+    Call,
+    CallRules,
+    CountedFrom,
+    Outcome,
+    PlaceFree,
+    ToRing,
+    WithoutAnswer,
+    due_on,
+    in_the_end,
+    rules_fault,
+    silent_calls,
+)
 from shared.shop.lists import OrderRow
 from shared.shop.problems import Refused, StaleEdit
 
 STOPPED = ("held", "condemned", "refused")
 MOST = 500
-BEFORE = timedelta(days=3)
+# How far ahead a free place is told to those who wait (our choice: later ones were there before).
+SOON = timedelta(days=14)
 
 
 class CallBook:
@@ -32,22 +51,34 @@ class CallBook:
     def rules(self) -> CallRules:
         """When cut sheets are due, and what happens without an answer."""
         row = self._desk.connection.execute(
-            select(Rules.due_days, Rules.without_answer, Rules.version)
+            select(
+                Rules.due_days,
+                Rules.without_answer,
+                Rules.version,
+                Rules.counted_from,
+                Rules.remind_days,
+                Rules.most_calls,
+            )
         ).one()
-        return CallRules(row[0], cast("WithoutAnswer", row[1]), row[2])
+        without, counted = cast("WithoutAnswer", row[1]), cast("CountedFrom", row[3])
+        return CallRules(row[0], without, row[2], counted, row[4], row[5])
 
     def save_rules(self, rules: CallRules) -> CallRules | StaleEdit | Refused:
-        """Write the rules; the version read must still hold."""
-        if not 0 <= rules.due_days <= 60:
-            return Refused("days")
-        values: dict[str, object] = {
+        """Write the rules; the version read must still hold. Refused: as `rules_fault` says."""
+        fault = rules_fault(rules)
+        if fault:
+            return Refused(fault)
+        values: dict[str, Written] = {
             "due_days": rules.due_days,
             "without_answer": rules.without_answer,
+            "counted_from": rules.counted_from,
+            "remind_days": rules.remind_days,
+            "most_calls": rules.most_calls,
         }
         stale = self._desk.edit(Rules, "call_rules", 1, rules.version, values)
         if stale is not None:
             return stale
-        self._desk.record("call_rules", 1, "saved", days=rules.due_days)
+        self._desk.record("call_rules", 1, "saved", "", **values)
         return self.rules()
 
     def log(self, order_id: int, outcome: Outcome, note: str = "") -> Call | Refused:
@@ -82,14 +113,15 @@ class CallBook:
         return tuple(Call(*row[:2], cast("Outcome", row[2]), *row[3:]) for row in rows)
 
     def due(self, order: OrderRow, written: date | None) -> date:
-        """The day written on the order, else so many days after the kill.
+        """The day written on the order, else by the shop's rules.
 
         Killed on March 9, due after 3 days: March 12.
         """
-        return written or order.day + timedelta(days=self.rules().due_days)
+        plan = CalendarBook(self._desk).plan()
+        return written or due_on(self.rules(), order.day, hang_days(plan, order.species))
 
     def to_ring(self, today: date) -> tuple[ToRing, ...]:
-        """Owners to be rung, the most pressing first: open orders due in three days or before.
+        """Owners to be rung, the most pressing first: open orders about to be due by the rules.
 
         An order whose animal the inspection stopped, or of which something was lost, is told
         whatever its day, the loss in any state until somebody was spoken to.
@@ -112,16 +144,48 @@ class CallBook:
         calls: dict[int, list[Call]] = {}
         for call in self._calls(ids):
             calls.setdefault(call.order_id, []).append(call)
-        days = timedelta(days=self.rules().due_days)
+        rules, plan = self.rules(), CalendarBook(self._desk).plan()
         found: list[ToRing] = []
         for row in rows:
-            due = written[row.id] or row.day + days
+            due = written[row.id] or due_on(rules, row.day, hang_days(plan, row.species))
             lost = news.get(row.id, ())
-            about = _about(row, due, today, stopped=row.lot_id in stopped, lost=bool(lost))
-            made = calls.get(row.id, [])
+            reminded = due - timedelta(days=rules.remind_days) <= today
+            about = _about(row, due=reminded, stopped=row.lot_id in stopped, lost=bool(lost))
+            made = tuple(calls.get(row.id, ()))
             if about:
-                found.append(ToRing(row, due, about, made[-1] if made else None, len(made), lost))
+                silent = silent_calls(made)
+                end = in_the_end(rules, due, today, silent)
+                last = made[-1] if made else None
+                found.append(ToRing(row, due, about, last, len(made), lost, silent, end))
         return tuple(sorted(found, key=lambda one: (not one.news, one.due, one.order.number)))
+
+    def places_free(self, today: date) -> tuple[PlaceFree, ...]:
+        """Who waits and has a place now, within two weeks of the day he asked for.
+
+        A shop without a calendar has no full days, and so tells nobody.
+        """
+        calendar = CalendarBook(self._desk)
+        if not calendar.plan().week:
+            return ()
+        rows = self._desk.connection.execute(
+            select(WaitingRows.id, Customers.phone)
+            .join(Customers, Customers.id == WaitingRows.customer_id)
+            .where(WaitingRows.state == "waiting")
+        )
+        phones = {row[0]: row[1] for row in rows}
+        waits = [one for one in WaitingBook(self._desk).list() if one.id in phones]
+        if not waits:
+            return ()
+        last = max(max(one.from_day for one in waits), today) + SOON
+        filled = calendar.filled(today, last)
+        found: list[PlaceFree] = []
+        for one in waits:
+            start = max(one.from_day, today)
+            days = (start + timedelta(days=n) for n in range(SOON.days + 1))
+            day = next((d for d in days if not why_full(filled, _asked(one, d))), None)
+            if day is not None:
+                found.append(PlaceFree(one, phones[one.id], day))
+        return tuple(found)
 
     def _rows(self, chosen: OrderFilter) -> tuple[OrderRow, ...]:
         return order_rows(
@@ -129,14 +193,16 @@ class CallBook:
         )
 
 
-def _about(
-    row: OrderRow, due: date, today: date, *, stopped: bool, lost: bool
-) -> tuple[About, ...]:
+def _asked(waiting: Waiting, day: date) -> Booking:
+    return Booking(day, waiting.species, waiting.head)
+
+
+def _about(row: OrderRow, *, due: bool, stopped: bool, lost: bool) -> tuple[About, ...]:
     about: list[About] = ["loss"] if lost else []
     if row.state != "open":
         return tuple(about)
     if stopped:
         about.append("inspection")
-    if due - BEFORE <= today:
+    if due:
         about.append("not_settled" if row.lines else "no_cut_sheet")
     return tuple(about)

@@ -4,6 +4,7 @@ from sqlalchemy import Connection, Select, func, or_, select, update
 from sqlalchemy.orm import aliased
 
 from db.desk import Desk
+from db.repositories.near import customers_named_nearly
 from db.repositories.order_lists import OrderFilter, order_rows
 from db.repositories.text_index import customer_holds
 from db.tables.customers import Customers
@@ -92,6 +93,11 @@ class CustomerBook:
         return self._rows(
             select(Customers.id).where(Customers.joined_into.is_(None), or_(*same)).limit(20)
         )
+
+    def nearly(self, name: str) -> tuple[CustomerRow, ...]:
+        """Customers whose name is this one but for a letter or two swapped; not the same name."""
+        ids = customers_named_nearly(self._desk.connection, name, 5)
+        return self._rows(select(Customers.id).where(Customers.id.in_(ids))) if ids else ()
 
     def _rows(self, ids: Select[int]) -> tuple[CustomerRow, ...]:
         mine = aliased(Customers)

@@ -5,6 +5,7 @@ from sqlalchemy.orm import InstrumentedAttribute
 
 from db.desk import Desk
 from db.repositories.customers import matching
+from db.repositories.near import near_customers
 from db.repositories.order_lists import JOINED, OWN
 from db.repositories.text_index import tag_holds
 from db.tables.customers import Customers
@@ -12,6 +13,9 @@ from db.tables.lots import Animals, Lots, Shares
 from db.tables.orders import Orders
 from shared.shop.customers import name_key, phone_digits
 from shared.shop.lists import Found
+
+FEW = 4
+MOST_NEAR = 5
 
 
 class SearchBook:
@@ -21,11 +25,27 @@ class SearchBook:
         self._desk = desk
 
     def find(self, text: str, limit: int = 20) -> tuple[Found, ...]:
-        """Exact numbers first, then tags, then customers; at most `limit` in all."""
+        """Exact numbers first, then tags, then customers; at most `limit` in all.
+
+        Where that is few, customers follow whose names are written nearly so, marked as near.
+        """
         if not name_key(text):
             return ()
         found = [*self._numbers(text, 4), *self._tags(text, limit), *self._customers(text, limit)]
+        if len(found) < FEW:
+            found += self._near(text, {one.id for one in found if one.kind == "customer"})
         return tuple(found[:limit])
+
+    def _near(self, text: str, but: set[int]) -> list[Found]:
+        near = near_customers(self._desk.connection, text, MOST_NEAR + len(but))
+        ids = [one for one in near if one not in but][:MOST_NEAR]
+        if not ids:
+            return []
+        rows = self._desk.connection.execute(
+            select(Customers.id, Customers.name, Customers.phone).where(Customers.id.in_(ids))
+        )
+        found = {row[0]: Found("customer", row[0], None, row[1], row[2], near=True) for row in rows}
+        return [found[one] for one in ids]
 
     def _numbers(self, text: str, limit: int) -> list[Found]:
         digits = phone_digits(text)

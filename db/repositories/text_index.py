@@ -41,6 +41,11 @@ def customer_holds(connection: Connection, typed: str) -> ColumnElement[bool]:
     return or_(*ways)
 
 
+def customers_matching(asked: str) -> ColumnElement[bool]:
+    """The name is what a question in the index's own syntax asks for; SQLite only."""
+    return _in_index(Customers.id, "customers", f"name_key : ({asked})")
+
+
 def tag_holds(connection: Connection, typed: str) -> ColumnElement[bool]:
     """The text is in the animal's tag: "14" finds T-114."""
     return _holds(connection, Animals.id, "animals", "tag_key", [name_key(typed)])
@@ -65,10 +70,11 @@ def _holds(
     ways = [contains(COLUMNS[column], one) for one in words if one not in long]
     if long:
         quoted = " ".join('"' + one.replace('"', '""') + '"' for one in long)
-        asked = text(f"find_{table} MATCH :asked").bindparams(
-            bindparam("asked", f"{column} : ({quoted})", unique=True)
-        )
-        row_id: ColumnClause[int] = sql_column("rowid", Integer)
-        rows = select(row_id).select_from(sql_table(f"find_{table}")).where(asked)
-        ways.append(id_.in_(rows))
+        ways.append(_in_index(id_, table, f"{column} : ({quoted})"))
     return and_(*ways)
+
+
+def _in_index(id_: InstrumentedAttribute[int], table: str, asked: str) -> ColumnElement[bool]:
+    where = text(f"find_{table} MATCH :asked").bindparams(bindparam("asked", asked, unique=True))
+    row_id: ColumnClause[int] = sql_column("rowid", Integer)
+    return id_.in_(select(row_id).select_from(sql_table(f"find_{table}")).where(where))

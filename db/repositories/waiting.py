@@ -9,6 +9,7 @@ from db.desk import Desk
 from db.tables.calendar import WaitingRows
 from db.tables.customers import Customers
 from shared.shop.calendar import Waiting, WaitState
+from shared.shop.calls import Outcome
 from shared.shop.problems import Refused, StaleEdit
 
 
@@ -47,6 +48,16 @@ class WaitingBook:
         stale = self._desk.edit(WaitingRows, "waiting", waiting_id, version, {"state": state})
         if stale is None:
             self._desk.record("waiting", waiting_id, state)
+        return stale
+
+    def rang(
+        self, waiting_id: int, outcome: Outcome, note: str = "", *, version: int
+    ) -> StaleEdit | None:
+        """A call about a free place; whoever was spoken to counts as told, others wait on."""
+        state: WaitState = "told" if outcome == "spoke" else "waiting"
+        stale = self._desk.edit(WaitingRows, "waiting", waiting_id, version, {"state": state})
+        if stale is None:
+            self._desk.record("waiting", waiting_id, f"rang_{outcome}", note.strip())
         return stale
 
     def list(self, species: str = "", day: date | None = None) -> tuple[Waiting, ...]:

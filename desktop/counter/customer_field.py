@@ -43,7 +43,7 @@ class CustomerField(ChoiceField[int]):
         if not name:
             self.complain(self.tr("Write the name before the phone."))
             return False
-        alike = work.customers.alike(name, phone)
+        alike = work.customers.alike(name, phone) or work.customers.nearly(name)
         if not alike:
             return True
         there = ", ".join(f"{row.name} {row.phone}".strip() for row in alike[:3])
@@ -51,6 +51,8 @@ class CustomerField(ChoiceField[int]):
         by_phone = any(digits and phone_digits(row.phone) == digits for row in alike)
         if by_phone:
             text = self.tr("{known} is known already, with the same phone.")
+        elif all(name_key(row.name) != name_key(name) for row in alike):
+            text = self.tr("{known} is known already, written nearly the same.")
         else:
             text = self.tr("{known} is known already, with the same name.")
         text = text.format(known=there)

@@ -107,13 +107,17 @@ class BillRow:
 
 @dataclass(frozen=True, slots=True)
 class Found:
-    """One hit of the search: what it is, how to open it, and two short texts to show."""
+    """One hit of the search: what it is, how to open it, and two short texts to show.
+
+    `near`: it is written nearly as was typed, no more.
+    """
 
     kind: FoundKind
     id: int
     lot_id: int | None
     title: str
     detail: str
+    near: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -36,7 +36,20 @@ SYLLABLES = (
     "tor",
     "zan",
 )
-TYPED = ("b", "ba", "bad", "baden", "hol ker", "0123", "T-4567", "4567", "zzz", "quinzan")
+TYPED = (
+    "b",
+    "ba",
+    "bad",
+    "baden",
+    "hol ker",
+    "0123",
+    "T-4567",
+    "4567",
+    "zzz",
+    "quinzan",
+    "badne",
+    "hoklre tro",
+)
 
 
 def main(words: list[str]) -> int:

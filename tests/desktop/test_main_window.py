@@ -187,3 +187,28 @@ def test_the_arrows_go_between_the_places_on_the_bar(window: MainWindow) -> None
     button.setFocus()
     QTest.keyClick(button, Qt.Key.Key_Right)
     assert window.place().key == "rail"
+
+
+def test_names_written_nearly_so_stand_under_a_heading_that_is_stepped_over(
+    qtbot: QtBot, window: MainWindow, bench: Bench
+) -> None:
+    with bench.store.work(bench.person, bench.station) as work:
+        for name in ("Anna Johnson", "Bert Jonson"):
+            work.customers.add(Customer(name=name))
+        work.commit()
+    window.focus_finder()
+    type_into(window.finder, "jonson")
+    qtbot.waitUntil(window.finder.list.isVisible)
+    assert [(one.title, one.near) for one in window.finder.finds()] == [
+        ("Bert Jonson", False),
+        ("Anna Johnson", True),
+    ]
+    rows = [window.finder.list.model().index(at, 0).data() for at in range(3)]
+    assert rows[1] == "Near"
+    QTest.keyClick(window.finder, Qt.Key.Key_Down)
+    assert window.finder.list.currentIndex().row() == 2
+    QTest.keyClick(window.finder, Qt.Key.Key_Down)
+    assert window.finder.list.currentIndex().row() == 0
+    type_into(window.finder, "iversn")
+    QTest.keyClick(window.finder, Qt.Key.Key_Return)
+    assert not window.finder.list.isVisible(), "nothing was found, so nothing opens"

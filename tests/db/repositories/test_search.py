@@ -72,3 +72,42 @@ def test_the_start_of_an_order_number_finds(work: Work) -> None:
     for number in range(12):
         lot_of_one(work, f"Owner {number}")
     assert [title for kind, title in kinds(work, "1") if kind == "order"] == ["1", "10", "11", "12"]
+
+
+def test_names_written_nearly_so_come_last_and_say_so(work: Work) -> None:
+    for name in ("Anna Johnson", "Jørgen Bérg", "Bert Iversen", "Karl Johns"):
+        customer(work, name)
+
+    def near(text: str) -> list[tuple[str, bool]]:
+        return [(one.title, one.near) for one in work.search.find(text)]
+
+    assert near("jonson") == [("Anna Johnson", True)]
+    assert near("anna jonson") == [("Anna Johnson", True)]
+    assert near("ana jonson") == [], "three letters must be there as they are"
+    assert near("breg") == [("Jørgen Bérg", True)]
+    assert near("jorgen brg") == []
+    assert near("bert ivresen") == [("Bert Iversen", True)]
+    assert near("johns") == [("Anna Johnson", False), ("Karl Johns", False)]
+    assert near("iversen") == [("Bert Iversen", False)]
+    assert near("wxyz") == []
+
+
+def test_near_is_left_out_where_enough_is_found(work: Work) -> None:
+    for number in range(4):
+        customer(work, f"Jonson {number}")
+    customer(work, "Johnson")
+    assert [one.near for one in work.search.find("jonson")] == [False] * 4
+
+
+def test_who_is_joined_is_near_as_the_one_he_is(work: Work) -> None:
+    first, second = customer(work, "Anna Johnson"), customer(work, "Anna Sand")
+    work.customers.join(first.id, second.id)
+    assert [(one.id, one.title) for one in work.search.find("jonson")] == [(second.id, "Anna Sand")]
+
+
+def test_a_new_customer_is_compared_with_names_written_nearly_so(work: Work) -> None:
+    customer(work, "Anna Johnson")
+    customer(work, "Anna Johnsonville")
+    assert [one.name for one in work.customers.nearly("Anna Jonson")] == ["Anna Johnson"]
+    assert work.customers.nearly("Anna Johnson") == ()
+    assert work.customers.nearly("Al") == ()
