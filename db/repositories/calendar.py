@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from datetime import date, timedelta
 from typing import Any
 
-from sqlalchemy import delete, select
+from sqlalchemy import delete, func, select
 
 from db.desk import Desk
 from db.repositories.calendar_days import day_lots, last_sheets
@@ -84,13 +84,16 @@ class CalendarBook:
         }
         longest = max([*USUAL_HANG.values(), *plan.hang.values()])
         rows = run(
-            select(Lots.day, Lots.species, Lots.head).where(
+            select(Lots.day, Lots.species, func.sum(Lots.head).label("head"))
+            .where(
                 Lots.day.between(start - timedelta(longest), end),
                 Lots.cancelled == "",
                 Lots.id != without,
             )
+            .group_by(Lots.day, Lots.species)
         )
-        return Filled(plan, others, tuple(Booking(row.day, row.species, row.head) for row in rows))
+        bookings = tuple(Booking(row.day, row.species, int(row.head)) for row in rows)
+        return Filled(plan, others, bookings)
 
     def lots(self, start: date, end: date) -> tuple[DayLot, ...]:
         """The bookings from start to end (within), each day in its turn; one query."""

@@ -117,7 +117,10 @@ class Field(QWidget, Generic[T]):
             self.committed.emit()
 
     def _show(self, sentence: str) -> str:
-        self.complaint.setText(_TOGETHER.sub("\u00a0", sentence))
+        shown = _TOGETHER.sub("\u00a0", sentence)
+        if shown == self.complaint.text() and bool(shown) != self.complaint.isHidden():
+            return sentence
+        self.complaint.setText(shown)
         self.complaint.setVisible(bool(sentence))
         self.editor.setAccessibleDescription(sentence)
         mark = "true" if sentence else "false"

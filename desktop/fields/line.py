@@ -47,6 +47,8 @@ class LineField(Field[T], Generic[T]):
 
     def set_read_only(self, read_only: bool) -> None:
         """Show the value without letting it be typed over."""
+        if read_only == self.line.isReadOnly():
+            return
         self.line.setReadOnly(read_only)
         self.line.setFocusPolicy(
             Qt.FocusPolicy.ClickFocus if read_only else Qt.FocusPolicy.StrongFocus

@@ -5,7 +5,7 @@ from typing import Literal
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFrame, QLabel, QSizePolicy, QWidget
 
-from desktop.look.type_scale import Size, set_type
+from desktop.look.type_scale import Size
 
 Role = Literal["", "quiet", "complaint", "settled", "tight", "contested"]
 
@@ -17,7 +17,7 @@ class Words(QLabel):
         super().__init__(parent)
         self.setTextFormat(Qt.TextFormat.PlainText)
         self.setProperty("role", role)
-        set_type(self, size)
+        self.setProperty("type", size)  # the style reads both when it is first asked for
 
     def set_role(self, role: Role) -> None:
         """Another role's colour, e.g. from quiet to contested."""

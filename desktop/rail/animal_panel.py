@@ -58,7 +58,6 @@ class AnimalPanel(SidePanel):
         self.moves: list[tuple[Move, QPushButton]] = []
         self._build()
         self._connect()
-        self.show_animal(None)
 
     def _build(self) -> None:
         self.tag = Words("title", parent=self)

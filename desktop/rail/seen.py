@@ -102,14 +102,14 @@ def see(bench: "Bench", animal_id: int) -> SeenAnimal | None:
     """Read one animal; None when there is none such."""
     with bench.store.read() as work:
         animal = work.animals.get(animal_id)
-        lot = work.lots.get(animal.lot_id) if animal else None
-        if animal is None or lot is None:
+        if animal is None:
             return None
+        number, owners = work.lots.named(animal.lot_id)
         losses = tuple(one for one in work.animals.losses(animal_id) if not one.void)
         return SeenAnimal(
             animal,
-            lot.number,
-            tuple(share.owner for share in lot.shares if share.owner),
+            number,
+            owners,
             work.weighings.of_animal(animal_id),
             losses,
             work.arrivals.findings([one.id for one in losses]),

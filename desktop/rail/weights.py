@@ -19,12 +19,27 @@ from shared.shop.animals import Weighing
 from shared.units import net
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
+
     from desktop.bench import Bench
     from shared.units import Weight
 
 TAKEN = ("booked", "condemned", "refused", "cut")
 USUAL = "1,234 lb"
 PADDING = 26
+
+
+class _Fields(dict[Place, WeightField]):
+    """A field for each weight, made when it is first asked for: few of the fifteen ever are."""
+
+    def __init__(self, make: "Callable[[Place], WeightField]") -> None:
+        super().__init__()
+        self._make = make
+
+    def __missing__(self, place: Place) -> WeightField:
+        made = self._make(place)
+        self[place] = made
+        return made
 
 
 class Weights(QWidget):
@@ -46,7 +61,7 @@ class Weights(QWidget):
         self._asking = False
         self._from_scale: dict[Place, Weight] = {}
         self.way: ChoiceField[str] = ChoiceField(self)
-        self.fields: dict[Place, WeightField] = {place: WeightField(self) for place in EVERY}
+        self.fields = _Fields(self._made)
         self.strip = ScaleStrip(bench, self)
         self.dressing = Words("body", "quiet", self).wrapped()
         self._grid = QGridLayout()
@@ -56,10 +71,6 @@ class Weights(QWidget):
         down = column(self, gap=TOGETHER)
         for part in (self._grid, self.strip, self.dressing):
             down.addWidget(part) if isinstance(part, QWidget) else down.addLayout(part)
-        for place, field in self.fields.items():
-            field.set_size("scale")
-            field.align_right()
-            field.committed.connect(lambda place=place: self._keep(place))
         self.way.changed.connect(self._show_fields)
         self.strip.steady.connect(self._fill)
 
@@ -85,11 +96,7 @@ class Weights(QWidget):
         if not same:
             self._from_scale = {}
         for place, field in self.fields.items():
-            known = seen.weighing(place) if seen else None
-            if known is not None or not same:
-                field.set_value(known.weight if known else None)
-            open_ = seen is not None and seen.animal.state not in TAKEN
-            field.set_read_only(known is not None or not open_)
+            self._show_in(field, place, same=same)
         if seen is not None and (not same or seen.hot_ng() is not None):
             self.way.set_value(seen.way())
         begun = seen is not None and any(
@@ -113,6 +120,22 @@ class Weights(QWidget):
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
         self._show_fields()
+
+    def _made(self, place: Place) -> WeightField:
+        field = WeightField(self)
+        field.set_size("scale")
+        field.align_right()
+        field.committed.connect(lambda: self._keep(place))
+        field.set_label(label_words(place))
+        self._show_in(field, place, same=False)
+        return field
+
+    def _show_in(self, field: WeightField, place: Place, *, same: bool) -> None:
+        known = self.seen.weighing(place) if self.seen else None
+        if known is not None or not same:
+            field.set_value(known.weight if known else None)
+        open_ = self.seen is not None and self.seen.animal.state not in TAKEN
+        field.set_read_only(known is not None or not open_)
 
     def _show_fields(self) -> None:
         """Two beside each other, or one below the other where the type is large."""

@@ -8,7 +8,7 @@ from desktop.look.patterns import Mark, paint_mark
 from desktop.look.space import TOGETHER
 from desktop.look.theme import Theme, theme_of
 from desktop.tables.columns import Figure
-from desktop.tables.rows import FIGURE, MARK, TAIL
+from desktop.tables.rows import CELL
 
 SQUARE = 12
 EDGE_WIDTH = 3
@@ -33,10 +33,9 @@ class CellDelegate(QStyledItemDelegate):
         font: QFont = option.font  # pyright: ignore[reportAttributeAccessIssue]
         painter.setFont(font)
         inner = rect.adjusted(TOGETHER, 0, -TOGETHER, 0)
-        figure = index.data(FIGURE)
-        mark = index.data(MARK)
-        if isinstance(figure, Figure):
-            paint_figure(painter, inner, figure, str(index.data(TAIL) or ""), theme)
+        cell, mark, tail, aligned = index.data(CELL)
+        if isinstance(cell, Figure):
+            paint_figure(painter, inner, cell, tail, theme)
         else:
             if isinstance(mark, Mark) and mark is not Mark.PLAIN:
                 top = inner.center().y() - SQUARE / 2 + 0.5
@@ -45,11 +44,10 @@ class CellDelegate(QStyledItemDelegate):
                 painter.setPen(theme.color(mark.value))
             else:
                 painter.setPen(theme.color("ink"))
-            text = str(index.data(Qt.ItemDataRole.DisplayRole) or "")
             shown = painter.fontMetrics().elidedText(
-                text, Qt.TextElideMode.ElideRight, inner.width()
+                cell, Qt.TextElideMode.ElideRight, inner.width()
             )
-            painter.drawText(inner, index.data(Qt.ItemDataRole.TextAlignmentRole), shown)
+            painter.drawText(inner, aligned, shown)
         painter.restore()
 
     def _paint_ground(

@@ -11,6 +11,7 @@ FIGURE = Qt.ItemDataRole.UserRole + 1
 MARK = Qt.ItemDataRole.UserRole + 2
 ROW = Qt.ItemDataRole.UserRole + 3
 TAIL = Qt.ItemDataRole.UserRole + 4
+CELL = Qt.ItemDataRole.UserRole + 5
 
 _Index = QModelIndex | QPersistentModelIndex
 _LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
@@ -18,14 +19,17 @@ _RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
 
 
 class RowsModel(QAbstractTableModel, Generic[Row]):
-    """Rows of one kind under columns. Up to some two thousand rows; longer lists are paged."""
+    """Rows of one kind under columns. Up to some two thousand rows; longer lists are paged.
+
+    A row's cells are put into words when they are first looked at, and then kept.
+    """
 
     def __init__(self, columns: Sequence[Column[Row]], parent: QObject | None = None) -> None:
         super().__init__(parent)
         self.columns = tuple(columns)
         self._rows: list[Row] = []
-        self._cells: list[tuple[str | Figure, ...]] = []
-        self._tails: list[str] = [""] * len(self.columns)
+        self._cells: list[tuple[str | Figure, ...] | None] = []
+        self._tails: dict[int, str] = {}
         self._sorted: tuple[int, Qt.SortOrder] | None = None
 
     def show(self, rows: Sequence[Row]) -> None:
@@ -34,7 +38,7 @@ class RowsModel(QAbstractTableModel, Generic[Row]):
         self._rows = list(rows)
         if self._sorted is not None:
             self._order(*self._sorted)
-        self._fill()
+        self._forget()
         self.endResetModel()
 
     def rows(self) -> Sequence[Row]:
@@ -47,7 +51,7 @@ class RowsModel(QAbstractTableModel, Generic[Row]):
 
     def retranslate(self) -> None:
         """Show every title and cell again in the window's language."""
-        self._fill()
+        self._forget()
         if self._rows:
             self.dataChanged.emit(
                 self.index(0, 0), self.index(len(self._rows) - 1, len(self.columns) - 1)
@@ -63,7 +67,7 @@ class RowsModel(QAbstractTableModel, Generic[Row]):
     def data(self, index: _Index, role: int = Qt.ItemDataRole.DisplayRole) -> object:
         if not index.isValid():
             return None
-        cell = self._cells[index.row()][index.column()]
+        cell = self._cells_of(index.row())[index.column()]
         column = self.columns[index.column()]
         if role == Qt.ItemDataRole.DisplayRole:
             return str(cell)
@@ -71,8 +75,12 @@ class RowsModel(QAbstractTableModel, Generic[Row]):
             return _RIGHT if column.kind == "figure" else _LEFT
         if role == FIGURE:
             return cell if isinstance(cell, Figure) else None
+        if role == CELL:  # all that is painted, in one question
+            mark = column.mark(self._rows[index.row()]) if column.mark else None
+            tail = self._tail(index.column()) if isinstance(cell, Figure) else ""
+            return cell, mark, tail, _RIGHT if column.kind == "figure" else _LEFT
         if role == TAIL:
-            return self._tails[index.column()]
+            return self._tail(index.column())
         row = self._rows[index.row()]
         if role == ROW:
             return row
@@ -101,7 +109,7 @@ class RowsModel(QAbstractTableModel, Generic[Row]):
         places = {id(row): at for at, row in enumerate(before)}
         self._sorted = (column, order)
         self._order(column, order)
-        self._fill()
+        self._forget()
         moved = {places[id(row)]: at for at, row in enumerate(self._rows)}
         for old in self.persistentIndexList():
             self.changePersistentIndex(old, self.index(moved[old.row()], old.column()))
@@ -115,16 +123,24 @@ class RowsModel(QAbstractTableModel, Generic[Row]):
         known.sort(key=key, reverse=order is Qt.SortOrder.DescendingOrder)
         self._rows = known + unknown
 
-    def _fill(self) -> None:
-        self._cells = [tuple(column.show(row) for column in self.columns) for row in self._rows]
-        self._tails = [self._tail(at) for at in range(len(self.columns))]
+    def _forget(self) -> None:
+        self._cells = [None] * len(self._rows)
+        self._tails = {}
+
+    def _cells_of(self, at: int) -> tuple[str | Figure, ...]:
+        found = self._cells[at]
+        if found is None:
+            row = self._rows[at]
+            found = tuple(column.show(row) for column in self.columns)
+            self._cells[at] = found
+        return found
 
     def _tail(self, column: int) -> str:
         """The longest decimal part in a column, which every figure leaves room for."""
-        tails = (
-            cell.number.partition(".")[2]
-            for cell in (cells[column] for cells in self._cells)
-            if isinstance(cell, Figure)
-        )
-        longest = max(tails, key=len, default="")
-        return f".{longest}" if longest else ""
+        if column not in self._tails:
+            show = self.columns[column].show
+            cells = (show(row) for row in self._rows)
+            tails = (it.number.partition(".")[2] for it in cells if isinstance(it, Figure))
+            longest = max(tails, key=len, default="")
+            self._tails[column] = f".{longest}" if longest else ""
+        return self._tails[column]

@@ -1,8 +1,10 @@
 """Kill days: how many animals each takes, the hooks they hang on, and what a day has left."""
 
-from collections.abc import Iterable, Mapping
+from collections import defaultdict
+from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import date, timedelta
+from functools import cached_property
 from typing import Literal
 
 Places = Mapping[str, int]
@@ -78,13 +80,40 @@ class Waiting:
     version: int
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Filled:
-    """The plan, the dates that are otherwise, and what is booked."""
+    """The plan, the dates that are otherwise, and what is booked; each sum is made once."""
 
     plan: Plan
     others: Mapping[date, OtherDay]
     bookings: tuple[Booking, ...]
+
+    @cached_property
+    def head(self) -> Mapping[tuple[date, str], int]:
+        """Head booked of each species on each day."""
+        found: dict[tuple[date, str], int] = defaultdict(int)
+        for one in self.bookings:
+            found[one.day, one.species] += one.head
+        return found
+
+    @cached_property
+    def hooks(self) -> Mapping[date, int]:
+        """Hooks taken on each day."""
+        found: dict[date, int] = defaultdict(int)
+        for (day, species), head in self.head.items():
+            taken = hooks_of(species, head)
+            for ahead in range(hang_days(self.plan, species)):
+                found[day + timedelta(ahead)] += taken
+        return found
+
+    @cached_property
+    def minutes(self) -> Mapping[date, int]:
+        """Block minutes of what comes to the block on each day."""
+        found: dict[date, int] = defaultdict(int)
+        for (day, species), head in self.head.items():
+            a_side = self.plan.minutes_a_side.get(species, 0)
+            found[day + timedelta(hang_days(self.plan, species))] += head * 2 * a_side
+        return found
 
 
 def hang_days(plan: Plan, species: str) -> int:
@@ -108,15 +137,10 @@ def places_on(plan: Plan, others: Mapping[date, OtherDay], day: date) -> Places:
     return plan.week.get(day.weekday(), {})
 
 
-def head_on(bookings: Iterable[Booking], species: str, day: date) -> int:
-    """Head of a species booked on a date."""
-    return sum(one.head for one in bookings if one.day == day and one.species == species)
-
-
 def left_on(filled: Filled, species: str, day: date) -> int:
     """Places left, none below 0. 12 pork places with 9 booked: 3."""
     there = places_on(filled.plan, filled.others, day).get(species, 0)
-    return max(0, there - head_on(filled.bookings, species, day))
+    return max(0, there - filled.head.get((day, species), 0))
 
 
 def hooks_on(filled: Filled, day: date) -> int:
@@ -124,11 +148,7 @@ def hooks_on(filled: Filled, day: date) -> int:
 
     A beef killed on the 2nd hangs 14 days: 2 hooks from the 2nd to the 15th, none on the 16th.
     """
-    return sum(
-        hooks_of(one.species, one.head)
-        for one in filled.bookings
-        if one.day <= day < one.day + timedelta(hang_days(filled.plan, one.species))
-    )
+    return filled.hooks.get(day, 0)
 
 
 def minutes_on(filled: Filled, day: date) -> int:
@@ -136,12 +156,7 @@ def minutes_on(filled: Filled, day: date) -> int:
 
     Beef at 90 minutes a side, 2 head killed 14 days before: 2 * 2 * 90 = 360.
     """
-    plan = filled.plan
-    return sum(
-        one.head * 2 * plan.minutes_a_side.get(one.species, 0)
-        for one in filled.bookings
-        if one.day + timedelta(hang_days(plan, one.species)) == day
-    )
+    return filled.minutes.get(day, 0)
 
 
 def why_full(filled: Filled, new: Booking) -> tuple[Full, ...]:
@@ -174,7 +189,7 @@ def _places_full(filled: Filled, new: Booking) -> tuple[Full, ...]:
     if other is not None and other.closed:
         return (Full("closed", new.day, needed=new.head),)
     there = places_on(filled.plan, filled.others, new.day).get(new.species, 0)
-    taken = head_on(filled.bookings, new.species, new.day)
+    taken = filled.head.get((new.day, new.species), 0)
     if not there:
         return (Full("no_kill_day", new.day, 0, taken, new.head),)
     if taken + new.head > there:

@@ -62,7 +62,8 @@ def test_a_month_takes_four_queries_in_a_shop_of_40_000_animals(
         filled, lots = work.calendar.filled(start, end), work.calendar.lots(start, end)
     assert len(asked) == 4
     assert len(lots) == 35 * 16
-    assert len(filled.bookings) == (35 + 14) * 16
+    assert sum(one.head for one in filled.bookings) == (35 + 14) * 16 * lots[0].head
+    assert len(filled.bookings) == 35 + 14
 
 
 def columns(work: Work, table: str) -> list[str]:
