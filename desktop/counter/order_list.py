@@ -1,10 +1,11 @@
 """The orders by day: what is booked, how far each is, found as one types."""
 
+from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QObject, Qt, Signal
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QStackedWidget, QWidget
+from PySide6.QtWidgets import QApplication, QStackedWidget, QWidget
 
 from desktop.fields import TextField
 from desktop.fields.dates import date_text
@@ -17,11 +18,20 @@ from shared.money import money_text
 from shared.shop.lists import OrderRow
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
     from datetime import date
 
     from desktop.bench import Bench
 
 _MARKS = {"open": Mark.OPEN, "settled": Mark.SETTLED, "ready": Mark.SETTLED}
+
+
+@dataclass(frozen=True, slots=True)
+class _Asked:
+    """What is looked for: text of any part, and whether closed orders too."""
+
+    text: str
+    closed: bool
 
 
 def _by_day(row: OrderRow) -> "date":
@@ -48,6 +58,9 @@ class OrderList(QWidget):
         self.ring_button = button(self)
         self.book_button = button(self, main=True)
         self.table: Table[OrderRow] = Table(RowsModel(self._columns()), self)
+        self._newest = 0
+        self._shown: _Asked | None = None
+        self._open_when_there = False
         self._empty = EmptyState(self)
         self.begin = button(self._empty, main=True)
         self._empty.add_action(self.begin)
@@ -62,15 +75,38 @@ class OrderList(QWidget):
         self.begin.clicked.connect(self.book)
 
     def refresh(self) -> None:
-        """Read the orders again."""
-        text = self.search.text().strip()
-        closed = None if self.closed.isChecked() else False
-        with self._bench.store.read() as work:
-            rows = work.orders.list(text=text, closed=closed, sort="day")
-        before = self.table.chosen()
-        self.table.show_rows(list(rows), keep=before)
-        nothing = not rows and not text and not self.closed.isChecked()
-        self._pages.setCurrentIndex(1 if nothing else 0)
+        """Read the orders again on a worker; what is shown stays until they are there."""
+        self._newest += 1
+        self._open_when_there = False
+        number, asked = self._newest, self._asked()
+        self._bench.work.run(
+            lambda: self._read(asked, number),
+            then=lambda rows: self._show(asked, rows),
+            key="counter.orders",
+            owner=self,
+        )
+
+    def _asked(self) -> _Asked:
+        return _Asked(self.search.text().strip(), self.closed.isChecked())
+
+    def _read(self, asked: _Asked, number: int) -> "Sequence[OrderRow]":
+        """On a worker's thread; given up once something newer is looked for."""
+        with self._bench.store.read(lambda: self._newest != number) as work:
+            closed = None if asked.closed else False
+            return work.orders.list(text=asked.text, closed=closed, sort="day")
+
+    def _show(self, asked: _Asked, rows: "Sequence[OrderRow]") -> None:
+        self._shown = asked
+        self.table.show_rows(list(rows), keep=self.table.chosen())
+        nothing = not rows and not asked.text and not asked.closed
+        if nothing != bool(self._pages.currentIndex()):
+            focus = QApplication.focusWidget()
+            here = focus is not None and self._pages.isAncestorOf(focus)
+            self._pages.setCurrentIndex(1 if nothing else 0)
+            if here:
+                self.first_focus().setFocus()
+        if self._open_when_there:
+            self._open_chosen()
 
     def retranslate(self) -> None:
         """Set every word again."""
@@ -106,7 +142,9 @@ class OrderList(QWidget):
         return super().eventFilter(watched, event)
 
     def _open_chosen(self) -> None:
-        chosen = self.table.chosen()
+        """Open the chosen order, of what was typed: where that is still looked for, in a moment."""
+        self._open_when_there = self._shown != self._asked()
+        chosen = None if self._open_when_there else self.table.chosen()
         if chosen is not None:
             self.picked.emit(chosen)
 

@@ -22,7 +22,13 @@ def opened(qtbot: QtBot, bench: Bench) -> CounterPlace:
     place.activateWindow()
     qtbot.waitUntil(place.isActiveWindow)
     place.first_focus().setFocus()
+    listed(qtbot, bench)
     return place
+
+
+def listed(qtbot: QtBot, bench: Bench) -> None:
+    """Wait for the list of orders, which a worker reads."""
+    qtbot.waitUntil(lambda: not bench.work.busy())
 
 
 def with_order(qtbot: QtBot, bench: Bench, lot: Lot, share: int = 1) -> CounterPlace:

@@ -7,7 +7,7 @@ from desktop.bench import Bench
 from desktop.counter.join_dialog import JoinDialog
 from tests.db.examples import customer, lot_of_halves
 from tests.desktop.audit import unnamed
-from tests.desktop.counter.opened_counter import opened, pressed
+from tests.desktop.counter.opened_counter import listed, opened, pressed
 
 CTRL = Qt.KeyboardModifier.ControlModifier
 
@@ -29,6 +29,7 @@ def test_two_entries_become_one_and_the_orders_follow(qtbot: QtBot, bench: Bench
     dialog.duplicate.set_value(lot.producer_id)
     dialog.try_it()
     assert not dialog.isVisible()
+    listed(qtbot, bench)
     assert [row.owner for row in place.list.table.rows.rows()] == ["Ana Bergh", "Bert Iversen"]
     with bench.store.read() as work:
         assert len(work.orders.list(text="anna berg")) == 1

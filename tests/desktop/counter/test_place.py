@@ -23,6 +23,7 @@ from tests.desktop.audit import unnamed
 from tests.desktop.counter.opened_counter import (
     desk_of,
     focused,
+    listed,
     opened,
     pressed,
     typed,
@@ -94,7 +95,8 @@ def test_typing_finds_an_order_and_enter_opens_it(qtbot: QtBot, bench: Bench) ->
         work.commit()
     place = opened(qtbot, bench)
     assert place.list.table.rows.rowCount() == 2
-    typed("bert", Qt.Key.Key_Return)
+    typed("bert", Qt.Key.Key_Return)  # Enter before the list is there opens what was typed
+    listed(qtbot, bench)
     assert desk_of(place).order.owner == "Bert Iversen"
     assert focused() is place.order.table
     assert unnamed(place) == []
