@@ -20,7 +20,7 @@ from shared.shop.people import Person, SignedOn, Station
 
 NOBODY = Person(0, "")
 NOWHERE = Station(0, "")
-STEPS_BETWEEN = 20_000
+STEPS_BETWEEN = 100_000
 
 
 def utc_now() -> datetime:

@@ -9,14 +9,17 @@ from sqlalchemy.orm import aliased
 from db.columns import Cents
 from db.desk import Desk
 from db.repositories.ledger_posting import shop_day
+from db.repositories.order_lists import OrderFilter, order_rows
 from db.tables.customers import Customers
 from db.tables.ledger import LedgerEntries, LedgerPostings
 from db.tables.lots import Shares
 from db.tables.orders import Orders
 from shared.billing.ages import Aged, aged
 from shared.shop.ledger import HeldDeposit, Income, Owed, Takings, TaxOfRate
+from shared.shop.lists import OrderRow
 
 TAKEN = ("deposit", "payment", "refund", "on_account", "collected", "paid_out")
+MOST_ORDERS = 5000
 OWN, JOINED = aliased(Customers), aliased(Customers)
 POSTED = LedgerPostings
 CENTS = func.sum(LedgerPostings.cents, type_=Cents())
@@ -43,6 +46,18 @@ class Books:
         on = today or shop_day(self._desk)
         found = [_owed(who, people[who], orders, on) for who, orders in moves.items()]
         return tuple(sorted(found, key=lambda one: (-one.cents, one.customer)))
+
+    def open_orders(self, limit: int = MOST_ORDERS) -> tuple[OrderRow, ...]:
+        """Orders whose bills less payments don't come to nothing, by number."""
+        unbalanced = OrderFilter(unbalanced=True)
+        return order_rows(
+            self._desk.connection,
+            unbalanced,
+            sort="number",
+            descending=False,
+            limit=limit,
+            offset=0,
+        )
 
     def deposits(self) -> tuple[HeldDeposit, ...]:
         """Deposits that no bill has used, oldest first."""

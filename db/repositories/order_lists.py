@@ -23,6 +23,7 @@ from db.repositories.listing import tags_of_lot
 from db.repositories.text_index import customer_holds, tag_holds
 from db.tables.bills import Bills, Payments
 from db.tables.customers import Customers
+from db.tables.ledger import LedgerPostings
 from db.tables.lots import Animals, Lots, Shares
 from db.tables.orders import OrderLines, Orders
 from db.tables.packages import Packages
@@ -47,7 +48,8 @@ SORTS: dict[str, InstrumentedAttribute[Any] | ColumnElement[Any]] = {
 class OrderFilter:
     """Which orders: by state, text (owner, phone, tag, number), day, customer, closed or not.
 
-    `but` is one order that is left out; of `only` no other is in.
+    `but` is one order that is left out; of `only` no other is in. `unbalanced` are those on which
+    the books have something owed, deposited or overpaid.
     """
 
     states: tuple[OrderState, ...] = ()
@@ -59,6 +61,7 @@ class OrderFilter:
     species: str = ""
     but: int | None = None
     only: tuple[int, ...] = ()
+    unbalanced: bool = False
 
 
 def billed() -> ColumnElement[int]:
@@ -217,12 +220,27 @@ def _chosen(connection: Connection, chosen: OrderFilter, *, by_owner: bool = Fal
         found = found.where(Orders.id != chosen.but)
     if chosen.only:
         found = found.where(Orders.id.in_(chosen.only))
+    if chosen.unbalanced:
+        found = found.where(Orders.id.in_(_unbalanced()))
     if chosen.closed is not None:
         closed = Orders.closed_at.is_not(None)
         found = found.where(closed if chosen.closed else ~closed)
     if key:
         found = found.where(Orders.id.in_(_holding(connection, chosen.text)))
     return found
+
+
+def _unbalanced() -> Select[int | None]:
+    """Orders whose postings on what is owed and deposited don't come to nothing."""
+    return (
+        select(LedgerPostings.order_id)
+        .where(
+            LedgerPostings.account.in_(("receivable", "deposits")),
+            LedgerPostings.order_id.is_not(None),
+        )
+        .group_by(LedgerPostings.order_id)
+        .having(func.sum(LedgerPostings.cents, type_=Cents()) != 0)
+    )
 
 
 def _holding(connection: Connection, typed: str) -> CompoundSelect[int]:

@@ -8,13 +8,16 @@ from typing import TYPE_CHECKING, Any
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QStackedWidget, QWidget
 
+from db.problems import ReadStopped
 from desktop.fields import ChoiceField, DateField, TextField
 from desktop.look.space import GROUP, TOGETHER, column, row
 from desktop.office.books_dialogs import DrawerDialog
 from desktop.office.books_lists import BookList, BookLists
+from desktop.office.progress import ProgressStrip, Steps
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words
 from desktop.tables import RowsModel, Table
+from desktop.tables.written import cells_of, has_words
 from shared.shop.problems import Refused
 from shared.spreadsheet import csv_text
 
@@ -37,11 +40,13 @@ class BooksPage(QWidget):
         self.bench = bench
         self.lists = BookLists(bench, self).every()
         self._rows: list[Any] = []
+        self._again = False
         self.which: ChoiceField[int] = ChoiceField(self, required=True)
         self.start = DateField(bench.today, self)
         self.end = DateField(bench.today, self)
         self.wanted = TextField(self)
         self.status = Words("body", "quiet", self)
+        self.progress = ProgressStrip(bench, self)
         self.stack = QStackedWidget(self)
         self.tables: list[Table[Any]] = []
         for one in self.lists:
@@ -67,6 +72,7 @@ class BooksPage(QWidget):
             above.addWidget(field, part)
         down.addLayout(above)
         down.addWidget(self.status)
+        down.addWidget(self.progress)
         down.addWidget(self.stack, 1)
         below = row(gap=TOGETHER)
         for each in (self.csv, self.journal_csv, self.journal_text):
@@ -98,6 +104,7 @@ class BooksPage(QWidget):
         self.journal_text.setText(self.tr("Journal as &plain text"))
         self.count.setText(self.tr("Count the &drawer"))
         self.close_books.setText(self.tr("&Close a period"))
+        self.progress.retranslate()
         for one, table in zip(self.lists, self.tables, strict=True):
             table.set_name(one.name())
 
@@ -110,23 +117,39 @@ class BooksPage(QWidget):
         """Read the list chosen again, off the window's thread."""
         at = self.which.value() or 0
         self.stack.setCurrentIndex(at)
+        if self.progress.running:
+            self._again = True
+            self.progress.stop()
+            return
         self.status.setText(self.tr("Reading the books"))
-        self.bench.work.run(self._read, self.lists[at], *self.days(), then=self._got, key="books")
+        one, span = self.lists[at], self.days()
+        self.progress.run(lambda steps: self._read(one, span, steps), self._got)
 
-    def _read(self, one: BookList, start: date, end: date) -> Sequence[object]:
-        with self.bench.store.read() as work:
-            return one.read(work, start, end)
+    def _read(
+        self, one: BookList, span: tuple[date, date], steps: Steps
+    ) -> Sequence[object] | None:
+        try:
+            with self.bench.store.read(lambda: steps.stopped) as work:
+                return one.read(work, *span)
+        except ReadStopped:
+            return None
 
-    def _got(self, rows: Sequence[object]) -> None:
-        self._rows = list(rows)
+    def _got(self, rows: Sequence[object] | None) -> None:
+        if self._again:
+            self._again = False
+            self.refresh()
+            return
+        self._rows = list(rows or ())
         self._show()
+        if rows is None:
+            self.status.setText(self.tr("Stopped; nothing is shown"))
 
     def _show(self) -> None:
         table = self.tables[self.stack.currentIndex()]
         asked = self.wanted.text().casefold().split()
         shown = self._rows
         if asked:
-            shown = [one for one in shown if _has(asked, _cells(table, one))]
+            shown = [one for one in shown if has_words(asked, cells_of(table.rows.columns, one))]
         table.show_rows(shown)
         count = self.tr("1 row") if len(shown) == 1 else self.tr("{count} rows")
         self.status.setText(count.format(count=f"{len(shown):,}"))
@@ -135,7 +158,7 @@ class BooksPage(QWidget):
         """The list as it is shown, as CSV."""
         table = self.tables[self.stack.currentIndex()]
         heads = [one.title() for one in table.rows.columns]
-        rows = [_cells(table, one) for one in table.rows.rows()]
+        rows = [cells_of(table.rows.columns, one) for one in table.rows.rows()]
         name = f"{self.lists[self.stack.currentIndex()].key}.csv"
         path = self.bench.messages.save_where(self.csv.text(), Path.home() / name, "CSV (*.csv)")
         if path is not None:
@@ -213,15 +236,3 @@ class BooksPage(QWidget):
         self.said.emit(self.tr("Closed through {day}").format(day=end))
         self.changed.emit()
         self.refresh()
-
-
-def _cells(table: Table[Any], one: object) -> list[str]:
-    shown = [each.show(one) for each in table.rows.columns]
-    return [
-        cell if isinstance(cell, str) else f"{cell.number} {cell.unit}".strip() for cell in shown
-    ]
-
-
-def _has(asked: list[str], cells: list[str]) -> bool:
-    said = " ".join(cells).casefold()
-    return all(word in said for word in asked)

@@ -70,14 +70,14 @@ class ReportCharts(QObject):
 
     def hanging(self, title: str, rows: Sequence[Killed]) -> Chart:
         """How many carcasses hang how much, in classes of one width."""
-        weighed = [(one.species, pounds(one.hot_ng)) for one in rows if one.hot_ng]
-        edges = ticks(max((much for _, much in weighed), default=Fraction(0)), CLASSES)
-        step = edges[1]
-        first = int(min((much for _, much in weighed), default=Fraction(0)) // step)
+        weighed = [(one.species, one.hot_ng) for one in rows if one.hot_ng]
+        edges = ticks(pounds(max((much for _, much in weighed), default=0)), CLASSES)
+        step = int(edges[1] * NG_PER_LB)
+        first = min((much for _, much in weighed), default=0) // step
         places = range(first, len(edges) - 1 if weighed else 0)
         counts: dict[tuple[str, int], int] = {}
         for code, much in weighed:
-            at = min(int(much // step), len(edges) - 2)
+            at = min(much // step, len(edges) - 2)
             counts[code, at] = counts.get((code, at), 0) + 1
         series = tuple(
             Series(self.species(code), tuple(_or_none(counts.get((code, at))) for at in places))

@@ -33,6 +33,7 @@ if TYPE_CHECKING:
 
 BACK = timedelta(days=91)
 A_PIECE = 100
+AT_HAND = 1000
 
 
 class ReportsPage(QWidget):
@@ -188,13 +189,17 @@ class ReportsPage(QWidget):
         self._show()
 
     def _show(self) -> None:
+        """Narrow the rows by animal and words and show them; many are looked through elsewhere."""
+        asked, kind = self.wanted.text().casefold().split(), self.species.value() or ""
+        asking = (self.report(), self._rows, asked, kind)
+        if asked and len(self._rows) > AT_HAND:
+            self.bench.work.run(_narrowed, *asking, then=self._show_rows, key="office.narrow")
+        else:
+            self.bench.work.forget("office.narrow")
+            self._show_rows(_narrowed(*asking))
+
+    def _show_rows(self, shown: list[Any]) -> None:
         report, table = self.report(), self.tables[self.stack.currentIndex()]
-        asked, kind = self.wanted.text().casefold().split(), self.species.value()
-        shown = self._rows
-        if kind and report.species is not None:
-            shown = [one for one in shown if report.species(one) == kind]
-        if asked:
-            shown = [one for one in shown if has_words(asked, cells_of(report.columns, one))]
         table.show_rows(shown)
         self.empty.set_words(report.name(), self._why_empty(report))
         self.shown.setCurrentWidget(self.both if shown else self.empty)
@@ -294,6 +299,15 @@ class ReportsPage(QWidget):
         if self.wanted.text().strip():
             facts.append((self.tr("With"), self.wanted.text().strip()))
         return facts
+
+
+def _narrowed(report: Report, rows: list[Any], asked: list[str], kind: str) -> list[Any]:
+    """The rows of an animal that have all the words asked for."""
+    if kind and report.species is not None:
+        rows = [one for one in rows if report.species(one) == kind]
+    if asked:
+        rows = [one for one in rows if has_words(asked, cells_of(report.columns, one))]
+    return rows
 
 
 def _counted(rows: list[list[str]], steps: Steps) -> Iterator[list[str]]:

@@ -295,6 +295,14 @@
         <translation>Cuentas y créditos emitidos</translation>
     </message>
     <message>
+        <source>Bills and credits issued, the newest {count}</source>
+        <translation>Cuentas y créditos emitidos, los {count} más nuevos</translation>
+    </message>
+    <message>
+        <source>Find an owner or a &amp;number</source>
+        <translation>Buscar dueño o &amp;número</translation>
+    </message>
+    <message>
         <source>Orders with a balance</source>
         <translation>Órdenes con saldo</translation>
     </message>
@@ -1376,6 +1384,10 @@
         <translation>Leyendo los libros</translation>
     </message>
     <message>
+        <source>Stopped; nothing is shown</source>
+        <translation>Detenido; no se muestra nada</translation>
+    </message>
+    <message>
         <source>{count} rows</source>
         <translation>{count} filas</translation>
     </message>
@@ -2259,6 +2271,10 @@
         <translation>{known} ya está anotado, con el mismo teléfono.</translation>
     </message>
     <message>
+        <source>{known} is known already, written nearly the same.</source>
+        <translation>{known} ya se conoce, escrito casi igual.</translation>
+    </message>
+    <message>
         <source>{known} is known already, with the same name.</source>
         <translation>{known} ya está anotado, con el mismo nombre.</translation>
     </message>
@@ -2958,6 +2974,10 @@
     <message>
         <source>Found</source>
         <translation>Encontrado</translation>
+    </message>
+    <message>
+        <source>Near</source>
+        <translation>Parecido</translation>
     </message>
 </context>
 <context>

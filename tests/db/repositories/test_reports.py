@@ -106,3 +106,17 @@ def test_a_long_read_stops_when_it_is_told_to(store: Store) -> None:
     assert 4 <= len(asked) < 10
     with store.read() as work:
         assert work.reports.killed(FIRST, LAST) == ()
+
+
+def test_orders_are_open_while_the_books_have_something_on_them(
+    store: Store, signed: SignedOn
+) -> None:
+    order = handed_over(store, signed)
+    with store.read() as work:
+        (found,) = work.books.open_orders()
+    assert (found.id, found.due_cents) == (order.id, -5000)
+    with store.work(signed.person, signed.station) as work:
+        work.payments.take(order.id, "refund", "check", 5000, "given back")
+        work.commit()
+    with store.read() as work:
+        assert work.books.open_orders() == ()

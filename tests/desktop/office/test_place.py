@@ -190,6 +190,7 @@ def test_balances_list_who_owes(qtbot: QtBot, bench: Bench, store: Store, signed
     order: Order = handed_over(store, signed)
     place = issued(qtbot, bench)
     place.tabs.setCurrentWidget(place.balances)
+    settle(qtbot, bench)
     (row,) = place.balances.orders.rows.rows()
     assert (row.id, row.due_cents) == (order.id, 5249)
     assert "$52.49" in place.balances.heading.text()
@@ -244,3 +245,22 @@ def test_what_falls_to_a_producer_without_a_share_is_his_own_bill(
         assert work.bills.of_order(order.id) == ()
     place.bills.side.producers.click()
     assert place.bills.side.sums["billed"].text() == "$0.00"
+
+
+def test_an_older_bill_is_found_by_its_number(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
+) -> None:
+    handed_over(store, signed)
+    place = issued(qtbot, bench)
+    place.tabs.setCurrentWidget(place.balances)
+    settle(qtbot, bench)
+    page = place.balances
+    assert [row.number for row in page.bills.rows.rows()] == [1]
+    page.wanted.set_text("77")
+    page.find_bills()
+    settle(qtbot, bench)
+    assert page.bills.rows.rowCount() == 0
+    page.wanted.set_text("1")
+    page.find_bills()
+    settle(qtbot, bench)
+    assert [row.number for row in page.bills.rows.rows()] == [1]
