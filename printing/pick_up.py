@@ -18,12 +18,13 @@ from shared.units import pounds_text
 
 @dataclass(frozen=True, slots=True)
 class PickedUp:
-    """One product that leaves: so many packages, their nanograms, the boxes and places."""
+    """One product that leaves: packages, their nanograms, boxes and places; fresh: not frozen."""
 
     product: str
     packages: int
     nanograms: int
     where: str = ""
+    fresh: bool = False
 
 
 def pick_up(
@@ -37,8 +38,13 @@ def pick_up(
     shop: ShopDetails,
     made: datetime,
     words: Words,
+    agreed_fresh: bool = False,
 ) -> bytes:
-    """The slip as PDF; `waits` says in words what comes later (in cure, in smoke)."""
+    """The slip as PDF; `waits` says in words what comes later (in cure, in smoke).
+
+    Fresh meat is told to be kept at 40 °F or below (USDA FSIS, "Danger Zone": bacteria grow from
+    40 to 140 °F).
+    """
     head = Letterhead(
         sender=sender(shop),
         title=words.say("boxes.pick_up", number=order_number),
@@ -57,6 +63,10 @@ def pick_up(
     sheet.text(0, sheet.y + 12, words.say("boxes.signed"), 9)
     sheet.skip(24)
     said = [words.say("boxes.waits", what=one) for one in waits]
+    soft = ", ".join(one.product for one in rows if one.fresh)
+    if soft:
+        key = "boxes.fresh_agreed" if agreed_fresh else "boxes.not_frozen"
+        said += [words.say(key, what=soft), words.say("boxes.keep_cold")]
     if regime == "custom":
         said.append(words.say("boxes.custom"))
     notes(sheet, tuple(said))

@@ -50,9 +50,18 @@ class HandOverBook:
         return frozenset(rows.scalars())
 
     def give(
-        self, order_id: int, package_ids: Collection[int], fetched_by: str = "", reason: str = ""
+        self,
+        order_id: int,
+        package_ids: Collection[int],
+        fetched_by: str = "",
+        reason: str = "",
+        *,
+        unfrozen: int = 0,
     ) -> HandOver | Refused:
-        """Those packages leave. Refused: "nothing", or "not_here" for one that isn't here."""
+        """Those packages leave. Refused: "nothing", or "not_here" for one that isn't here.
+
+        So many of them aren't frozen; that is kept with the change.
+        """
         wanted = frozenset(package_ids)
         if not wanted:
             return Refused("nothing")
@@ -73,7 +82,8 @@ class HandOverBook:
             {"package_id": one, "hand_over_id": new} for one in sorted(wanted)
         ]
         desk.add_rows(HandedPackages, rows)
-        desk.record("order", order_id, "packages_left", reason, count=len(wanted))
+        told = {"count": len(wanted), "unfrozen": unfrozen}
+        desk.record("order", order_id, "packages_left", reason, **told)
         return next(one for one in self.of_order(order_id) if one.id == new)
 
     def of_order(self, order_id: int) -> tuple[HandOver, ...]:

@@ -1,28 +1,33 @@
-"""Handing over: what is there, what is still in cure or smoke, what is owed; all or some leaves."""
+"""Handing over: what is there and frozen, what is still in cure or smoke, what is owed."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QWidget
 
+from desktop.counter.box_dialog import BoxDialog
 from desktop.fields import FormDialog, TextField
+from desktop.fields.dates import DAYS
 from desktop.look.patterns import Mark
 from desktop.look.space import ROW_DENSE, TOGETHER, row
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words
 from desktop.tables import Column, RowsModel, Table, count_column, pounds_column
 from shared.money import money_text
+from shared.shop.freezing import Frozen, frozen
 from shared.shop.hand_overs import HandOver
 from shared.shop.orders import Order
 from shared.units import pounds_text
 
 if TYPE_CHECKING:
     from collections.abc import Mapping, Sequence
+    from datetime import datetime
 
     from desktop.bench import Bench
     from shared.curing.batch import Batch
+    from shared.shop.freezing import FreezerRules, InFreezer
     from shared.shop.hand_overs import Boxed
     from shared.shop.money import Balance
     from shared.shop.packages import PackageMade
@@ -37,6 +42,7 @@ class Leaving:
     product: str
     packages: "tuple[PackageMade, ...]"
     where: str
+    frozen: Frozen
     stays: bool = False
 
     @property
@@ -46,7 +52,7 @@ class Leaving:
 
 
 class HandOverDialog(FormDialog):
-    """Space on a product lets it stay for a second pick-up; unpaid leaves only with a reason."""
+    """Space lets a product stay for a second pick-up; unpaid or not frozen leaves with a reason."""
 
     def __init__(self, bench: "Bench", order: Order, parent: QWidget | None = None) -> None:
         super().__init__(parent, columns=2)
@@ -62,14 +68,13 @@ class HandOverDialog(FormDialog):
         self.table.setMinimumWidth(760)
         self.stay, self.box, self.slip = button(self), button(self), button(self)
         self.waits = Words("body", "tight", self).wrapped()
+        self.frost = Words("body", "tight", self).wrapped()
         self.money = Words("body", parent=self)
         self.fetched = TextField()
-        self.reason = TextField(required=self.owes)
+        self.reason = TextField(required=self.held)
         self.grid.add(self.fetched)
         self.grid.add(self.reason)
         self._arrange()
-        self.reason.setVisible(self.owes)
-        self.reason.setEnabled(self.owes)
         self.retranslate()
         self.table.show_rows(self._rows)
 
@@ -83,7 +88,13 @@ class HandOverDialog(FormDialog):
             self._billed = bool(work.bills.of_order(order.id))
             self._batches = [one for one in work.batches.of_order(order.id) if one.state in IN_HAND]
             self._earlier = len(work.hand_overs.of_order(order.id))
-        self._rows = _leaving(packages, places)
+            self.fresh = work.freezing.agreed_fresh(order.id)
+            rules, told = work.freezing.rules(), work.freezing.of_order(order.id)
+        now = self._bench.now()
+        self._rows = [
+            Leaving(name, tuple(them), _where(them, places), _slowest(them, rules, told, now))
+            for name, them in _by_product(packages).items()
+        ]
 
     def _arrange(self) -> None:
         beside = row(gap=TOGETHER)
@@ -102,13 +113,23 @@ class HandOverDialog(FormDialog):
         beside.addStretch(1)
         buttons = QWidget(self)
         buttons.setLayout(beside)
-        for part in (self.table, buttons, self.waits, self.money):
+        for part in (self.table, buttons, self.waits, self.frost, self.money):
             self.add_below(part)
 
     @property
     def owes(self) -> bool:
         """Whether something is still due, or there is no bill yet."""
         return self.balance.due > 0 or not self._billed
+
+    @property
+    def soft(self) -> "list[Leaving]":
+        """What leaves now and isn't frozen."""
+        return [one for one in self.leaving if one.frozen.holds]
+
+    @property
+    def held(self) -> bool:
+        """Whether it leaves only with a reason: unpaid, or not frozen without that being agreed."""
+        return self.owes or (bool(self.soft) and not self.fresh)
 
     @property
     def leaving(self) -> list[Leaving]:
@@ -128,13 +149,18 @@ class HandOverDialog(FormDialog):
             self.tr("Leave"),
         )
         self.fetched.set_label(self.tr("&Fetched by, if another"))
-        self.reason.set_label(self.tr("&Why it leaves unpaid"))
+        self.reason.required = self.held
+        self.reason.setVisible(self.held)
+        self.reason.setEnabled(self.held)
+        self.reason.set_label(self._why())
         self.table.set_name(self.tr("Packages that are here"))
         self.stay.setText(self.tr("&Stays for later (Space)"))
         self.box.setText(self.tr("&Box and place… (F8)"))
         self.slip.setText(self.tr("Sli&p to sign (Ctrl+P)"))
         self.waits.setText(self._waiting())
         self.waits.setVisible(bool(self._waiting()))
+        self.frost.setText(self._frost())
+        self.frost.setVisible(bool(self._frost()))
         self.money.setText(self._money())
 
     def toggle(self) -> None:
@@ -143,7 +169,7 @@ class HandOverDialog(FormDialog):
         if chosen is None:
             return
         at = self._rows.index(chosen)
-        self._rows[at] = Leaving(chosen.product, chosen.packages, chosen.where, not chosen.stays)
+        self._rows[at] = replace(chosen, stays=not chosen.stays)
         self.table.show_rows(self._rows, self._rows[at])
         self.retranslate()
 
@@ -159,10 +185,7 @@ class HandOverDialog(FormDialog):
     def _again(self) -> None:
         staying = {one.product for one in self._rows if one.stays}
         self._read()
-        self._rows = [
-            Leaving(one.product, one.packages, one.where, one.product in staying)
-            for one in self._rows
-        ]
+        self._rows = [replace(one, stays=one.product in staying) for one in self._rows]
         self.table.show_rows(self._rows)
         self.retranslate()
 
@@ -175,9 +198,10 @@ class HandOverDialog(FormDialog):
             shop, lot = work.shop.details(), work.lots.get(order.lot_id)
         assert lot is not None
         rows = [
-            PickedUp(one.product, len(one.packages), one.nanograms, one.where)
+            PickedUp(one.product, len(one.packages), one.nanograms, one.where, one.frozen.holds)
             for one in self.leaving
         ]
+        fresh = self.fresh
         fetched, waits = self.fetched.text().strip(), [self._batch(one) for one in self._batches]
         made, words = bench.now(), bench.words
 
@@ -188,6 +212,7 @@ class HandOverDialog(FormDialog):
                 owner=order.owner,
                 fetched_by=fetched,
                 waits=waits,
+                agreed_fresh=fresh,
                 regime=lot.regime,
                 shop=shop,
                 made=made,
@@ -210,7 +235,10 @@ class HandOverDialog(FormDialog):
             return self.tr("Nothing leaves: choose what is fetched now.")
         with self._bench.store.work(self._bench.person, self._bench.station) as work:
             if ids:
-                given = work.hand_overs.give(self._order.id, ids, fetched, reason)
+                unfrozen = sum(len(one.packages) for one in self.soft)
+                given = work.hand_overs.give(
+                    self._order.id, ids, fetched, reason, unfrozen=unfrozen
+                )
                 if not isinstance(given, HandOver):
                     return self.tr("Another station has handed some of it over: look again.")
             if whole:
@@ -234,6 +262,37 @@ class HandOverDialog(FormDialog):
             said.insert(0, self.tr("Some of it was fetched before."))
         return " ".join(said)
 
+    def _why(self) -> str:
+        soft = bool(self.soft) and not self.fresh
+        if soft and self.owes:
+            return self.tr("&Why it leaves unpaid and not frozen")
+        return self.tr("&Why it leaves not frozen") if soft else self.tr("&Why it leaves unpaid")
+
+    def _frost(self) -> str:
+        """What of it isn't frozen; that it was agreed so; or that nothing is held for it."""
+        if not self.soft:
+            return ""
+        names = ", ".join(one.product for one in self.soft)
+        if self.fresh:
+            return self.tr("Fetched fresh, as agreed on the order: {names}.").format(names=names)
+        return self.tr(
+            "Not frozen: {names}. It is held; Space lets it stay for another pick-up."
+        ).format(names=names)
+
+    def _frozen(self, one: Leaving) -> str:
+        match one.frozen.state:
+            case "frozen":
+                return self.tr("frozen")
+            case "not_asked":
+                return ""
+            case "not_in_freezer":
+                return self.tr("in no freezer")
+            case "freezing":
+                assert one.frozen.at is not None
+                at = one.frozen.at.astimezone()
+                day = DAYS[self._bench.words.language][at.weekday()]
+                return self.tr("frozen {day} {time}").format(day=day, time=f"{at:%H:%M}")
+
     def _batch(self, one: "Batch") -> str:
         words = self._bench.words
         state = words.say(f"batches.state_{one.state}")
@@ -253,6 +312,14 @@ class HandOverDialog(FormDialog):
             Column("product", lambda: self.tr("Package"), lambda one: one.product, stretch=True),
             Column("where", lambda: self.tr("Box, place"), lambda one: one.where, width=150),
             Column(
+                "frozen",
+                lambda: self.tr("Freezer"),
+                self._frozen,
+                "state",
+                mark=lambda one: Mark.TIGHT if one.frozen.holds else Mark.PLAIN,
+                width=170,
+            ),
+            Column(
                 "leaves",
                 lambda: self.tr("Now"),
                 lambda one: self.tr("stays") if one.stays else self.tr("leaves"),
@@ -269,37 +336,29 @@ class HandOverDialog(FormDialog):
         ]
 
 
-class BoxDialog(FormDialog):
-    """In which box a product's packages lie, and the freezer or locker it stands in."""
-
-    def __init__(self, bench: "Bench", leaving: Leaving, parent: QWidget | None = None) -> None:
-        super().__init__(parent, columns=2)
-        self._bench = bench
-        self._leaving = leaving
-        self.box_name = TextField(self, required=True, most=20)
-        self.place = TextField(self, most=40)
-        self.grid.add(self.box_name)
-        self.grid.add(self.place)
-        self.retranslate()
-
-    def retranslate(self) -> None:
-        self.set_words(self._leaving.product, "", self.tr("&Keep"), self.tr("&Leave it"))
-        self.box_name.set_label(self.tr("&Box"))
-        self.place.set_label(self.tr("&Freezer or locker"))
-
-    def attempt(self) -> str:
-        ids = [one.id for one in self._leaving.packages]
-        with self._bench.store.work(self._bench.person, self._bench.station) as work:
-            work.hand_overs.put(ids, self.box_name.value() or "", self.place.value() or "")
-            work.commit()
-        return ""
-
-
-def _leaving(packages: "Sequence[PackageMade]", places: "Mapping[int, Boxed]") -> list[Leaving]:
+def _by_product(packages: "Sequence[PackageMade]") -> "dict[str, list[PackageMade]]":
     found: dict[str, list[PackageMade]] = {}
     for one in packages:
         found.setdefault(one.product, []).append(one)
-    return [Leaving(name, tuple(them), _where(them, places)) for name, them in found.items()]
+    return found
+
+
+def _slowest(
+    packages: "Sequence[PackageMade]",
+    rules: "FreezerRules",
+    told: "Mapping[int, InFreezer]",
+    now: "datetime",
+) -> Frozen:
+    """Of several packages the one that is frozen last; one in no freezer before all others."""
+    found = [frozen(rules, one.made_at, told.get(one.id), now) for one in packages]
+    loose = next((one for one in found if one.state == "not_in_freezer"), None)
+    dated = [one for one in found if one.at is not None]
+    return loose or max(dated, key=_moment, default=found[0])
+
+
+def _moment(one: Frozen) -> "datetime":
+    assert one.at is not None
+    return one.at
 
 
 def _where(packages: "Sequence[PackageMade]", places: "Mapping[int, Boxed]") -> str:

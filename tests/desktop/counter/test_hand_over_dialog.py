@@ -1,5 +1,6 @@
 """Handing over: all at once, or some now and the rest at a second pick-up."""
 
+from datetime import timedelta
 from fractions import Fraction
 
 import pytest
@@ -130,6 +131,66 @@ def test_the_box_and_its_place_stand_beside_the_packages(dialog: HandOverDialog)
     type_into(dialog.boxing.place.line, "freezer 2")
     dialog.boxing.try_it()
     assert dialog.table.rows.row(0).where == "1, freezer 2"
+
+
+def test_what_is_not_frozen_is_held_until_it_was_in_the_freezer_long_enough(
+    qtbot: QtBot, bench: Bench, store: Store, order: Order, dialog: HandOverDialog
+) -> None:
+    assert [one.product for one in dialog.soft] == ["Whole ham", "Ground pork"]
+    assert "Not frozen: Whole ham, Ground pork" in dialog.frost.text()
+    assert dialog.reason.label.text() == "&Why it leaves unpaid and not frozen"
+    dialog.table.choose(0)
+    dialog.put_in_box()
+    type_into(dialog.boxing.box_name.line, "1")
+    assert dialog.boxing.hours.line.isReadOnly()
+    dialog.boxing.in_it.set_value("freezer")
+    dialog.boxing.in_it.changed.emit()
+    type_into(dialog.boxing.hours.line, "24")
+    dialog.boxing.try_it()
+    assert [one.product for one in dialog.soft] == ["Ground pork"]
+    dialog.table.choose(1)
+    dialog.toggle()
+    assert not dialog.soft
+    assert dialog.reason.label.text() == "&Why it leaves unpaid"
+    dialog.toggle()
+    now = bench.now() + timedelta(hours=24)
+    bench.now = lambda: now
+    later = HandOverDialog(bench, order)
+    qtbot.addWidget(later)
+    assert not later.soft
+
+
+def test_it_leaves_not_frozen_with_a_reason_and_that_is_kept(
+    store: Store, order: Order, dialog: HandOverDialog
+) -> None:
+    dialog.try_it()
+    assert dialog.isVisible()
+    dialog.reason.set_text("wants it fresh, pays on Friday")
+    dialog.try_it()
+    with store.read() as work:
+        (given,) = work.hand_overs.of_order(order.id)
+        rows = work.changes.of("order", order.id)
+    assert given.reason == "wants it fresh, pays on Friday"
+    left = next(one for one in rows if one.what == "packages_left")
+    assert '"unfrozen": 3' in left.data
+
+
+def test_fetched_fresh_as_agreed_is_said_and_not_held(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn, order: Order
+) -> None:
+    with store.work(signed.person, signed.station) as work:
+        work.freezing.agree(order.id, fresh=True)
+        work.commit()
+    dialog = HandOverDialog(bench, order)
+    qtbot.addWidget(dialog)
+    assert dialog.frost.text().startswith("Fetched fresh, as agreed on the order: Whole ham")
+    assert dialog.reason.label.text() == "&Why it leaves unpaid"
+    dialog.print_slip()
+    qtbot.waitUntil(lambda: getattr(dialog, "preview", None) is not None)
+    said = text(dialog.preview.pdf)
+    assert "Fresh, as agreed: Whole ham, Ground pork" in said
+    assert "40 °F" in said
+    dialog.preview.close()
 
 
 def test_the_slip_has_a_line_to_sign(qtbot: QtBot, dialog: HandOverDialog) -> None:
