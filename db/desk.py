@@ -74,16 +74,30 @@ class Desk:
 
         The counter's row stays locked until then, so that numbers have no gaps and no twins.
         """
+        return self.next_numbers(series, 1)[0]
+
+    def next_numbers(self, series: str, count: int) -> range:
+        """The next so many numbers of a series, as `next_number` gives one."""
         self.must_write()
         found = self.connection.execute(
             update(Counters)
             .where(Counters.name == series)
-            .values(last=Counters.last + 1)
+            .values(last=Counters.last + count)
             .returning(Counters.last)
         ).scalar_one_or_none()
         if found is None:
             raise StoreBug(f"no such series of numbers: {series}")
-        return int(found)
+        return range(int(found) - count + 1, int(found) + 1)
+
+    def hold(self, series: str) -> None:
+        """Keep a series' row locked until this unit ends, as `next_number` does, and take none.
+
+        Whoever asks what is left and then writes must hold it first, or two take the last place.
+        """
+        self.must_write()
+        self.connection.execute(
+            update(Counters).where(Counters.name == series).values(last=Counters.last)
+        )
 
     def edit(
         self,

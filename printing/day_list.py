@@ -82,11 +82,13 @@ def _bookings(paper: Paper, lots: Iterable[DayLot], words: Words) -> None:
 
 
 def _mind(lot: DayLot, words: Words) -> Iterable[str]:
-    """What is to be minded of a booking: age of cattle, what is kept, the note."""
+    """What is to be minded of a booking: age of cattle, allergens, what is kept, the note."""
     if lot.over:
         yield words.say("calendar.over")
     elif lot.unknown_age and lot.species == "beef":
         yield words.say("calendar.age_unknown")
+    if lot.allergens:
+        yield words.say("calendar.allergens")
     if lot.keeps:
         yield words.say("calendar.keeps", what=lot.keeps)
     if lot.note:

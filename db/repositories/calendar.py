@@ -71,7 +71,10 @@ class CalendarBook:
         """What stands in the days from start to end (within), in three queries.
 
         What was killed before and still hangs is in it; `without` leaves a lot out (to move it).
+        In a unit that writes no other station books or moves until it ends; ask before writing.
         """
+        if not self._desk.reading:
+            self._desk.hold("lot")
         plan = self.plan()
         run = self._desk.connection.execute
         others = {

@@ -4,12 +4,15 @@ from collections.abc import Sequence
 from datetime import date
 from typing import TYPE_CHECKING, cast
 
-from sqlalchemy import Connection, Subquery, case, func, select
+from sqlalchemy import ColumnElement, Connection, Subquery, case, exists, false, func, or_, select
 
+from db.repositories.listing import contains
+from db.repositories.recipes import recipes_in_use
 from db.tables.customers import Customers
 from db.tables.lots import Animals, Lots
-from db.tables.orders import Sheets
+from db.tables.orders import OrderLines, Sheets
 from db.tables.papers import Papers
+from shared.curing.recipe import allergens
 from shared.shop.day_order import DayLot, in_turn
 
 if TYPE_CHECKING:
@@ -17,8 +20,9 @@ if TYPE_CHECKING:
 
 
 def day_lots(connection: Connection, start: date, end: date) -> tuple[DayLot, ...]:
-    """What stands from start to end (within), each day in turn; one query, however many."""
+    """What stands from start to end (within), each day in turn; two queries, however many."""
     ages = _ages(start, end)
+    minded = _allergens(connection)
     rows = connection.execute(
         select(
             Lots.id,
@@ -32,7 +36,7 @@ def day_lots(connection: Connection, start: date, end: date) -> tuple[DayLot, ..
             Lots.version,
             Customers.name,
             Customers.phone,
-            *(ages.c.over, ages.c.unknown),
+            *(ages.c.over, ages.c.unknown, minded.label("allergens")),
         )
         .join(Customers, Customers.id == Lots.producer_id)
         .join(ages, ages.c.lot_id == Lots.id)
@@ -50,11 +54,28 @@ def day_lots(connection: Connection, start: date, end: date) -> tuple[DayLot, ..
             regime=cast("Regime", row.regime),
             over=bool(row.over),
             unknown_age=int(row.unknown),
+            allergens=bool(row.allergens),
             keeps=row.keeps,
             note=row.note,
             version=row.version,
         )
         for row in rows
+    )
+
+
+def _allergens(connection: Connection) -> ColumnElement[bool]:
+    """A cut order of the lot asks for a finish or seasoning that has an allergen in it.
+
+    A recipe whose allergens nobody has looked for counts as one that has some.
+    """
+    minded = [one for one in recipes_in_use(connection) if allergens(one) != ()]
+    if not minded:
+        return false()
+    finishes = {f'"{one.finish}"' for one in minded}
+    seasonings = {f'"seasoning":"{one.name.replace(" ", mark)}"' for one in minded for mark in " _"}
+    return exists().where(
+        OrderLines.lot_id == Lots.id,
+        or_(*(contains(OrderLines.choice, one) for one in sorted(finishes | seasonings))),
     )
 
 

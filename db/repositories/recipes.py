@@ -4,7 +4,7 @@ import json
 from fractions import Fraction
 from typing import TYPE_CHECKING, Any, cast
 
-from sqlalchemy import Row, false, select, update
+from sqlalchemy import Connection, Row, false, select, update
 
 from db.desk import Desk
 from db.tables.batches import Recipes
@@ -75,6 +75,12 @@ class RecipeBook:
         if not retired:
             found = found.where(Recipes.retired == false())
         return tuple(_recipe(row) for row in self._desk.connection.execute(found))
+
+
+def recipes_in_use(connection: Connection) -> tuple[Recipe, ...]:
+    """Every recipe that isn't retired; one query."""
+    found = select(Recipes).where(Recipes.retired == false()).order_by(Recipes.id)
+    return tuple(_recipe(row) for row in connection.execute(found))
 
 
 def _recipe(row: Row[*tuple[Any, ...]]) -> Recipe:

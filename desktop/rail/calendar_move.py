@@ -52,10 +52,10 @@ def _try(
         lot = work.lots.get(lot_id)
         if lot is None or lot.day == day:
             return (), None
+        filled = work.calendar.filled(day, day + timedelta(LOOK_AHEAD + 60), without=lot_id)
         found = work.lots.save_details(replace(lot, day=day))
         if not isinstance(found, Lot):
             return (), None
-        filled = work.calendar.filled(day, day + timedelta(LOOK_AHEAD + 60), without=lot_id)
         asked = Booking(day, lot.species, lot.head)
         full = why_full(filled, asked)
         if full and not reason:

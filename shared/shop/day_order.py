@@ -14,7 +14,7 @@ class DayLot:
     """A booking as a day shows it. `over` says that an animal of it is 30 months and over.
 
     `unknown_age` counts the animals whose age nobody has said; `allergens` that its cut orders
-    ask for goods with an allergen.
+    ask for a finish or seasoning with an allergen in it, or one where nobody has looked.
     """
 
     id: int

@@ -7,6 +7,7 @@ STEELYARD_TEST_POSTGRES names a server on which databases may be made, such as
 import os
 import threading
 from collections.abc import Iterator
+from dataclasses import replace
 from datetime import date
 
 import pytest
@@ -22,6 +23,7 @@ from db.problems import StoreBug, StoreUnavailable
 from db.store import Store, open_store
 from shared.shop.calendar import Booking, OtherDay, Plan, why_full
 from shared.shop.customers import Customer
+from shared.shop.lots import Lot
 from shared.shop.money import Balance, IssuedBill
 from shared.shop.people import SignedOn
 from shared.shop.problems import MoveRefused, StaleEdit
@@ -268,6 +270,46 @@ def test_the_calendar_is_kept_on_the_server(shared_store: Store, here: SignedOn)
         assert there.others[date(2026, 12, 25)].closed
         assert [one.id for one in work.calendar.lots(lot.day, lot.day)] == [lot.id]
         assert len(work.waiting.list("pork", lot.day)) == 1
+
+
+def test_two_stations_cant_move_into_the_same_last_place(
+    shared_store: Store, here: SignedOn
+) -> None:
+    """Whoever asks second in a unit that writes waits, and then sees the place taken."""
+    full_day = date(2026, 3, 16)
+    with shared_store.work(here.person, here.station) as work:
+        lots = [lot_of_one(work) for _ in range(2)]
+        work.calendar.save_plan(Plan({full_day.weekday(): {"pork": 1}}))
+        work.commit()
+    asked, go_on = threading.Event(), threading.Event()
+    seen: dict[int, list[str]] = {}
+
+    def move(lot: Lot, *, first: bool) -> None:
+        with shared_store.work(here.person, here.station) as work:
+            there = work.calendar.filled(full_day, full_day, without=lot.id)
+            full = why_full(there, Booking(full_day, "pork", 1))
+            seen[lot.id] = [one.code for one in full]
+            asked.set()
+            if first:
+                assert go_on.wait(10)
+            if not full:
+                assert isinstance(work.lots.save_details(replace(lot, day=full_day)), Lot)
+                work.commit()
+
+    one = threading.Thread(target=move, args=(lots[0],), kwargs={"first": True})
+    other = threading.Thread(target=move, args=(lots[1],), kwargs={"first": False})
+    one.start()
+    assert asked.wait(10)
+    other.start()
+    other.join(0.5)
+    assert other.is_alive()  # it waits: nothing is told it yet
+    assert lots[1].id not in seen
+    go_on.set()
+    one.join(10)
+    other.join(10)
+    assert seen == {lots[0].id: [], lots[1].id: ["places"]}
+    with shared_store.read() as work:
+        assert [it.id for it in work.calendar.lots(full_day, full_day)] == [lots[0].id]
 
 
 @pytest.mark.parametrize(

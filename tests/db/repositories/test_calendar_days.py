@@ -1,14 +1,17 @@
 """The bookings of some days: in turn, without the cancelled, in as many queries as for one."""
 
+from dataclasses import replace
 from datetime import date, timedelta
 
 from sqlalchemy import event
 
 from db.store import Store
 from db.unit_of_work import Work
+from shared.curing.recipe import Ingredient, Recipe
+from shared.cutting.order import Amount, Choice
 from shared.shop.lots import Lot
 from shared.shop.people import SignedOn
-from tests.db.examples import KILL_DAY, lot_of_halves, lot_of_one, settled
+from tests.db.examples import KILL_DAY, line, lot_of_halves, lot_of_one, order_of, settled
 
 
 def test_what_stands_is_told_and_what_was_cancelled_is_not(work: Work) -> None:
@@ -21,6 +24,33 @@ def test_what_stands_is_told_and_what_was_cancelled_is_not(work: Work) -> None:
     assert (there.over, there.unknown_age) == (False, 1)
 
 
+def test_what_asks_for_an_allergen_comes_after_what_does_not(work: Work) -> None:
+    """Wheat in the links of the first, none in the chops of the second; deer last of all."""
+    for finish, allergen, known in (("links", "wheat", True), ("bulk", "", True)):
+        flour = (Ingredient("flour", None, allergen),)
+        recipe = Recipe(0, finish, finish, "", "en", flour, known)
+        assert isinstance(work.recipes.save(recipe), Recipe)
+    first, second, deer = (lot_of_one(work, species=it) for it in ("pork", "pork", "deer"))
+    sausage = Choice(0, 0, "sausage", Amount("rest"), finishes=("links",))
+    line(work, order_of(work, first), sausage)
+    line(work, order_of(work, second), replace(sausage, finishes=("bulk",)))
+    found = work.calendar.lots(KILL_DAY, KILL_DAY)
+    assert [(one.id, one.allergens) for one in found] == [
+        (second.id, False),
+        (first.id, True),
+        (deer.id, False),
+    ]
+
+
+def test_a_seasoning_nobody_looked_into_counts_as_an_allergen(work: Work) -> None:
+    unknown = Recipe(0, "Old Farm", "old_farm", "", "en", (Ingredient("spice"),), False)
+    assert isinstance(work.recipes.save(unknown), Recipe)
+    lot = lot_of_one(work)
+    ground = Choice(0, 0, "sausage", Amount("rest"), seasoning="Old Farm")
+    line(work, order_of(work, lot), ground)
+    assert work.calendar.lots(KILL_DAY, KILL_DAY)[0].allergens
+
+
 def test_the_last_sheet_of_each_lot(work: Work) -> None:
     lot, other = lot_of_halves(work), lot_of_one(work)
     order = settled(work, lot.shares[0].order_id).id
@@ -29,7 +59,7 @@ def test_the_last_sheet_of_each_lot(work: Work) -> None:
     assert work.calendar.sheets([lot.id, other.id]) == {lot.id: b"%PDF-2"}
 
 
-def test_a_month_takes_four_queries_in_a_shop_of_40_000_animals(
+def test_a_month_takes_five_queries_in_a_shop_of_40_000_animals(
     store: Store, signed: SignedOn
 ) -> None:
     with store.work(signed.person, signed.station) as work:
@@ -60,7 +90,7 @@ def test_a_month_takes_four_queries_in_a_shop_of_40_000_animals(
         )
         start, end = date(2023, 2, 27), date(2023, 4, 2)
         filled, lots = work.calendar.filled(start, end), work.calendar.lots(start, end)
-    assert len(asked) == 4
+    assert len(asked) == 5
     assert len(lots) == 35 * 16
     assert sum(one.head for one in filled.bookings) == (35 + 14) * 16 * lots[0].head
     assert len(filled.bookings) == 35 + 14
