@@ -1,20 +1,23 @@
 """The papers an owner gets at the counter: the confirmation of his order."""
 
-from datetime import timedelta
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication
 
 from desktop.counter.price import cards_of, estimate
 from desktop.counter.share_words import share_words
+from shared.shop.calendar import hang_days
+from shared.shop.calls import due_on
 
 if TYPE_CHECKING:
+    from datetime import date
+
     from PySide6.QtWidgets import QWidget
 
     from desktop.bench import Bench
     from desktop.counter.order_desk import OrderDesk
     from printing.confirmation import Booking
-    from shared.shop.calls import CallRules
+    from shared.shop.calls import WithoutAnswer
     from shared.shop.lots import LotShare
     from shared.shop.money import Payment
     from shared.shop.orders import Order
@@ -27,10 +30,12 @@ def show_confirmation(bench: "Bench", desk: "OrderDesk", parent: "QWidget") -> N
         customer_id = desk.order.customer_id
         customer = None if customer_id is None else work.customers.get(customer_id)
         cards, rules = cards_of(desk.lot, work), work.calls.rules()
+        hang = hang_days(work.calendar.plan(), desk.lot.species)
     bill = None if cards is None else estimate(desk, cards)
     share = next(one for one in desk.lot.shares if one.number == desk.share)
     lines = () if customer is None else (customer.name, *customer.address.splitlines())
-    booking = _booking(desk, share, rules)
+    due = desk.order.due or due_on(rules, desk.lot.day, hang)
+    booking = _booking(desk, share, due, rules.without_answer)
     title = QCoreApplication.translate("OrderPapers", "Confirmation of order {number}").format(
         number=desk.order.number
     )
@@ -93,11 +98,12 @@ def show_receipt(bench: "Bench", order: "Order", payment: "Payment", parent: "QW
     bench.work.run(make, then=show, key="counter.receipt")
 
 
-def _booking(desk: "OrderDesk", share: "LotShare", rules: "CallRules") -> "Booking":
+def _booking(
+    desk: "OrderDesk", share: "LotShare", due: "date", without_answer: "WithoutAnswer"
+) -> "Booking":
     """What the confirmation says of the booking."""
     from printing.confirmation import Booking
 
-    due = desk.order.due or desk.lot.day + timedelta(days=rules.due_days)
     waits = desk.order.state == "open"
     return Booking(
         order_number=desk.order.number,
@@ -110,5 +116,5 @@ def _booking(desk: "OrderDesk", share: "LotShare", rules: "CallRules") -> "Booki
         note=desk.order.note,
         deposit_cents=share.deposit_asked,
         due=due if waits else None,
-        without_answer=rules.without_answer if waits else "",
+        without_answer=without_answer if waits else "",
     )

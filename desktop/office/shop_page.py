@@ -39,6 +39,7 @@ class ShopPage(QWidget):
         self._build()
         self.save.clicked.connect(self.keep)
         self.marks.clicked.connect(self.show_marks)
+        self.ringing.clicked.connect(self.show_ringing)
         shortcut = QShortcut(QKeySequence("Ctrl+S"), self)
         shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
         shortcut.activated.connect(self.keep)
@@ -64,9 +65,11 @@ class ShopPage(QWidget):
         self.complaint.hide()
         self.save = button(self, main=True)
         self.marks = button(self)
+        self.ringing = button(self)
         feet = row(gap=TOGETHER)
         feet.addWidget(self.save)
         feet.addWidget(self.marks)
+        feet.addWidget(self.ringing)
         feet.addStretch(1)
         down = column(self, gap=GROUP, edge=EDGE)
         down.addWidget(self.grid)
@@ -90,6 +93,7 @@ class ShopPage(QWidget):
         self.fore.hint(self.tr("as the species' table has it"))
         self.save.setText(self.tr("&Keep (Ctrl+S)"))
         self.marks.setText(self.tr("&Marks of inspected goods…"))
+        self.ringing.setText(self.tr("Ringin&g and freezing…"))
 
     def _stock_words(self, code: str) -> str:
         if code == "sheet4x2":
@@ -157,6 +161,16 @@ class ShopPage(QWidget):
     def _marks_kept(self) -> None:
         self.said.emit(self.tr("The marks are kept."))
         self.changed.emit()
+
+    def show_ringing(self) -> None:
+        """When cut sheets are due, and when a package is frozen."""
+        from desktop.office.ringing_dialog import RingingDialog
+
+        self.dialog = RingingDialog(self.bench, self)
+        self.dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        self.dialog.accepted.connect(lambda: self.said.emit(self.tr("The rules are kept.")))
+        self.dialog.accepted.connect(self.changed)
+        self.dialog.open()
 
     def _fore_share(self) -> Fraction | Unread | None:
         typed = self.fore.text().strip().removesuffix("%").strip()
