@@ -1,6 +1,6 @@
 """Calls: logged, listed by order, and who is still to be rung."""
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from datetime import date, timedelta
 from typing import cast
 
@@ -120,16 +120,17 @@ class CallBook:
         plan = CalendarBook(self._desk).plan()
         return written or due_on(self.rules(), order.day, hang_days(plan, order.species))
 
-    def to_ring(self, today: date) -> tuple[ToRing, ...]:
+    def to_ring(self, today: date, agree: Collection[int] = ()) -> tuple[ToRing, ...]:
         """Owners to be rung, the most pressing first: open orders about to be due by the rules.
 
         An order whose animal the inspection stopped, or of which something was lost, is told
-        whatever its day, the loss in any state until somebody was spoken to.
+        whatever its day, the loss in any state until somebody was spoken to. `agree` are orders
+        whose owners must agree on something, as the planner says.
         """
         run = self._desk.connection.execute
         news = NewsBook(self._desk).to_tell()
         rows = self._rows(OrderFilter(states=("open",), closed=False))
-        missing = set(news) - {one.id for one in rows}
+        missing = {*news, *agree} - {one.id for one in rows}
         if missing:
             rows = (*rows, *self._rows(OrderFilter(closed=False, only=tuple(missing))))
         ids, lots = [one.id for one in rows], {one.lot_id for one in rows}
@@ -150,7 +151,13 @@ class CallBook:
             due = written[row.id] or due_on(rules, row.day, hang_days(plan, row.species))
             lost = news.get(row.id, ())
             reminded = due - timedelta(days=rules.remind_days) <= today
-            about = _about(row, due=reminded, stopped=row.lot_id in stopped, lost=bool(lost))
+            about = _about(
+                row,
+                due=reminded,
+                stopped=row.lot_id in stopped,
+                lost=bool(lost),
+                agree=row.id in agree,
+            )
             made = tuple(calls.get(row.id, ()))
             if about:
                 silent = silent_calls(made)
@@ -197,8 +204,12 @@ def _asked(waiting: Waiting, day: date) -> Booking:
     return Booking(day, waiting.species, waiting.head)
 
 
-def _about(row: OrderRow, *, due: bool, stopped: bool, lost: bool) -> tuple[About, ...]:
+def _about(
+    row: OrderRow, *, due: bool, stopped: bool, lost: bool, agree: bool
+) -> tuple[About, ...]:
     about: list[About] = ["loss"] if lost else []
+    if agree:
+        about.append("agree")
     if row.state != "open":
         return tuple(about)
     if stopped:

@@ -7,15 +7,20 @@ from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QWidget
 
 from desktop.counter.news_words import news_words
+from desktop.counter.to_agree import to_agree
 from desktop.fields import ChoiceField, FormDialog, TextField
 from desktop.fields.dates import date_text
 from desktop.look.space import ROW_DESK
 from desktop.panels.heading import Words
 from desktop.tables import Column, RowsModel, Table
-from shared.shop.calls import Outcome, ToRing
+from shared.shop.calls import Outcome, PlaceFree, ToRing
 
 if TYPE_CHECKING:
+    from datetime import date
+
     from desktop.bench import Bench
+
+Row = ToRing | PlaceFree
 
 
 class CallsDialog(FormDialog):
@@ -23,19 +28,22 @@ class CallsDialog(FormDialog):
 
     Signals:
         picked: an owner's order is to be opened; carries its OrderRow.
+        book: whoever waits is to be booked.
     """
 
     picked = Signal(object)
+    book = Signal()
 
     def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
         super().__init__(parent, columns=2)
         self.setMinimumWidth(1180)
         self._bench = bench
+        self._agree: dict[int, tuple[str, ...]] = {}
         self.outcome: ChoiceField[Outcome] = ChoiceField(self, required=True)
         self.note = TextField(self)
         self.grid.add(self.outcome)
         self.grid.add(self.note)
-        self.table: Table[ToRing] = Table(RowsModel(self._columns()), self, height=ROW_DESK)
+        self.table: Table[Row] = Table(RowsModel(self._columns()), self, height=ROW_DESK)
         self.table.setMinimumHeight(ROW_DESK * 10)
         self.add_below(self.table)
         self.lost = Words("body", "contested", self).wrapped()
@@ -47,11 +55,17 @@ class CallsDialog(FormDialog):
         down.activated.connect(lambda: self.table.setFocus(Qt.FocusReason.ShortcutFocusReason))
         self.retranslate()
         self.read()
+        bench.work.run(
+            to_agree, bench.store, bench.words, then=self._agreeing, key="counter.agree", owner=self
+        )
 
     def read(self) -> None:
         """Read the list again, the same owner kept."""
         with self._bench.store.read() as work:
-            rows = list(work.calls.to_ring(self._bench.today()))
+            today = self._bench.today()
+            free = work.calls.places_free(today)
+            rows: list[Row] = [*work.calls.to_ring(today, self._agree.keys()), *free]
+            self._most = work.calls.rules().most_calls
         before = self.table.chosen()
         at = next((n for n, one in enumerate(rows) if before and _same(one, before)), 0)
         self.table.show_rows(rows)
@@ -64,8 +78,8 @@ class CallsDialog(FormDialog):
         self.set_words(
             self.tr("To ring"),
             self.tr(
-                "First what was lost, then orders not settled that are due, the most pressing "
-                "first. Enter on a line opens the order; Ctrl+Enter logs the call."
+                "First what was lost, then orders not settled that are due, then who waits for a "
+                "place. Enter on a line opens the order, or books; Ctrl+Enter logs the call."
             ),
             self.tr("&Log the call"),
             self.tr("Leave"),
@@ -82,7 +96,13 @@ class CallsDialog(FormDialog):
         if chosen is None or outcome is None:
             return self.tr("Choose the owner that was rung.")
         with self._bench.store.work(self._bench.person, self._bench.station) as work:
-            work.calls.log(chosen.order.id, outcome, self.note.text())
+            if isinstance(chosen, PlaceFree):
+                one = chosen.waiting
+                stale = work.waiting.rang(one.id, outcome, self.note.text(), version=one.version)
+                if stale is not None:
+                    return self.tr("Another station has rung meanwhile: look again.")
+            else:
+                work.calls.log(chosen.order.id, outcome, self.note.text())
             work.commit()
         return ""
 
@@ -97,15 +117,27 @@ class CallsDialog(FormDialog):
         self.note.set_text("")
         self.read()
 
-    def _tell_lost(self, row: ToRing | None) -> None:
-        """Below the list: what the chosen owner loses, and what would work."""
-        news = row.news if row is not None else ()
-        self.lost.setText("\n".join(news_words(one, self._bench.words) for one in news))
-        self.lost.setVisible(bool(news))
+    def _agreeing(self, found: dict[int, tuple[str, ...]]) -> None:
+        """The lots are planned: who must agree with whom is told too."""
+        self._agree = found
+        if found:
+            self.read()
 
-    def _open(self, row: ToRing) -> None:
+    def _tell_lost(self, row: "Row | None") -> None:
+        """Below the list: what the chosen owner loses or must agree on, and what would work."""
+        said: list[str] = []
+        if isinstance(row, ToRing):
+            said += [news_words(one, self._bench.words) for one in row.news]
+            said += self._agree.get(row.order.id, ())
+        self.lost.setText("\n".join(said))
+        self.lost.setVisible(bool(said))
+
+    def _open(self, row: "Row") -> None:
         self.accept()
-        self.picked.emit(row.order)
+        if isinstance(row, PlaceFree):
+            self.book.emit()
+        else:
+            self.picked.emit(row.order)
 
     def _outcome(self, outcome: Outcome) -> str:
         return {
@@ -114,16 +146,29 @@ class CallsDialog(FormDialog):
             "spoke": self.tr("spoke"),
         }[outcome]
 
-    def _about(self, row: ToRing) -> str:
+    def _about(self, row: "Row") -> str:
+        if isinstance(row, PlaceFree):
+            animal = self._bench.words.name(row.waiting.species, f"species.{row.waiting.species}")
+            return self.tr("a place is free: {animal}, {count}").format(
+                animal=animal, count=row.waiting.head
+            )
         words = {
             "no_cut_sheet": self.tr("no cut sheet"),
             "not_settled": self.tr("cut sheet not settled"),
             "inspection": self.tr("the inspector stopped the animal"),
             "loss": self.tr("something was lost"),
+            "agree": self.tr("owners must agree"),
         }
-        return ", ".join(words[one] for one in row.about)
+        told = [words[one] for one in row.about]
+        if row.in_the_end == "usual":
+            told.append(self.tr("rung {count} times: the house's usual").format(count=row.silent))
+        elif row.in_the_end == "hang":
+            told.append(self.tr("rung {count} times: let it hang").format(count=row.silent))
+        return ", ".join(told)
 
-    def _last(self, row: ToRing) -> str:
+    def _last(self, row: "Row") -> str:
+        if isinstance(row, PlaceFree):
+            return row.waiting.note
         if row.last is None:
             return ""
         at = row.last.at.astimezone()
@@ -131,19 +176,19 @@ class CallsDialog(FormDialog):
         told = f"{day}, {at:%H:%M}: {self._outcome(row.last.outcome)}"
         return f"{told} ({row.last.note})" if row.last.note else told
 
-    def _columns(self) -> list[Column[ToRing]]:
+    def _columns(self) -> list[Column[Row]]:
         language = self._bench.words.language
         return [
             Column(
                 "due",
                 lambda: self.tr("Due"),
-                lambda row: date_text(row.due, language),
+                lambda row: date_text(_day(row), language),
                 "date",
-                lambda row: row.due,
+                _day,
                 width=160,
             ),
-            Column("owner", lambda: self.tr("Owner"), lambda row: row.order.owner, width=210),
-            Column("phone", lambda: self.tr("Phone"), lambda row: row.order.phone, width=150),
+            Column("owner", lambda: self.tr("Owner"), _owner, width=210),
+            Column("phone", lambda: self.tr("Phone"), _phone, width=150),
             Column("about", lambda: self.tr("What about"), self._about, width=310),
             Column("last", lambda: self.tr("Last call"), self._last, stretch=True),
         ]
@@ -152,5 +197,21 @@ class CallsDialog(FormDialog):
 OUTCOMES: tuple[Outcome, ...] = ("message", "no_answer", "spoke")
 
 
-def _same(one: ToRing, other: ToRing) -> bool:
-    return one.order.id == other.order.id
+def _same(one: "Row", other: "Row") -> bool:
+    return type(one) is type(other) and _id(one) == _id(other)
+
+
+def _id(row: "Row") -> int:
+    return row.waiting.id if isinstance(row, PlaceFree) else row.order.id
+
+
+def _day(row: "Row") -> "date":
+    return row.day if isinstance(row, PlaceFree) else row.due
+
+
+def _owner(row: "Row") -> str:
+    return row.waiting.customer if isinstance(row, PlaceFree) else row.order.owner
+
+
+def _phone(row: "Row") -> str:
+    return row.phone if isinstance(row, PlaceFree) else row.order.phone

@@ -127,6 +127,7 @@ class CounterPlace(Place):
         dialog = CallsDialog(self.bench, self)
         self.dialog = dialog
         dialog.picked.connect(lambda row: self.show_order(row.lot_id, row.id))
+        dialog.book.connect(self.book)
         dialog.open()
 
     def join(self) -> None:
