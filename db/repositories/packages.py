@@ -1,6 +1,7 @@
 """Packages: weighed, labelled with a number that is never used again, made void with a reason."""
 
 import json
+from collections.abc import Collection
 from typing import Any
 
 from sqlalchemy import ColumnElement, Row, func, select, update
@@ -14,7 +15,7 @@ from db.tables.orders import OrderLines, Orders
 from db.tables.packages import Packages
 from db.tables.people import Persons, Stations
 from db.weights import known_weight, weight_of, weight_values
-from shared.shop.packages import CountRow, NewPackage, PackageMade
+from shared.shop.packages import MOST_EQUAL, CountRow, NewPackage, PackageMade
 from shared.shop.problems import Refused
 
 # Who made a package void.
@@ -40,6 +41,16 @@ class PackageBook:
 
         A package on no line of the order (line 0) needs a reason.
         """
+        made = self.add_equal(new, 1)
+        return made if isinstance(made, Refused) else made[0]
+
+    def add_equal(self, new: NewPackage, count: int) -> tuple[PackageMade, ...] | Refused:
+        """Keep so many packages of one weight in one stroke, each with a number of its own.
+
+        Refused as `add` refuses one; "too_many" above MOST_EQUAL, "none" below 1.
+        """
+        if not 1 <= count <= MOST_EQUAL:
+            return Refused("too_many" if count > 1 else "none", {"most": str(MOST_EQUAL)})
         if new.net.count <= 0:
             return Refused("not_positive")
         if new.line == 0 and not new.reason.strip():
@@ -47,28 +58,26 @@ class PackageBook:
         if new.line != 0 and not self._on_order(new):
             return Refused("not_on_order", {"line": str(new.line)})
         desk = self._desk
-        made = desk.insert(
-            Packages,
-            {
-                "label_number": desk.next_number("label"),
-                "order_id": new.order_id,
-                "line": new.line,
-                "cut": new.cut,
-                "product": new.product,
-                "owner": self._owner(new.order_id),
-                **weight_values("net", new.net),
-                **weight_values("tare", new.tare),
-                "pieces": new.pieces,
-                "finishes": json.dumps(list(new.finishes)),
-                "reason": new.reason.strip(),
-                "made_at": desk.now,
-                "void": "",
-                "voided_at": None,
-                "voided_by": None,
-                **desk.stamp,
-            },
-        )
-        return self._there(made)
+        numbers = desk.next_numbers("label", count)
+        values: dict[str, object] = {
+            "order_id": new.order_id,
+            "line": new.line,
+            "cut": new.cut,
+            "product": new.product,
+            "owner": self._owner(new.order_id),
+            **weight_values("net", new.net),
+            **weight_values("tare", new.tare),
+            "pieces": new.pieces,
+            "finishes": json.dumps(list(new.finishes)),
+            "reason": new.reason.strip(),
+            "made_at": desk.now,
+            "void": "",
+            "voided_at": None,
+            "voided_by": None,
+            **desk.stamp,
+        }
+        desk.add_rows(Packages, [{"label_number": number, **values} for number in numbers])
+        return self._packages(Packages.label_number.between(numbers[0], numbers[-1]))
 
     def _on_order(self, new: NewPackage) -> bool:
         found = select(OrderLines.line).where(
@@ -101,6 +110,26 @@ class PackageBook:
             return Refused("already_void")
         desk.record("package", package_id, "void", reason)
         return self._there(package_id)
+
+    def void_equal(
+        self, package_ids: Collection[int], reason: str
+    ) -> tuple[PackageMade, ...] | Refused:
+        """Packages of one stroke made void together; those void already stay as they are."""
+        if not reason.strip():
+            return Refused("reason_missing")
+        desk = self._desk
+        desk.must_write()
+        still = Packages.id.in_(package_ids) & (Packages.void == "")
+        ids = desk.connection.execute(select(Packages.id).where(still)).scalars().all()
+        if not ids:
+            return Refused("already_void")
+        desk.connection.execute(
+            update(Packages)
+            .where(Packages.id.in_(ids), Packages.void == "")
+            .values(void=reason.strip(), voided_at=desk.now, voided_by=desk.person.id)
+        )
+        desk.record("package", min(ids), "void_together", reason, count=len(ids), last=max(ids))
+        return self._packages(Packages.id.in_(ids))
 
     def get(self, package_id: int) -> PackageMade | None:
         """The package, or None."""

@@ -148,7 +148,7 @@ class MarksDialog(FormDialog):
         )
         self.product.set_label(self.tr("&Product"))
         self.gtin.set_label(self.tr("G&TIN of its weighed packages"))
-        self.gtin.hint(self.tr("14 digits, the first a 9; empty: our own serial"))
+        self.gtin.hint(self.tr("14 digits, first a 9"))
         self.choose.setText(self.tr("Choose the art&work…"))
         self.remove.setText(self.tr("Take it awa&y"))
         self.picture.setAccessibleName(self.tr("The legend's artwork"))

@@ -42,7 +42,7 @@ class LineColumns(QObject):
                 lambda row: self.state(row),
                 kind="state",
                 mark=mark_of,
-                width=140,
+                width=172,
             ),
         ]
 

@@ -3,30 +3,53 @@
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
+from desktop.wrap.label_of import label_of
 from shared.billing.problems import BillingProblem
 from shared.billing.quantities import hanging_weights
 from shared.carcass.anatomy import catalogue
+from shared.marking.label import PackageLabel
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
     from datetime import datetime
 
     from desktop.wrap.wrapping import Wrapping
     from printing.words import Words
-    from shared.marking.label import PackageLabel
     from shared.marking.plant_marks import PlantMarks
     from shared.marking.problems import MarkingProblem
+    from shared.shop.packages import PackageMade
 
 
 def label_pdf(
     label: "PackageLabel", words: "Words", marks: "PlantMarks"
 ) -> "bytes | tuple[MarkingProblem, ...]":
     """One label as PDF, or what doesn't fit on it. For a worker: it loads the print room."""
+    return labels_pdf((label,), words, marks)
+
+
+def labels_pdf(
+    ready: "Sequence[PackageLabel]", words: "Words", marks: "PlantMarks"
+) -> "bytes | tuple[MarkingProblem, ...]":
+    """Labels as one PDF in the order given, or what doesn't fit on one of them. For a worker."""
     from printing.labels import LabelRefused, labels
 
     try:
-        return labels((label,), words=words, dpi=label.dpi, artwork=legend_of(marks))
+        return labels(ready, words=words, dpi=ready[0].dpi, artwork=legend_of(marks))
     except LabelRefused as refused:
         return refused.problems
+
+
+def order_labels(
+    packages: "Sequence[PackageMade]", wrapping: "Wrapping", words: "Words"
+) -> "bytes | tuple[MarkingProblem, ...]":
+    """The labels of an order's packages as one PDF, or what keeps one from being made."""
+    ready: list[PackageLabel] = []
+    for package in packages:
+        label = label_of(package, wrapping)
+        if not isinstance(label, PackageLabel):
+            return label
+        ready.append(label)
+    return labels_pdf(ready, words, wrapping.marks)
 
 
 def legend_of(marks: "PlantMarks") -> bytes:

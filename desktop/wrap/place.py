@@ -20,11 +20,13 @@ from desktop.wrap.table_work import Wrapped, WrapTable
 from desktop.wrap.wrapping import WrapLine
 from shared.carcass.anatomy import catalogue
 from shared.shop.orders import Order
+from shared.shop.packages import of_one_stroke
 from shared.units import Weight, pounds_text
 
 if TYPE_CHECKING:
     from desktop.bench import Bench, Target
     from desktop.wrap.wrapping import Wrapping
+    from shared.shop.packages import PackageMade
 
 
 class WrapPlace(Place):
@@ -87,25 +89,39 @@ class WrapPlace(Place):
         side = self.side
         for button, slot in (
             (side.label, self.show_label),
+            (side.stroke, self.show_stroke),
             (side.void, self.void_package),
             (side.odd, self.odd_package),
             (side.counts, self.show_counts),
             (side.ready, self.mark_ready),
             (side.back, self.take_back),
+            (side.boxes, self.show_boxes),
             (side.batches, self.show_batches),
         ):
             button.clicked.connect(slot)
         for keys, slot in (
             ("F9", self.show_label),
+            ("Shift+F9", self.show_stroke),
             ("F8", self.odd_package),
             ("F7", lambda: self.orders.line.setFocus(Qt.FocusReason.ShortcutFocusReason)),
             ("Ctrl+P", self.show_counts),
             ("Ctrl+Return", self.mark_ready),
+            ("F11", self.show_boxes),
             ("Ctrl+B", self.show_batches),
         ):
             shortcut = QShortcut(QKeySequence(keys), self)
             shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
             shortcut.activated.connect(slot)
+
+    def show_boxes(self) -> None:
+        """Close a box with what lies loose; labels of boxes again."""
+        if self.wrapping is None:
+            return
+        from desktop.wrap.boxes_dialog import BoxesDialog
+
+        self.boxes = BoxesDialog(self.bench, self.wrapping, self)
+        self.boxes.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        self.boxes.open()
 
     def show_batches(self) -> None:
         """Cure, smoke and sausage."""
@@ -191,7 +207,7 @@ class WrapPlace(Place):
         self.strip.show_product(line.product if line else self.tr("Choose a line above"))
         self.strip.complain("")
 
-    def _weighed(self, weight: Weight, tare: Weight | None, pieces: int) -> None:
+    def _weighed(self, weight: Weight, tare: Weight | None, pieces: int, equal: int) -> None:
         line = self.lines.chosen()
         if line is None or self.wrapping is None:
             self.strip.complain(self.tr("Choose a line of the order first."))
@@ -199,7 +215,7 @@ class WrapPlace(Place):
         if line.line == 0:
             self.strip.complain(self.tr("An odd package needs its reason: F8."))
             return
-        said = self.work.add(self.wrapping, line, weight, tare, pieces)
+        said = self.work.add(self.wrapping, line, weight, tare, pieces, equal=equal)
         if said:
             self.strip.complain(said)
             return
@@ -235,11 +251,22 @@ class WrapPlace(Place):
 
     def show_label(self) -> None:
         """Show the label of the chosen package, to print it again."""
+        self._show_labels(whole_stroke=False)
+
+    def show_stroke(self) -> None:
+        """Show the labels of all packages that were wrapped with the chosen one in one stroke."""
+        self._show_labels(whole_stroke=True)
+
+    def _show_labels(self, *, whole_stroke: bool) -> None:
         package = self.side.table.chosen()
         if package is None or self.wrapping is None:
             self.side.say(self.tr("Choose a package first."))
-            return
-        self.side.say(self.work.show_label(package, self.wrapping))
+        elif package.void:
+            self.side.say(self.tr("A void package has no label."))
+        else:
+            all_of_it = of_one_stroke(package, self.wrapping.packages)
+            shown = all_of_it if whole_stroke else (package,)
+            self.side.say(self.work.show_labels(shown, self.wrapping))
 
     def void_package(self) -> None:
         """Make the chosen package void, with a reason."""
@@ -250,17 +277,30 @@ class WrapPlace(Place):
         if package.void:
             self.side.say(self.tr("That package is void already."))
             return
-        reason = self.bench.messages.ask_reason(
-            self.tr("Make void"),
-            self.tr("Package {number} is made void. Why?").format(number=package.label_number),
-        )
+        together = of_one_stroke(package, self.wrapping.packages)
+        if len(together) > 1 and not self._all_of(package, len(together)):
+            together = (package,)
+        asked = self.tr("Package {number} is made void. Why?").format(number=package.label_number)
+        if len(together) > 1:
+            asked = self.tr("{count} packages are made void. Why?").format(count=len(together))
+        reason = self.bench.messages.ask_reason(self.tr("Make void"), asked)
         if reason is None:
             return
-        said = self.work.void(self.wrapping, package, reason)
+        said = self.work.void(self.wrapping, together, reason)
         if said:
             self.side.say(said)
         else:
             self.changed.emit()
+
+    def _all_of(self, package: "PackageMade", count: int) -> bool:
+        """Whether a whole stroke is meant, or the one package of it."""
+        asked = self.tr("Package {number} was wrapped in one stroke of {count}. Void all of them?")
+        return self.bench.messages.ask(
+            self.tr("Make void"),
+            asked.format(number=package.label_number, count=count),
+            self.tr("All {count}").format(count=count),
+            self.tr("Only this one"),
+        )
 
     def show_counts(self) -> None:
         """Show the paper of counts."""

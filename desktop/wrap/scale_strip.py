@@ -12,6 +12,7 @@ from desktop.panels.buttons import button
 from desktop.panels.heading import Words
 from desktop.wrap.table_scale import TableScale
 from shared.scales.reading import on_division
+from shared.shop.packages import MOST_EQUAL
 from shared.units import Unread, Weight, net
 
 if TYPE_CHECKING:
@@ -24,11 +25,12 @@ class ScaleStrip(QWidget):
     What lies still on the scale stands in the weight's field until something is typed there.
 
     Signals:
-        weighed: a package is weighed; carries net weight, tare or None, and pieces.
+        weighed: a package is weighed; carries net weight, tare or None, pieces, and how many
+            packages of that weight there are.
         left: Esc; back to the lines.
     """
 
-    weighed = Signal(object, object, int)
+    weighed = Signal(object, object, int, int)
     left = Signal()
 
     def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
@@ -41,6 +43,7 @@ class ScaleStrip(QWidget):
         self.weight.set_size("scale")
         self.tare = WeightField(self)
         self.pieces = CountField(self, most=999)
+        self.equal = CountField(self, least=1, most=MOST_EQUAL)
         self.add = button(self, main=True)
         self.complaint = Words("body", "complaint", self).wrapped()
         self.complaint.hide()
@@ -48,6 +51,7 @@ class ScaleStrip(QWidget):
         across.addWidget(self.weight, 3, Qt.AlignmentFlag.AlignTop)
         across.addWidget(self.tare, 2, Qt.AlignmentFlag.AlignTop)
         across.addWidget(self.pieces, 1, Qt.AlignmentFlag.AlignTop)
+        across.addWidget(self.equal, 1, Qt.AlignmentFlag.AlignTop)
         across.addWidget(self.add, 0, Qt.AlignmentFlag.AlignVCenter)
         down = column(self, gap=TOGETHER)
         down.addWidget(self.product)
@@ -57,13 +61,15 @@ class ScaleStrip(QWidget):
         self.add.clicked.connect(self.weigh_in)
         self.tare.changed.connect(self._say_gross)
         self.scale.steady.connect(self.fill)
-        for field in (self.weight, self.tare, self.pieces):
+        for field in (self.weight, self.tare, self.pieces, self.equal):
             field.line.installEventFilter(self)
 
     def retranslate(self) -> None:
         """Every word of the strip."""
         self.tare.set_label(self.tr("&Tare"))
         self.pieces.set_label(self.tr("&Pieces"))
+        self.equal.set_label(self.tr("Eq&ual packages"))
+        self.equal.hint("1")
         self.add.setText(self.tr("&Add package"))
         self.scale.retranslate()
         self._say_gross()
@@ -81,6 +87,7 @@ class ScaleStrip(QWidget):
         """Ready for the next package; the tare stays, as the tray does."""
         self.weight.set_value(None)
         self.pieces.set_value(None)
+        self.equal.set_value(None)
         self.scale.use.take()
         self._from_scale = None
 
@@ -99,7 +106,7 @@ class ScaleStrip(QWidget):
     def weigh_in(self) -> None:
         """Read the scale's fields; complain at the one that can't be taken."""
         self.complain("")
-        for field in (self.weight, self.tare, self.pieces):
+        for field in (self.weight, self.tare, self.pieces, self.equal):
             if field.problem():
                 field.show_problem()
                 field.focus()
@@ -115,7 +122,7 @@ class ScaleStrip(QWidget):
             self.weight.complain(self.tr("A package weighs more than nothing."))
             self.weight.focus()
         elif self._believed(typed):
-            self.weighed.emit(weight, tare, self.pieces.value() or 0)
+            self.weighed.emit(weight, tare, self.pieces.value() or 0, self.equal.value() or 1)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Enter weighs in, Esc goes back to the lines."""

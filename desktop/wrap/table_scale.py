@@ -19,6 +19,7 @@ if TYPE_CHECKING:
     from shared.units import Weight
 
 BY_HAND = 0
+LEFT = Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft
 PLACE = "wrap"
 
 
@@ -44,7 +45,7 @@ class TableScale(QWidget):
         across = row(self, gap=GROUP)
         across.addWidget(self.which, 2)
         across.addWidget(self.says, 3, Qt.AlignmentFlag.AlignVCenter)
-        across.addWidget(self.set_up, 0, Qt.AlignmentFlag.AlignVCenter)
+        across.addWidget(self.set_up, 0, LEFT)
         self.which.changed.connect(self._choose)
         self.set_up.clicked.connect(self.show_settings)
         self.use.said.connect(self.says.setText)

@@ -7,7 +7,7 @@ from PySide6.QtCore import QObject, Signal
 
 from desktop.preview import Preview, show_paper
 from desktop.wrap.label_of import label_complaint, label_of
-from desktop.wrap.papers import counts_pdf, label_pdf
+from desktop.wrap.papers import counts_pdf, order_labels
 from desktop.wrap.wrapping import (
     WrapLine,
     Wrapping,
@@ -24,7 +24,6 @@ if TYPE_CHECKING:
     from PySide6.QtWidgets import QWidget
 
     from desktop.bench import Bench
-    from shared.marking.plant_marks import PlantMarks
     from shared.marking.problems import MarkingProblem
     from shared.shop.lists import OrderRow
     from shared.shop.states import OrderState
@@ -105,8 +104,9 @@ class WrapTable(QObject):
         tare: "Weight | None",
         pieces: int,
         reason: str = "",
+        equal: int = 1,
     ) -> str:
-        """Keep a package and print its label; "" or why it was not kept."""
+        """Keep so many equal packages and print their labels; "" or why they were not kept."""
         new = NewPackage(
             wrapping.order.id,
             line.line,
@@ -119,31 +119,38 @@ class WrapTable(QObject):
             line.finishes,
         )
         with self.bench.store.work(self.bench.person, self.bench.station) as work:
-            made = work.packages.add(new)
+            made = work.packages.add_equal(new, equal)
             if isinstance(made, Refused):
                 return self._refusal(made)
             packages = work.packages.of_order(wrapping.order.id)
             work.commit()
         after = with_packages(wrapping, packages, self.bench.words)
-        label = label_of(made, after)
+        label = label_of(made[0], after)
         if isinstance(label, PackageLabel):
-            self._print(label, made, wrapping.marks)
+            self._print(made, after)
             self.read.emit(Wrapped(after))
         else:
-            said = self.tr("Package {number} has no label.").format(number=made.label_number)
+            said = self.tr("{packages} without label.").format(packages=self._named(made))
             self.read.emit(Wrapped(after, f"{said} {label_complaint(label)}"))
         return ""
 
-    def void(self, wrapping: Wrapping, package: PackageMade, reason: str) -> str:
-        """Make a package void; "" or why not."""
+    def _named(self, packages: tuple[PackageMade, ...]) -> str:
+        """Packages by their numbers: "Package 12", "Packages 12–91"."""
+        first, last = packages[0].label_number, packages[-1].label_number
+        if len(packages) == 1:
+            return self.tr("Package {number}").format(number=first)
+        return self.tr("Packages {first}–{last}").format(first=first, last=last)
+
+    def void(self, wrapping: Wrapping, packages: tuple[PackageMade, ...], reason: str) -> str:
+        """Make packages void together; "" or why not."""
         with self.bench.store.work(self.bench.person, self.bench.station) as work:
-            found = work.packages.void(package.id, reason)
+            found = work.packages.void_equal([one.id for one in packages], reason)
             if isinstance(found, Refused):
                 return self._refusal(found)
-            packages = work.packages.of_order(wrapping.order.id)
+            after = work.packages.of_order(wrapping.order.id)
             work.commit()
-        self.read.emit(Wrapped(with_packages(wrapping, packages, self.bench.words)))
-        self.said.emit(self.tr("Package {number} is void.").format(number=package.label_number))
+        self.read.emit(Wrapped(with_packages(wrapping, after, self.bench.words)))
+        self.said.emit(self.tr("{packages} void.").format(packages=self._named(packages)))
         return ""
 
     def move(self, order: Order, to: str, reason: str) -> str:
@@ -168,19 +175,21 @@ class WrapTable(QObject):
         self.said.emit(said.format(number=order.number))
         return ""
 
-    def show_label(self, package: PackageMade, wrapping: Wrapping) -> str:
-        """Show a package's label on the screen; "" or why there is none."""
-        if package.void:
-            return self.tr("A void package has no label.")
-        label = label_of(package, wrapping)
+    def show_labels(self, packages: tuple[PackageMade, ...], wrapping: Wrapping) -> str:
+        """Show packages' labels on the screen; "" or why there are none."""
+        label = label_of(packages[0], wrapping)
         if not isinstance(label, PackageLabel):
             return label_complaint(label)
-        title = self.tr("Label {number}").format(number=package.label_number)
+        title = self.tr("Label {number}").format(number=packages[0].label_number)
+        if len(packages) > 1:
+            title = self.tr("Labels {first}–{last}").format(
+                first=packages[0].label_number, last=packages[-1].label_number
+            )
         self.bench.work.run(
-            label_pdf,
-            label,
+            order_labels,
+            packages,
+            wrapping,
             self.bench.words,
-            wrapping.marks,
             then=lambda pdf: self._show_label(pdf, title),
         )
         return ""
@@ -205,29 +214,27 @@ class WrapTable(QObject):
     def _show_counts(self, pdf: bytes, title: str) -> None:
         self.preview = show_paper(self.bench, pdf, title, "paper", self._place)
 
-    def _print(self, label: PackageLabel, package: PackageMade, marks: "PlantMarks") -> None:
-        """Send the label to the usual label printer; without one, say how to see it."""
-        printer = self.bench.printers.usual("label")
+    def _print(self, packages: tuple[PackageMade, ...], wrapping: Wrapping) -> None:
+        """Send labels to the usual label printer; without one, say how to see them."""
+        printer, named = self.bench.printers.usual("label"), self._named(packages)
         if printer is None or printer not in self.bench.printers.names():
-            said = self.tr("Package {number} kept. No label printer is set; F9 shows its label.")
-            self.said.emit(said.format(number=package.label_number))
+            said = self.tr("{packages} kept. No label printer is set; F9 shows the label.")
+            self.said.emit(said.format(packages=named))
             return
-        words = self.bench.words
-        printers = self.bench.printers
-        number = package.label_number
+        words, printers = self.bench.words, self.bench.printers
 
         def send() -> object:
-            pdf = label_pdf(label, words, marks)
+            pdf = order_labels(packages, wrapping, words)
             return printers.send(pdf, printer, 1) if isinstance(pdf, bytes) else pdf
 
         def sent(problem: object) -> None:
             if isinstance(problem, tuple):
-                self.no_label.emit(label_complaint(problem))
+                self.no_label.emit(label_complaint(cast("tuple[MarkingProblem, ...]", problem)))
                 return
-            said = self.tr("Package {number} kept, label printed.")
+            said = self.tr("{packages} kept, label printed.")
             if problem is not None:
-                said = self.tr("Package {number} kept, but {printer} did not print its label.")
-            self.said.emit(said.format(number=number, printer=printer))
+                said = self.tr("{packages} kept, but {printer} printed no label; F9 prints again.")
+            self.said.emit(said.format(packages=named, printer=printer))
 
         self.bench.work.run(send, then=sent)
 
@@ -235,6 +242,7 @@ class WrapTable(QObject):
         return {
             "not_positive": self.tr("A package weighs more than nothing."),
             "reason_missing": self.tr("Say why."),
+            "too_many": self.tr("At most 200 packages in one stroke."),
             "not_on_order": self.tr("That line is no longer on the order; read it again."),
             "already_void": self.tr("That package is void already."),
         }.get(refused.code, self.tr("It can't be kept."))

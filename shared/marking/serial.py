@@ -13,6 +13,9 @@ from shared.marking.problems import MarkingProblem
 _ALPHABET: Final = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ*"
 _SERIAL = re.compile(r"([1-9][0-9]{0,8})-([1-9][0-9]{0,8})-([0-9A-Z*])")
 
+_BOX_NAME = re.compile(r"[0-9A-Z]{1,8}")
+_BOX = re.compile(r"([1-9][0-9]{0,8})-B([0-9A-Z]{1,8})-([0-9A-Z*])")
+
 
 @dataclass(frozen=True, slots=True)
 class PackageSerial:
@@ -43,6 +46,36 @@ def read_serial(text: str) -> PackageSerial | MarkingProblem:
     if check_character(_counted(order, package)) != match[3]:
         return MarkingProblem("check_character", {"text": text})
     return PackageSerial(order, package)
+
+
+@dataclass(frozen=True, slots=True)
+class BoxSerial:
+    """A box's order number and its own name, such as "3"."""
+
+    order: int
+    box: str
+
+
+def box_serial(order: int, box: str) -> str:
+    """What a box's barcode carries: order 1042, box 3 is "1042-B3-T".
+
+    Raises ValueError for an order that has no number, and a name of other than 1 to 8 ASCII
+    letters and digits: such a box has no code.
+    """
+    name = box.strip().upper()
+    if not 0 < order < 10**9 or not _BOX_NAME.fullmatch(name):
+        raise ValueError(f"no serial for order {order}, box {box!r}")
+    return f"{order}-B{name}-{check_character(f'{order}B{name}')}"
+
+
+def read_box(text: str) -> BoxSerial | MarkingProblem:
+    """A scanned or typed box; "not_ours" for another code, "check_character" for a slip."""
+    match = _BOX.fullmatch(text.strip().upper())
+    if match is None:
+        return MarkingProblem("not_ours", {"text": text})
+    if check_character(f"{match[1]}B{match[2]}") != match[3]:
+        return MarkingProblem("check_character", {"text": text})
+    return BoxSerial(int(match[1]), match[2])
 
 
 def check_character(text: str) -> str:

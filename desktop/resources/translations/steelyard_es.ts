@@ -75,6 +75,10 @@
         <translation>Cámara fría (Ctrl+L)</translation>
     </message>
     <message>
+        <source>Large letters (F11)</source>
+        <translation>Letras grandes (F11)</translation>
+    </message>
+    <message>
         <source>Measures (Ctrl+G)</source>
         <translation>Medidas (Ctrl+G)</translation>
     </message>
@@ -613,6 +617,10 @@
     <message>
         <source>C&amp;lose order</source>
         <translation>Cerrar &amp;orden</translation>
+    </message>
+    <message>
+        <source>Interest on la&amp;te payment…</source>
+        <translation>In&amp;terés por pago tardío…</translation>
     </message>
     <message>
         <source>&amp;Producer&apos;s bill</source>
@@ -1462,6 +1470,137 @@
         <source>&amp;Freezer or locker</source>
         <translation>C&amp;ongelador o casillero</translation>
     </message>
+    <message>
+        <source>F&amp;reezing</source>
+        <translation>&amp;Congelado</translation>
+    </message>
+    <message>
+        <source>as it was</source>
+        <translation>como estaba</translation>
+    </message>
+    <message>
+        <source>in a freezer</source>
+        <translation>en un congelador</translation>
+    </message>
+    <message>
+        <source>in no freezer</source>
+        <translation>en ningún congelador</translation>
+    </message>
+    <message>
+        <source>&amp;Hours in it already</source>
+        <translation>&amp;Horas que lleva dentro</translation>
+    </message>
+</context>
+<context>
+    <name>BoxesDialog</name>
+    <message>
+        <source>Boxes of order {number}</source>
+        <translation>Cajas de la orden {number}</translation>
+    </message>
+    <message>
+        <source>What lies loose goes into the box that is closed; its label is printed.</source>
+        <translation>Lo que está suelto va a la caja que se cierra; se imprime su etiqueta.</translation>
+    </message>
+    <message>
+        <source>&amp;Close the box</source>
+        <translation>&amp;Cerrar la caja</translation>
+    </message>
+    <message>
+        <source>&amp;Leave</source>
+        <translation>&amp;Dejarlo</translation>
+    </message>
+    <message>
+        <source>&amp;Box</source>
+        <translation>&amp;Caja</translation>
+    </message>
+    <message>
+        <source>&amp;Freezer or locker</source>
+        <translation>C&amp;ongelador o casillero</translation>
+    </message>
+    <message>
+        <source>Loose</source>
+        <translation>Suelto</translation>
+    </message>
+    <message>
+        <source>In boxes</source>
+        <translation>En cajas</translation>
+    </message>
+    <message>
+        <source>Packages in no box</source>
+        <translation>Paquetes en ninguna caja</translation>
+    </message>
+    <message>
+        <source>Boxes</source>
+        <translation>Cajas</translation>
+    </message>
+    <message>
+        <source>&amp;Stays out (Space)</source>
+        <translation>&amp;Queda fuera (Espacio)</translation>
+    </message>
+    <message>
+        <source>L&amp;abel of the box (F9)</source>
+        <translation>&amp;Etiqueta de la caja (F9)</translation>
+    </message>
+    <message>
+        <source>Nothing goes in: no package lies loose.</source>
+        <translation>No entra nada: no hay paquetes sueltos.</translation>
+    </message>
+    <message>
+        <source>Box {box} stands elsewhere: give this one another name.</source>
+        <translation>La caja {box} está en otro lugar: dé otro nombre a esta.</translation>
+    </message>
+    <message>
+        <source>Choose a box first.</source>
+        <translation>Elija antes una caja.</translation>
+    </message>
+    <message>
+        <source>Box {box}</source>
+        <translation>Caja {box}</translation>
+    </message>
+    <message>
+        <source>Box {box} is closed. No label printer is set; F9 shows its label.</source>
+        <translation>La caja {box} está cerrada. No hay impresora de etiquetas; F9 muestra su etiqueta.</translation>
+    </message>
+    <message>
+        <source>Box {box} is closed, its label printed.</source>
+        <translation>La caja {box} está cerrada y su etiqueta impresa.</translation>
+    </message>
+    <message>
+        <source>Box {box} is closed, but no label was printed; F9 shows it.</source>
+        <translation>La caja {box} está cerrada, pero no se imprimió etiqueta; F9 la muestra.</translation>
+    </message>
+    <message>
+        <source>Product</source>
+        <translation>Producto</translation>
+    </message>
+    <message>
+        <source>Box</source>
+        <translation>Caja</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Ahora</translation>
+    </message>
+    <message>
+        <source>stays out</source>
+        <translation>queda fuera</translation>
+    </message>
+    <message>
+        <source>goes in</source>
+        <translation>entra</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Lugar</translation>
+    </message>
+    <message>
+        <source>Packages</source>
+        <translation>Paquetes</translation>
+    </message>
+    <message>
+        <source>Pounds</source>
+        <translation>Libras</translation>
+    </message>
 </context>
 <context>
     <name>CalendarDays</name>
@@ -1591,8 +1730,8 @@
         <translation>Por llamar</translation>
     </message>
     <message>
-        <source>First what was lost, then orders not settled that are due, the most pressing first. Enter on a line opens the order; Ctrl+Enter logs the call.</source>
-        <translation>Primero lo que se perdió, luego las órdenes sin completar cuya fecha llegó, las más urgentes antes. Intro en una línea abre la orden; Ctrl+Intro anota la llamada.</translation>
+        <source>First what was lost, then orders not settled that are due, then who waits for a place. Enter on a line opens the order, or books; Ctrl+Enter logs the call.</source>
+        <translation>Primero lo que se perdió, luego las órdenes sin cerrar que vencen, luego quien espera lugar. Intro en una línea abre la orden, o reserva; Ctrl+Intro anota la llamada.</translation>
     </message>
     <message>
         <source>&amp;Log the call</source>
@@ -1619,6 +1758,10 @@
         <translation>Elija al dueño al que se llamó.</translation>
     </message>
     <message>
+        <source>Another station has rung meanwhile: look again.</source>
+        <translation>Otra estación llamó entretanto: mire otra vez.</translation>
+    </message>
+    <message>
         <source>no answer</source>
         <translation>no contestó</translation>
     </message>
@@ -1629,6 +1772,10 @@
     <message>
         <source>spoke</source>
         <translation>se habló</translation>
+    </message>
+    <message>
+        <source>a place is free: {animal}, {count}</source>
+        <translation>hay un lugar libre: {animal}, {count}</translation>
     </message>
     <message>
         <source>no cut sheet</source>
@@ -1645,6 +1792,18 @@
     <message>
         <source>something was lost</source>
         <translation>se perdió algo</translation>
+    </message>
+    <message>
+        <source>owners must agree</source>
+        <translation>los dueños deben ponerse de acuerdo</translation>
+    </message>
+    <message>
+        <source>rung {count} times: the house&apos;s usual</source>
+        <translation>{count} llamadas: lo usual de la casa</translation>
+    </message>
+    <message>
+        <source>rung {count} times: let it hang</source>
+        <translation>{count} llamadas: que siga colgado</translation>
     </message>
     <message>
         <source>Due</source>
@@ -3172,6 +3331,34 @@
         <translation>Una parte ya se entregó antes.</translation>
     </message>
     <message>
+        <source>&amp;Why it leaves unpaid and not frozen</source>
+        <translation>Por &amp;qué sale sin pagar y sin congelar</translation>
+    </message>
+    <message>
+        <source>&amp;Why it leaves not frozen</source>
+        <translation>Por &amp;qué sale sin congelar</translation>
+    </message>
+    <message>
+        <source>Fetched fresh, as agreed on the order: {names}.</source>
+        <translation>Se lleva fresco, como se acordó en la orden: {names}.</translation>
+    </message>
+    <message>
+        <source>Not frozen: {names}. It is held; Space lets it stay for another pick-up.</source>
+        <translation>Sin congelar: {names}. Se retiene; Espacio lo deja para otra entrega.</translation>
+    </message>
+    <message>
+        <source>frozen</source>
+        <translation>congelados</translation>
+    </message>
+    <message>
+        <source>in no freezer</source>
+        <translation>en ningún congelador</translation>
+    </message>
+    <message>
+        <source>frozen {day} {time}</source>
+        <translation>congelado {day} {time}</translation>
+    </message>
+    <message>
         <source>No bill yet.</source>
         <translation>Todavía no hay cuenta.</translation>
     </message>
@@ -3186,6 +3373,10 @@
     <message>
         <source>Box, place</source>
         <translation>Caja, lugar</translation>
+    </message>
+    <message>
+        <source>Freezer</source>
+        <translation>Congelador</translation>
     </message>
     <message>
         <source>Now</source>
@@ -3862,8 +4053,8 @@
         <translation>G&amp;TIN de sus paquetes pesados</translation>
     </message>
     <message>
-        <source>14 digits, the first a 9; empty: our own serial</source>
-        <translation>14 cifras, la primera un 9; vacío: nuestro número</translation>
+        <source>14 digits, first a 9</source>
+        <translation>14 dígitos, primero un 9</translation>
     </message>
     <message>
         <source>Choose the art&amp;work…</source>
@@ -4451,6 +4642,18 @@
         <source>Cut sheet wanted &amp;by</source>
         <translation>&amp;Hoja de cortes para el</translation>
     </message>
+    <message>
+        <source>&amp;Fetched</source>
+        <translation>&amp;Recogida</translation>
+    </message>
+    <message>
+        <source>frozen</source>
+        <translation>congelados</translation>
+    </message>
+    <message>
+        <source>fresh, as agreed</source>
+        <translation>fresco, como se acordó</translation>
+    </message>
 </context>
 <context>
     <name>OrderPapers</name>
@@ -4744,6 +4947,14 @@
     <message>
         <source>Show &amp;label (F9)</source>
         <translation>Ver e&amp;tiqueta (F9)</translation>
+    </message>
+    <message>
+        <source>Whole s&amp;troke (Shift+F9)</source>
+        <translation>Los de esa &amp;vez (Mayús+F9)</translation>
+    </message>
+    <message>
+        <source>Bo&amp;xes… (F11)</source>
+        <translation>Ca&amp;jas… (F11)</translation>
     </message>
     <message>
         <source>Make &amp;void…</source>
@@ -5137,6 +5348,10 @@
     <message>
         <source>cut, condemned, refused</source>
         <translation>cortados o fuera</translation>
+    </message>
+    <message>
+        <source>Usual (Esc)</source>
+        <translation>De siempre (Esc)</translation>
     </message>
     <message>
         <source>Animals</source>
@@ -6036,6 +6251,93 @@
     </message>
 </context>
 <context>
+    <name>RingingDialog</name>
+    <message>
+        <source>Ringing and freezing</source>
+        <translation>Llamadas y congelado</translation>
+    </message>
+    <message>
+        <source>A day written on an order goes before these. In the freezer 0 hours: the hand-over doesn&apos;t ask whether it is frozen.</source>
+        <translation>Un día escrito en una orden va antes que estos. Con 0 horas en el congelador, la entrega no pregunta si está congelado.</translation>
+    </message>
+    <message>
+        <source>&amp;Keep</source>
+        <translation>&amp;Guardar</translation>
+    </message>
+    <message>
+        <source>&amp;Leave it</source>
+        <translation>&amp;Dejarlo</translation>
+    </message>
+    <message>
+        <source>Cut sheet due, &amp;days</source>
+        <translation>Hoja de corte, en &amp;días</translation>
+    </message>
+    <message>
+        <source>&amp;Counted</source>
+        <translation>&amp;Contado</translation>
+    </message>
+    <message>
+        <source>after the kill</source>
+        <translation>después del sacrificio</translation>
+    </message>
+    <message>
+        <source>before the block</source>
+        <translation>antes de la mesa</translation>
+    </message>
+    <message>
+        <source>&amp;Ring from so many days before</source>
+        <translation>&amp;Llamar desde tantos días antes</translation>
+    </message>
+    <message>
+        <source>Without an &amp;answer</source>
+        <translation>Sin &amp;respuesta</translation>
+    </message>
+    <message>
+        <source>ring on</source>
+        <translation>seguir llamando</translation>
+    </message>
+    <message>
+        <source>cut the house&apos;s usual</source>
+        <translation>cortar lo usual de la casa</translation>
+    </message>
+    <message>
+        <source>let it hang</source>
+        <translation>dejarlo colgado</translation>
+    </message>
+    <message>
+        <source>After so &amp;many calls</source>
+        <translation>Después de &amp;tantas llamadas</translation>
+    </message>
+    <message>
+        <source>Frozen after &amp;hours in the freezer</source>
+        <translation>Congelado tras &amp;horas en el congelador</translation>
+    </message>
+    <message>
+        <source>Where nobody said &amp;when it went in</source>
+        <translation>Si nadie dijo &amp;cuándo entró</translation>
+    </message>
+    <message>
+        <source>counted from its label</source>
+        <translation>se cuenta desde su etiqueta</translation>
+    </message>
+    <message>
+        <source>held until somebody says so</source>
+        <translation>se retiene hasta que alguien lo diga</translation>
+    </message>
+    <message>
+        <source>As the shop began with them; nobody has set them yet.</source>
+        <translation>Como empezó la planta; nadie las ha fijado todavía.</translation>
+    </message>
+    <message>
+        <source>Set last by {who}, {day}, {time}.</source>
+        <translation>Fijadas por {who}, {day}, {time}.</translation>
+    </message>
+    <message>
+        <source>{who} has changed this meanwhile; open it again.</source>
+        <translation>{who} cambió esto entretanto; ábralo otra vez.</translation>
+    </message>
+</context>
+<context>
     <name>ScaleDialog</name>
     <message>
         <source>Weight corrected after the bill</source>
@@ -6107,6 +6409,10 @@
     <message>
         <source>&amp;Pieces</source>
         <translation>&amp;Piezas</translation>
+    </message>
+    <message>
+        <source>Eq&amp;ual packages</source>
+        <translation>Paquetes i&amp;guales</translation>
     </message>
     <message>
         <source>&amp;Add package</source>
@@ -6535,6 +6841,10 @@
         <translation>&amp;Marcas de la carne inspeccionada…</translation>
     </message>
     <message>
+        <source>Ringin&amp;g and freezing…</source>
+        <translation>Lla&amp;madas y congelado…</translation>
+    </message>
+    <message>
         <source>4 × 2 on a letter sheet, ten</source>
         <translation>4 × 2 en hoja carta, diez</translation>
     </message>
@@ -6553,6 +6863,10 @@
     <message>
         <source>The marks are kept.</source>
         <translation>Las marcas quedan guardadas.</translation>
+    </message>
+    <message>
+        <source>The rules are kept.</source>
+        <translation>Las reglas están guardadas.</translation>
     </message>
 </context>
 <context>
@@ -7410,8 +7724,16 @@
         <translation>Escoja primero un paquete.</translation>
     </message>
     <message>
+        <source>A void package has no label.</source>
+        <translation>Un paquete anulado no tiene etiqueta.</translation>
+    </message>
+    <message>
         <source>That package is void already.</source>
         <translation>Ese paquete ya está anulado.</translation>
+    </message>
+    <message>
+        <source>{count} packages are made void. Why?</source>
+        <translation>Se anulan {count} paquetes. ¿Por qué?</translation>
     </message>
     <message>
         <source>Make void</source>
@@ -7420,6 +7742,18 @@
     <message>
         <source>Package {number} is made void. Why?</source>
         <translation>Se anula el paquete {number}. ¿Por qué?</translation>
+    </message>
+    <message>
+        <source>Package {number} was wrapped in one stroke of {count}. Void all of them?</source>
+        <translation>El paquete {number} se empacó de una vez con otros, {count} en total. ¿Anularlos todos?</translation>
+    </message>
+    <message>
+        <source>All {count}</source>
+        <translation>Los {count}</translation>
+    </message>
+    <message>
+        <source>Only this one</source>
+        <translation>Solo este</translation>
     </message>
     <message>
         <source>Order {number} is ready; nothing was packed of: {lines}.</source>
@@ -7449,12 +7783,20 @@
         <translation>Lista para entregar</translation>
     </message>
     <message>
-        <source>Package {number} has no label.</source>
-        <translation>El paquete {number} no tiene etiqueta.</translation>
+        <source>{packages} without label.</source>
+        <translation>{packages} sin etiqueta.</translation>
     </message>
     <message>
-        <source>Package {number} is void.</source>
-        <translation>El paquete {number} está anulado.</translation>
+        <source>Package {number}</source>
+        <translation>Paquete {number}</translation>
+    </message>
+    <message>
+        <source>Packages {first}–{last}</source>
+        <translation>Paquetes {first}–{last}</translation>
+    </message>
+    <message>
+        <source>{packages} void.</source>
+        <translation>Anulado: {packages}.</translation>
     </message>
     <message>
         <source>The block has not cut this order yet; it is marked cut there first.</source>
@@ -7477,28 +7819,28 @@
         <translation>La orden {number} volvió a empaque.</translation>
     </message>
     <message>
-        <source>A void package has no label.</source>
-        <translation>Un paquete anulado no tiene etiqueta.</translation>
+        <source>{packages} kept. No label printer is set; F9 shows the label.</source>
+        <translation>Guardado: {packages}. No hay impresora de etiquetas; F9 muestra la etiqueta.</translation>
+    </message>
+    <message>
+        <source>{packages} kept, label printed.</source>
+        <translation>Guardado e impreso: {packages}.</translation>
+    </message>
+    <message>
+        <source>{packages} kept, but {printer} printed no label; F9 prints again.</source>
+        <translation>Guardado: {packages}, pero {printer} no imprimió; F9 imprime otra vez.</translation>
     </message>
     <message>
         <source>Label {number}</source>
         <translation>Etiqueta {number}</translation>
     </message>
     <message>
+        <source>Labels {first}–{last}</source>
+        <translation>Etiquetas {first}–{last}</translation>
+    </message>
+    <message>
         <source>Package counts, order {number}</source>
         <translation>Cuenta de paquetes, orden {number}</translation>
-    </message>
-    <message>
-        <source>Package {number} kept. No label printer is set; F9 shows its label.</source>
-        <translation>Paquete {number} guardado. No hay impresora de etiquetas; F9 muestra la etiqueta.</translation>
-    </message>
-    <message>
-        <source>Package {number} kept, label printed.</source>
-        <translation>Paquete {number} guardado, etiqueta impresa.</translation>
-    </message>
-    <message>
-        <source>Package {number} kept, but {printer} did not print its label.</source>
-        <translation>Paquete {number} guardado, pero {printer} no imprimió su etiqueta.</translation>
     </message>
     <message>
         <source>A package weighs more than nothing.</source>
@@ -7507,6 +7849,10 @@
     <message>
         <source>Say why.</source>
         <translation>Diga por qué.</translation>
+    </message>
+    <message>
+        <source>At most 200 packages in one stroke.</source>
+        <translation>A lo más 200 paquetes de una vez.</translation>
     </message>
     <message>
         <source>That line is no longer on the order; read it again.</source>

@@ -1,7 +1,6 @@
 """Labels at the Wrap: what stands on one, and what keeps one from being printed."""
 
 from dataclasses import replace
-from dataclasses import replace
 from io import BytesIO
 
 from pypdf import PdfReader
@@ -14,7 +13,6 @@ from desktop.wrap.label_of import label_complaint, label_of
 from desktop.wrap.papers import counts_pdf, label_pdf
 from desktop.wrap.wrapping import Wrapping, read_wrapping
 from shared.marking.label import PackageLabel
-from shared.marking.plant_marks import PlantMarks
 from shared.marking.plant_marks import PlantMarks
 from shared.shop.packages import NewPackage, PackageMade
 from shared.shop.people import SignedOn
