@@ -5,6 +5,7 @@ A plant's bill never carries the producer's price for the animal; that is his ow
 
 from collections.abc import Iterator, Sequence
 from datetime import date, datetime
+from fractions import Fraction
 
 from printing.letterhead import (
     Letterhead,
@@ -68,11 +69,15 @@ def charge_name(line: BillLine, words: Words) -> str:
 
 
 def reason_text(line: BillLine, words: Words) -> str:
-    """Why a line is there: its reason, or for interest on late payment its first and last day."""
+    """Why a line is there: its reason; for interest its days, on how much and at which rate."""
     if line.code != "late_interest":
         return line.reason
-    first, last = (day_text(date.fromisoformat(day), words) for day in line.reason.split("/"))
-    return words.say("money.late_days", first=first, last=last)
+    first, last, *basis = line.reason.split("/", 3)
+    days = [day_text(date.fromisoformat(day), words) for day in (first, last)]
+    if len(basis) < 2:  # as bills were kept at first
+        return words.say("money.late_days", first=days[0], last=days[1])
+    amount, rate = money_text(int(basis[0])), number_text(100 * Fraction(basis[1]))
+    return words.say("money.late_on", first=days[0], last=days[1], amount=amount, rate=rate)
 
 
 def quantity_text(line: BillLine, words: Words) -> str:

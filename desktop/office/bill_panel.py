@@ -5,6 +5,7 @@ from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QWidget
 
 from desktop.look.space import TOGETHER, row
 from desktop.office.billing import Billing
+from desktop.office.late_billing import bears_interest
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words, line
 from desktop.panels.side import SidePanel
@@ -50,6 +51,7 @@ class BillPanel(SidePanel):
         self.ticket = button(self)
         self.extras = button(self)
         self.close_order = button(self)
+        self.late = button(self, quiet=True)
         self.producers = button(self, quiet=True)
         self.producers.setCheckable(True)
         self.producers.hide()
@@ -59,7 +61,7 @@ class BillPanel(SidePanel):
             (self.credit, self.statement),
             (self.quote, self.ticket),
             (self.extras, self.close_order),
-            (self.producers,),
+            (self.late, self.producers),
         ):
             self.add(_across(*pair))
 
@@ -85,6 +87,7 @@ class BillPanel(SidePanel):
         self.ticket.setText(self.tr("Weig&ht ticket"))
         self.extras.setText(self.tr("&Also on this bill… (F4)"))
         self.close_order.setText(self.tr("C&lose order"))
+        self.late.setText(self.tr("Interest on la&te payment…"))
         self.producers.setText(self.tr("&Producer's bill"))
 
     def show_billing(self, billing: Billing | None, state: str, notes: str) -> None:
@@ -119,6 +122,7 @@ class BillPanel(SidePanel):
         mine = can and billing is not None and not billing.for_producer
         for one in (self.close_order, self.statement, self.quote, self.ticket):
             one.setEnabled(mine)
+        self.late.setVisible(can and billing is not None and bears_interest(billing))
         self.extras.setEnabled(mine and billing is not None and billing.card is not None)
         self.credit.setEnabled(billing is not None and bool(billing.bills))
         self.receipt.setEnabled(billing is not None and bool(billing.payments))

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QWidget
 from desktop.fields import ChoiceField
 from desktop.look.space import GROUP, TOGETHER, column, row
 from desktop.office.day_bills_dialog import DayBillsDialog
+from desktop.office.kept_extras import KeptExtras
 from desktop.office.progress import ProgressStrip, Steps
 from desktop.office.scale_check import Disagreement, Mended, disagreements
 from desktop.office.scale_dialog import ScaleDialog
@@ -17,7 +18,6 @@ from desktop.panels.buttons import button
 
 if TYPE_CHECKING:
     from desktop.bench import Bench
-    from desktop.office.extras_dialog import Extras
     from shared.shop.lists import OrderRow
     from shared.shop.states import OrderState
 
@@ -44,7 +44,7 @@ class BillsBar(QWidget):
         super().__init__(parent)
         self.bench = bench
         self._show = show
-        self.extras: dict[int, Extras] = {}
+        self.extras = KeptExtras(bench.journal)
         self.which: ChoiceField[Which] = ChoiceField(self, required=True)
         self.day = button(self)
         self.check = button(self)

@@ -14,6 +14,7 @@ from desktop.office.bill_panel import BillPanel
 from desktop.office.billing import Billing, read_billing
 from desktop.office.bills_bar import BillsBar
 from desktop.office.extras_dialog import Extras, ExtrasDialog
+from desktop.office.late_billing import LateBilling
 from desktop.office.money_dialog import MoneyDialog
 from desktop.office.money_dialogs import CreditDialog, StatementDialog
 from desktop.office.money_words import complaint, line_words
@@ -51,6 +52,7 @@ class BillsPage(QWidget):
         super().__init__(parent)
         self.bench = bench
         self.papers = OfficePapers(bench, self)
+        self.late = LateBilling(bench, self._issued, self)
         self.billing: Billing | None = None
         self._owners: Billing | None = None
         self._for_producer = False
@@ -95,6 +97,7 @@ class BillsPage(QWidget):
             (side.ticket, self.ticket),
             (side.extras, self.extras),
             (side.close_order, self.close_order),
+            (side.late, self.late_interest),
             (side.producers, self.turn_to_producer),
         ):
             button.clicked.connect(slot)
@@ -220,10 +223,15 @@ class BillsPage(QWidget):
         self._reading = True
         self.bench.work.run(issuing.issue, self.bench, self.billing, then=self._issued)
 
+    def late_interest(self) -> None:
+        """Ask whether interest on what is late is billed, and bill it."""
+        if not self._once_read(self.late_interest) and self.billing is not None:
+            self.late.begin(self.billing)
+
     def _issued(self, found: IssuedBill | Refused | BillingProblem) -> None:
         self._reading = False
         if isinstance(found, IssuedBill) and found.order_id is not None:
-            self.bar.extras.pop(found.order_id, None)
+            self.bar.extras.drop(found.order_id)
         if isinstance(found, Refused | BillingProblem):
             self._next = None
             self.side.say(complaint(found))

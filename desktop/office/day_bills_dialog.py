@@ -19,7 +19,7 @@ from shared.money import money_text
 
 if TYPE_CHECKING:
     from desktop.bench import Bench
-    from desktop.office.extras_dialog import Extras
+    from desktop.office.kept_extras import KeptExtras
     from shared.shop.lists import OrderRow
 
 
@@ -36,7 +36,7 @@ class DayBillsDialog(QDialog):
         orders: "list[OrderRow]",
         show: Callable[[bytes, int], object],
         done: Callable[[], object],
-        extras: "dict[int, Extras]",
+        extras: "KeptExtras",
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
@@ -166,7 +166,7 @@ class DayBillsDialog(QDialog):
         now = {_key(one): one for one in found}
         for one in found:
             if one.issued is not None and one.issued.order_id is not None:
-                self._extras.pop(one.issued.order_id, None)
+                self._extras.drop(one.issued.order_id)
         wanted = len(self._to_issue())
         self._bills = [now.get(_key(one), one) for one in self._bills]
         self._refill()

@@ -32,6 +32,8 @@ def late_interest(
     count: 100,000 × 12/100 × 30/365 = 986.3, $9.86. `billed_until` is the last day that earlier
     interest was billed for.
     """
+    if not terms.yearly_rate:
+        return None
     first = since + timedelta(days=max(0, terms.free_days))
     if billed_until is not None:
         first = max(first, billed_until)
@@ -55,7 +57,45 @@ def late_interest(
         rate=None,
         rule="",
         amount_cents=cents,
-        reason=f"{first.isoformat()}/{today.isoformat()}",
+        reason=f"{first.isoformat()}/{today.isoformat()}/{due_cents}/{terms.yearly_rate}",
+    )
+
+
+def still_due(bills: Iterable[tuple[date, int]], taken: int) -> tuple[tuple[date, int], ...]:
+    """What is left of bills after money taken, which goes to the oldest first.
+
+    $100 of 1 March and $50 of 10 April with $120 taken: $30 of 10 April.
+    """
+    found: list[tuple[date, int]] = []
+    for day, cents in sorted(bills):
+        used = min(cents, max(0, taken))
+        taken -= used
+        if cents > used:
+            found.append((day, cents - used))
+    return tuple(found)
+
+
+def late_lines(
+    bills: Iterable[tuple[date, int]],
+    taken: int,
+    today: date,
+    terms: LateTerms,
+    *,
+    billed_until: date | None = None,
+) -> tuple[BillLine, ...]:
+    """Interest on each bill that is late, a line each; `bills` are without earlier interest.
+
+    So interest never bears interest. Money taken counts against the bills before it counts
+    against interest, and days before it came in aren't charged on it any more: both favour the
+    customer. The least amount is looked at line by line.
+    """
+    found = [
+        late_interest(cents, day, today, terms, billed_until=billed_until)
+        for day, cents in still_due(bills, taken)
+    ]
+    lines = [one for one in found if one is not None]
+    return tuple(
+        one if not at else replace(one, key=f"{one.key}:{at + 1}") for at, one in enumerate(lines)
     )
 
 
@@ -64,10 +104,10 @@ def billed_until(keys: Iterable[str]) -> date | None:
 
     {"kill:1", "late_interest:2026-04-30"} is 30 April 2026.
     """
-    days = [key.partition(":")[2] for key in keys if key.startswith(f"{CODE}:")]
+    days = [key.split(":")[1] for key in keys if key.startswith(f"{CODE}:")]
     return max((date.fromisoformat(day) for day in days), default=None)
 
 
-def late_bill(last: Bill, line: BillLine) -> Bill:
+def late_bill(last: Bill, *lines: BillLine) -> Bill:
     """A bill of the interest alone, to the payer of the bill that is late."""
-    return replace(last, lines=(line,), paid=(), cautions=(), estimate=False)
+    return replace(last, lines=lines, paid=(), cautions=(), estimate=False)

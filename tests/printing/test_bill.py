@@ -234,3 +234,5 @@ def test_a_quote_says_its_range_and_a_late_bill_its_days(
     days = "March 31, 2026 to April 30, 2026" if words is WORDS else "31 de marzo de 2026 al 30"
     assert days in late.replace("\n", " ")
     assert "late_interest" not in late
+    assert "$673.30" in late
+    assert "12.5 %" in late

@@ -75,10 +75,6 @@
         <translation>Cámara fría (Ctrl+L)</translation>
     </message>
     <message>
-        <source>Large letters (F11)</source>
-        <translation>Letras grandes (F11)</translation>
-    </message>
-    <message>
         <source>Measures (Ctrl+G)</source>
         <translation>Medidas (Ctrl+G)</translation>
     </message>
@@ -3677,6 +3673,29 @@
     </message>
 </context>
 <context>
+    <name>LateBilling</name>
+    <message>
+        <source>Interest on late payment</source>
+        <translation>Interés por pago atrasado</translation>
+    </message>
+    <message>
+        <source>Nothing is late beyond the {days} days without interest, or too little.</source>
+        <translation>Nada está atrasado más allá de los {days} días sin interés, o es muy poco.</translation>
+    </message>
+    <message>
+        <source>{payer} is late. Simple interest at {rate} % a year up to {day}: {total}. It is a bill of its own; interest bears no interest. Local law bounds such interest: ask somebody who knows before charging it.</source>
+        <translation>{payer} está atrasado. Interés simple al {rate} % anual hasta el {day}: {total}. Es una cuenta propia; el interés no genera interés. La ley local limita este interés: pregunte a quien sepa antes de cobrarlo.</translation>
+    </message>
+    <message>
+        <source>Bill the interest</source>
+        <translation>Cobrar el interés</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Dejarlo</translation>
+    </message>
+</context>
+<context>
     <name>LateDialog</name>
     <message>
         <source>Late payment</source>
@@ -5348,10 +5367,6 @@
     <message>
         <source>cut, condemned, refused</source>
         <translation>cortados o fuera</translation>
-    </message>
-    <message>
-        <source>Usual (Esc)</source>
-        <translation>De siempre (Esc)</translation>
     </message>
     <message>
         <source>Animals</source>

@@ -8,7 +8,13 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from shared.billing.bill import make_bill
-from shared.billing.late import billed_until, late_bill, late_interest
+from shared.billing.late import (
+    billed_until,
+    late_bill,
+    late_interest,
+    late_lines,
+    still_due,
+)
 from shared.billing.rates import Charge, LateTerms, check_terms
 from tests.shared.billing.lots import HALVES, good, hung, lot_of
 
@@ -22,7 +28,10 @@ def test_the_worked_number() -> None:
     line = late_interest(100_000, MARCH, date(2026, 4, 30), TERMS)
     assert line is not None
     assert (line.amount_cents, line.quantity, line.unit) == (986, 30, "day")
-    assert (line.key, line.reason) == ("late_interest:2026-04-30", "2026-03-31/2026-04-30")
+    assert (line.key, line.reason) == (
+        "late_interest:2026-04-30",
+        "2026-03-31/2026-04-30/100000/3/25",
+    )
 
 
 def test_nothing_is_charged_within_the_free_days_or_for_nothing() -> None:
@@ -66,3 +75,22 @@ def test_interest_is_a_bill_of_its_own() -> None:
     late = late_bill(bill, line)
     assert (late.owner, late.total_cents, late.lines) == (bill.owner, line.amount_cents, (line,))
     assert billed_until(["kill:1"]) is None
+
+
+def test_money_goes_to_the_oldest_bill_first() -> None:
+    bills = [(date(2026, 4, 10), 5_000), (MARCH, 10_000)]
+    assert still_due(bills, 12_000) == ((date(2026, 4, 10), 3_000),)
+    assert still_due(bills, 15_000) == ()
+    assert still_due(bills, -100) == ((MARCH, 10_000), (date(2026, 4, 10), 5_000))
+
+
+def test_every_late_bill_has_its_own_days_and_none_is_charged_twice() -> None:
+    bills = [(MARCH, 100_000), (date(2026, 3, 21), 50_000), (date(2026, 4, 25), 9_000)]
+    first = late_lines(bills, 0, date(2026, 4, 30), TERMS)
+    assert [(one.amount_cents, one.quantity) for one in first] == [(986, 30), (164, 10)]
+    keys = [one.key for one in first]
+    assert keys == ["late_interest:2026-04-30", "late_interest:2026-04-30:2"]
+    assert billed_until(keys) == date(2026, 4, 30)
+    assert late_lines(bills, 0, date(2026, 4, 30), TERMS, billed_until=billed_until(keys)) == ()
+    more = late_lines(bills, 0, date(2026, 5, 30), TERMS, billed_until=billed_until(keys))
+    assert [one.quantity for one in more] == [30, 30, 5]
