@@ -82,6 +82,9 @@ class WrapPlace(Place):
         self.lines.moved.connect(self._line_moved)
         self.lines.picked.connect(lambda _row: self.strip.weight.focus())
         self.strip.weighed.connect(self._weighed)
+        self.strip.stepped.connect(
+            lambda by: self.lines.choose(max(self.lines.currentIndex().row() + by, 0))
+        )
         self.strip.left.connect(lambda: self.lines.setFocus(Qt.FocusReason.OtherFocusReason))
         self.work.read.connect(self._show)
         self.work.said.connect(self.said)

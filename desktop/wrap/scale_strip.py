@@ -28,10 +28,12 @@ class ScaleStrip(QWidget):
         weighed: a package is weighed; carries net weight, tare or None, pieces, and how many
             packages of that weight there are.
         left: Esc; back to the lines.
+        stepped: up or down in the weight; carries -1 or 1, to another line of the order.
     """
 
     weighed = Signal(object, object, int, int)
     left = Signal()
+    stepped = Signal(int)
 
     def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -125,13 +127,16 @@ class ScaleStrip(QWidget):
             self.weighed.emit(weight, tare, self.pieces.value() or 0, self.equal.value() or 1)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        """Enter weighs in, Esc goes back to the lines."""
+        """Enter weighs in, Esc goes back to the lines; up and down go from line to line."""
         if isinstance(event, QKeyEvent) and event.type() is QEvent.Type.KeyPress:
             if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
                 self.weigh_in()
                 return True
             if event.key() == Qt.Key.Key_Escape:
                 self.left.emit()
+                return True
+            if watched is self.weight.line and event.key() in (Qt.Key.Key_Up, Qt.Key.Key_Down):
+                self.stepped.emit(1 if event.key() == Qt.Key.Key_Down else -1)
                 return True
         return super().eventFilter(watched, event)
 

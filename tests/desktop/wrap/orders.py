@@ -1,5 +1,6 @@
 """A hog in halves whose first half is cut and lies on the wrapping table."""
 
+from collections.abc import Sequence
 from dataclasses import replace
 
 from db.store import Store
@@ -21,7 +22,13 @@ BACON = Choice(
 GROUND = Choice(0, 0, "ground_pork", Amount("rest"), package=Package(weight=Weight(1, "lb")))
 
 
-def order_on_the_table(store: Store, signed: SignedOn, *, cut: bool = True) -> Order:
+def order_on_the_table(
+    store: Store,
+    signed: SignedOn,
+    *,
+    cut: bool = True,
+    choices: Sequence[Choice] = (HAM, BACON, GROUND),
+) -> Order:
     """Anna's half hog of 190 lb: a ham, bacon and ground pork, released and (if `cut`) cut."""
     with store.work(signed.person, signed.station) as work:
         details = work.shop.details()
@@ -32,7 +39,7 @@ def order_on_the_table(store: Store, signed: SignedOn, *, cut: bool = True) -> O
         weighed(work, animal, "95", side=2)
         moved(work, animal.id, "passed", "hanging", "on_block", "cut")
         order = order_of(work, lot)
-        for choice in (HAM, BACON, GROUND):
+        for choice in choices:
             line(work, order, choice)
         settled(work, order.id)
         work.orders.release(lot.id, (order.id,), snapshot="{}", pdf=b"%PDF sheet")
