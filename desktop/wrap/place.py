@@ -82,9 +82,7 @@ class WrapPlace(Place):
         self.lines.moved.connect(self._line_moved)
         self.lines.picked.connect(lambda _row: self.strip.weight.focus())
         self.strip.weighed.connect(self._weighed)
-        self.strip.stepped.connect(
-            lambda by: self.lines.choose(max(self.lines.currentIndex().row() + by, 0))
-        )
+        self.strip.stepped.connect(self._step)
         self.strip.left.connect(lambda: self.lines.setFocus(Qt.FocusReason.OtherFocusReason))
         self.work.read.connect(self._show)
         self.work.said.connect(self.said)
@@ -115,6 +113,10 @@ class WrapPlace(Place):
             shortcut = QShortcut(QKeySequence(keys), self)
             shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
             shortcut.activated.connect(slot)
+
+    def _step(self, by: int) -> None:
+        """The keyboard stays in the weight, and another line is wrapped."""
+        self.lines.choose(max(self.lines.currentIndex().row() + by, 0))
 
     def show_boxes(self) -> None:
         """Close a box with what lies loose; labels of boxes again."""

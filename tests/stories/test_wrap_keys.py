@@ -67,16 +67,7 @@ class Wrapper:
         self.each.append(self.keys.count - before)
 
 
-@pytest.mark.timed
-def test_a_half_hog_takes_at_most_three_keys_a_package(
-    qtbot: QtBot,
-    bench: Bench,
-    store: Store,
-    signed: SignedOn,
-    scale: PlayedScale,
-    capsys: pytest.CaptureFixture[str],
-) -> None:
-    order = order_on_the_table(store, signed, choices=HALF_HOG)
+def at_the_table(qtbot: QtBot, bench: Bench, scale: PlayedScale) -> Wrapper:
     window = MainWindow(bench)
     qtbot.addWidget(window)
     window.enter("wrap")
@@ -87,6 +78,21 @@ def test_a_half_hog_takes_at_most_three_keys_a_package(
     wrapper = Wrapper(qtbot, place, scale)
     wrapper.keys.at(window)
     place.lines.setFocus()
+    return wrapper
+
+
+@pytest.mark.timed
+def test_a_half_hog_takes_at_most_three_keys_a_package(
+    qtbot: QtBot,
+    bench: Bench,
+    store: Store,
+    signed: SignedOn,
+    scale: PlayedScale,
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    order = order_on_the_table(store, signed, choices=HALF_HOG)
+    wrapper = at_the_table(qtbot, bench, scale)
+    place = wrapper.place
     begun = wrapper.keys.count
     wrapper.keys.press(Key.Key_Return)  # from the lines to the scale, once an order
     first = wrapper.keys.count - begun
