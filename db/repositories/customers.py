@@ -1,6 +1,8 @@
 """Customers: add, edit, find, and join two that turn out to be one."""
 
-from sqlalchemy import Connection, Select, func, or_, select, update
+from collections.abc import Collection
+
+from sqlalchemy import Connection, Select, bindparam, func, or_, select, update
 from sqlalchemy.orm import aliased
 
 from db.desk import Desk
@@ -13,6 +15,16 @@ from db.tables.orders import Orders
 from shared.shop.customers import Customer, name_key, phone_digits, town
 from shared.shop.lists import CustomerRow, OrderRow
 from shared.shop.problems import Refused, StaleEdit
+
+_NAMES = (
+    select(Customers.id, Customers.name, Customers.phone)
+    .where(Customers.joined_into.is_(None))
+    .order_by(Customers.name_key, Customers.id)
+    .limit(bindparam("most"))
+)
+_THESE = select(Customers.id, Customers.name, Customers.phone).where(
+    Customers.id.in_(bindparam("ids", expanding=True))
+)
 
 
 def _values(customer: Customer) -> dict[str, object]:
@@ -81,6 +93,14 @@ class CustomerBook:
     def find(self, text: str, *, limit: int = 50, offset: int = 0) -> tuple[CustomerRow, ...]:
         """Customers whose name or phone holds the text, by name; all of them for an empty text."""
         return self._rows(matching(self._desk.connection, text).limit(limit).offset(offset))
+
+    def names(self, most: int, there: Collection[int] = ()) -> tuple[tuple[int, str, str], ...]:
+        """Id, name and phone of the first so many customers by name, and of those `there` too."""
+        run = self._desk.connection.execute
+        first = run(_NAMES, {"most": most}).all()
+        missing = set(there).difference([row[0] for row in first])
+        rest = run(_THESE, {"ids": list(missing)}).all() if missing else ()
+        return (*first, *rest)
 
     def alike(self, name: str, phone: str) -> tuple[CustomerRow, ...]:
         """Customers who may be this one: the same name key or the same phone digits."""

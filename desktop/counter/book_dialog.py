@@ -5,7 +5,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QWidget
 
-from desktop.counter.customer_field import CustomerField
+from desktop.counter.customer_field import CustomerField, offer_customers
 from desktop.counter.day_room import DayRoom
 from desktop.counter.share_presets import PRESETS, Preset, holdings_of
 from desktop.fields import (
@@ -40,8 +40,7 @@ class BookDialog(FormDialog):
         self._build()
         self.retranslate()
         with bench.store.read() as work:
-            for field in (self.producer, *self.owners):
-                field.read(work)
+            offer_customers(work, (self.producer, *self.owners))
         self.species.set_value("pork")
         self.head.set_value(1)
         self.day.set_value(bench.today())

@@ -7,7 +7,7 @@ from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QWidget
 
 from desktop.counter.book_dialog import MOST_SHARES, SKINNED_OR_SCALDED, preset_choices
-from desktop.counter.customer_field import CustomerField
+from desktop.counter.customer_field import CustomerField, offer_customers
 from desktop.counter.day_room import DayRoom
 from desktop.counter.share_presets import Preset, holdings_of
 from desktop.fields import ChoiceField, DateField, FormDialog, TextField, WeightField
@@ -39,8 +39,8 @@ class BookingDialog(FormDialog):
             assert found is not None
             self.lot: Lot = found
             self._build()
-            for field in (self.producer, *self.owners):
-                field.read(work)
+            there = [found.producer_id, *(one.customer_id for one in found.shares)]
+            offer_customers(work, (self.producer, *self.owners), there)
         self.retranslate()
         self._fill()
         self._fit()

@@ -3,16 +3,21 @@
 import re
 from typing import TYPE_CHECKING
 
-from PySide6.QtWidgets import QWidget
+from PySide6.QtCore import QStringListModel
+from PySide6.QtWidgets import QComboBox, QWidget
 
 from desktop.fields import ChoiceField
 from shared.shop.customers import Customer, name_key, phone_digits
 
 if TYPE_CHECKING:
+    from collections.abc import Iterable, Sequence
+
     from db.unit_of_work import Work
     from desktop.messages import Messages
+    from shared.shop.lists import CustomerRow
 
 MOST = 2000
+LEAST_LETTERS = 16
 _PHONE = re.compile(r"[\s,;]*(\+?[0-9(][0-9() .+-]{5,})\s*$")
 
 
@@ -29,11 +34,11 @@ class CustomerField(ChoiceField[int]):
 
     def __init__(self, parent: QWidget | None = None, *, required: bool = False) -> None:
         super().__init__(parent, required=required, free=True)
-
-    def read(self, work: "Work") -> None:
-        """Offer every customer of the shop."""
-        rows = work.customers.find("", limit=MOST)
-        self.set_choices([(row.id, f"{row.name}  {row.phone}".strip()) for row in rows])
+        # As wide as its place: else every name of the shop is measured before it is shown.
+        self.box.setSizeAdjustPolicy(
+            QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
+        )
+        self.box.setMinimumContentsLength(LEAST_LETTERS)
 
     def known(self, work: "Work", messages: "Messages") -> bool:
         """Whether it can be taken: a new name that looks known is asked about first."""
@@ -46,6 +51,7 @@ class CustomerField(ChoiceField[int]):
         alike = work.customers.alike(name, phone) or work.customers.nearly(name)
         if not alike:
             return True
+        self._offer(alike)
         there = ", ".join(f"{row.name} {row.phone}".strip() for row in alike[:3])
         digits = phone_digits(phone)
         by_phone = any(digits and phone_digits(row.phone) == digits for row in alike)
@@ -61,6 +67,13 @@ class CustomerField(ChoiceField[int]):
             return True
         self.complain(text)
         return False
+
+    def _offer(self, known: "Sequence[CustomerRow]") -> None:
+        """Whoever is known already can be chosen, however many customers come before him."""
+        new = [(row.id, _words(row.name, row.phone)) for row in known if row.id not in self.values]
+        if new:
+            there = [(value, self.box.itemText(at)) for at, value in enumerate(self.values)]
+            self.set_choices([*there, *new])
 
     def settle(self, work: "Work", added: dict[str, int]) -> int | None:
         """The customer's id, a new one added; None leaves it open.
@@ -78,3 +91,19 @@ class CustomerField(ChoiceField[int]):
                 return None
             added[typed] = made.id
         return added[typed]
+
+
+def offer_customers(
+    work: "Work", fields: "Iterable[CustomerField]", there: "Iterable[int | None]" = ()
+) -> None:
+    """Offer the shop's customers in each of the fields, read once; who is `there` is among them."""
+    known = [one for one in there if one is not None]
+    names = work.customers.names(MOST, known)
+    ids = [customer_id for customer_id, _, _ in names]
+    words = QStringListModel([_words(name, phone) for _, name, phone in names])
+    for field in fields:
+        field.share_choices(ids, words)
+
+
+def _words(name: str, phone: str) -> str:
+    return f"{name}  {phone}".strip()

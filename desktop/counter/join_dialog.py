@@ -4,7 +4,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QWidget
 
-from desktop.counter.customer_field import CustomerField
+from desktop.counter.customer_field import CustomerField, offer_customers
 from desktop.fields import FormDialog
 from shared.shop.problems import Refused
 
@@ -24,7 +24,7 @@ class JoinDialog(FormDialog):
         with bench.store.read() as work:
             for field in (self.duplicate, self.stays):
                 self.grid.add(field)
-                field.read(work)
+            offer_customers(work, (self.duplicate, self.stays))
         self.retranslate()
 
     def retranslate(self) -> None:

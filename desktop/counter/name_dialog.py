@@ -4,7 +4,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QWidget
 
-from desktop.counter.customer_field import CustomerField
+from desktop.counter.customer_field import CustomerField, offer_customers
 from desktop.fields import FormDialog
 from shared.shop.lots import Lot
 from shared.shop.problems import StaleEdit
@@ -25,11 +25,10 @@ class NameDialog(FormDialog):
         self.owner = CustomerField(required=True)
         self.grid.add(self.owner)
         self.retranslate()
+        there = next((one.customer_id for one in lot.shares if one.number == share), None)
         with bench.store.read() as work:
-            self.owner.read(work)
-        self.owner.set_value(
-            next((one.customer_id for one in lot.shares if one.number == share), None)
-        )
+            offer_customers(work, (self.owner,), (there,))
+        self.owner.set_value(there)
 
     def retranslate(self) -> None:
         self.set_words(

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from typing import Generic, TypeVar, cast
 
-from PySide6.QtCore import QEvent, QObject, Qt
+from PySide6.QtCore import QEvent, QObject, QStringListModel, Qt
 from PySide6.QtGui import QFocusEvent
 from PySide6.QtWidgets import QComboBox, QCompleter, QLineEdit, QWidget
 
@@ -26,6 +26,8 @@ class ChoiceField(Field[T], Generic[T]):
         super().__init__(parent, required=required)
         self._free = free
         self._values: list[T] = []
+        self._words = QStringListModel(self)
+        self._name_popup = ""
         self._quiet = False
         self.selects_all = True  # False where typing goes on in what a key has begun
         self.box = PickBox(self)
@@ -50,22 +52,33 @@ class ChoiceField(Field[T], Generic[T]):
         name = words.replace("&", "")
         self.line.setAccessibleName(name)
         self.box.view().setAccessibleName(name)
-        cast("QWidget", self._completer.popup()).setAccessibleName(name)
+        self._name_popup = name
 
     def set_choices(self, choices: Sequence[tuple[T, str]]) -> None:
         """What can be chosen, as (value, words); what was chosen stays if it is still there."""
+        self.share_choices(
+            [value for value, _ in choices], QStringListModel([words for _, words in choices])
+        )
+
+    def share_choices(self, values: Sequence[T], words: QStringListModel) -> None:
+        """As `set_choices`, with words that several fields share: a thousand are put once."""
         before = self.value()
         typed = self.text()
         self._quiet = True
-        self.box.clear()
-        self._values = [value for value, _ in choices]
-        self.box.addItems([words for _, words in choices])
+        self._values = list(values)
+        self._words = words  # the box doesn't keep it
+        self.box.setModel(words)
         if before is not None and before in self._values:
             self.box.setCurrentIndex(self._values.index(before))
         else:
             self.box.setCurrentIndex(-1)
             self.box.setEditText(typed)
         self._quiet = False
+
+    @property
+    def values(self) -> tuple[T, ...]:
+        """What can be chosen, in the order it is offered."""
+        return tuple(self._values)
 
     def value(self) -> T | None:
         at = self._at()
@@ -100,6 +113,9 @@ class ChoiceField(Field[T], Generic[T]):
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Coming by key into the field selects what it holds, to be typed over."""
+        if watched is self.line and event.type() is QEvent.Type.FocusIn:
+            # Here, for a list below each field of a form is dear, and few of them are opened.
+            cast("QWidget", self._completer.popup()).setAccessibleName(self._name_popup)
         if (
             watched is self.line
             and self.selects_all
