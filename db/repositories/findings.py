@@ -1,17 +1,26 @@
 """The block: ticks, what it read, what it reports, and what the office answers."""
 
 from collections.abc import Collection, Iterable, Mapping
+from dataclasses import replace
 from typing import Any, cast
 
 from sqlalchemy import Connection, Row, Select, bindparam, func, select
 
 from db.desk import Desk
 from db.repositories.order_lists import JOINED, OWN
-from db.tables.findings import BlockAnswers, BlockFindings, BlockReads, BlockTicks
+from db.tables.findings import (
+    BlockAnswers,
+    BlockFindings,
+    BlockReads,
+    BlockTicks,
+    WithdrawnFindings,
+    WithdrawnMeasurements,
+)
 from db.tables.findings import BlockRules as Rules
 from db.tables.lots import Animals, Lots, Shares
 from db.tables.orders import OrderLines, Orders
 from db.tables.people import Persons
+from db.tables.weighings import Measurements
 from db.weights import weight_of, weight_values
 from shared.cutting.order import Choice
 from shared.shop.findings import (
@@ -37,6 +46,7 @@ def _asked() -> Select[*tuple[Any, ...]]:
             Lots.species,
             Persons.name.label("person"),
             BlockAnswers.how,
+            func.coalesce(WithdrawnFindings.reason, "").label("withdrawn"),
             func.coalesce(Orders.number, 0).label("order_number"),
             func.coalesce(JOINED.name, OWN.name, "").label("owner"),
         )
@@ -44,6 +54,7 @@ def _asked() -> Select[*tuple[Any, ...]]:
         .join(Lots, Lots.id == Animals.lot_id)
         .join(Persons, Persons.id == BlockFindings.person_id)
         .outerjoin(BlockAnswers, BlockAnswers.finding_id == BlockFindings.id)
+        .outerjoin(WithdrawnFindings, WithdrawnFindings.finding_id == BlockFindings.id)
         .outerjoin(
             OrderLines,
             (OrderLines.lot_id == Lots.id) & (OrderLines.line == BlockFindings.line),
@@ -59,6 +70,7 @@ def _asked() -> Select[*tuple[Any, ...]]:
 _CUT_OTHERWISE = _asked().where(
     BlockFindings.animal_id.in_(bindparam("animals", expanding=True)),
     BlockFindings.kind == "cut_otherwise",
+    WithdrawnFindings.id.is_(None),
 )
 
 
@@ -83,6 +95,7 @@ def _finding(row: Row[*tuple[Any, ...]]) -> Finding:
         order_number=row.order_number,
         owner=row.owner,
         credit=cast("Answered | None", row.how),
+        withdrawn=row.withdrawn,
     )
 
 
@@ -198,6 +211,36 @@ class BlockBook:
             _asked().order_by(None).order_by(BlockFindings.id.desc()).limit(limit)
         )
         return tuple(_finding(row) for row in rows)
+
+    def withdraw(self, finding: Finding, reason: str) -> Finding | Refused:
+        """Take a report back, with what it measured; a loss it recorded is taken back beside it.
+
+        The report stays with its reason. Refused: "reason_missing", "answered_already" (its
+        credit stands on it), "withdrawn_already".
+        """
+        if not reason.strip():
+            return Refused("reason_missing")
+        desk, run = self._desk, self._desk.connection.execute
+        now = _finding(run(_asked().where(BlockFindings.id == finding.id)).one())
+        if now.credit is not None:
+            return Refused("answered_already")
+        if now.withdrawn:
+            return Refused("withdrawn_already")
+        values = {"finding_id": now.id, "reason": reason.strip(), "at": desk.now}
+        desk.insert(WithdrawnFindings, {**values, **desk.stamp})
+        if now.kind == "measured":
+            # A report and what it measured are written in one unit, at one moment.
+            measured = run(
+                select(Measurements.id).where(
+                    Measurements.animal_id == now.animal_id, Measurements.at == now.at
+                )
+            ).scalars()
+            desk.add_rows(
+                WithdrawnMeasurements,
+                [{"measurement_id": one, "finding_id": now.id} for one in measured],
+            )
+        desk.record("animal", now.animal_id, "report_withdrawn", reason, finding=now.id)
+        return replace(now, withdrawn=reason.strip())
 
     def answer(self, finding_id: int, how: Answered, reason: str) -> Refused | None:
         """What became of a mistake of ours: a credit, or none, each with its reason; once."""

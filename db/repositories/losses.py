@@ -6,6 +6,7 @@ from sqlalchemy import Connection, bindparam, func, select, update
 from sqlalchemy.orm import aliased
 
 from db.desk import Desk
+from db.tables.findings import WithdrawnMeasurements
 from db.tables.people import Persons, Stations
 from db.tables.weighings import Losses, Measurements
 from db.weights import weight_of, weight_values
@@ -36,6 +37,7 @@ _LOSSES = (
     .order_by(Losses.id)
 )
 _LATER = aliased(Measurements)
+_FALLEN = select(WithdrawnMeasurements.measurement_id)
 _MEASURED = (
     select(Measurements.animal_id, Measurements.stretch, Measurements.side, Measurements.length)
     .where(
@@ -46,6 +48,7 @@ _MEASURED = (
             _LATER.animal_id == Measurements.animal_id,
             _LATER.stretch == Measurements.stretch,
             _LATER.side == Measurements.side,
+            _LATER.id.not_in(_FALLEN),
         )
         .scalar_subquery(),
     )

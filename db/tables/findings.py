@@ -113,3 +113,27 @@ class BlockRules(Row):
     own_figures: Mapped[bool]
     sheet_words: Mapped[str]
     version: Mapped[int]
+
+
+class WithdrawnFindings(Row):
+    """A report taken back, with its reason; the report itself stays."""
+
+    __tablename__ = "withdrawn_findings"
+
+    id: Mapped[Id]
+    finding_id: Mapped[int] = mapped_column(ForeignKey("block_findings.id"), unique=True)
+    reason: Mapped[str]
+    at: Mapped[datetime]
+    person_id: Mapped[int] = mapped_column(ForeignKey("persons.id"))
+    station_id: Mapped[int] = mapped_column(ForeignKey("stations.id"))
+
+
+class WithdrawnMeasurements(Row):
+    """What a report that was taken back had measured; it no longer counts."""
+
+    __tablename__ = "withdrawn_measurements"
+
+    measurement_id: Mapped[int] = mapped_column(
+        ForeignKey("measurements.id"), primary_key=True, autoincrement=False
+    )
+    finding_id: Mapped[int] = mapped_column(ForeignKey("block_findings.id"), index=True)

@@ -1,5 +1,6 @@
 """What the block reports is kept, what is left is planned again, and the counter is told."""
 
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from desktop.block.measuring import measured, place_name
@@ -46,6 +47,59 @@ def report(bench: "Bench", cutting: "Cutting", found: Finding) -> "tuple[Fallen,
         _tell(work, bench.words, cutting, found, (after, answer, touched))
         work.commit()
     return touched
+
+
+def withdraw(
+    bench: "Bench", cutting: "Cutting", found: Finding, reason: str
+) -> "tuple[Fallen, ...] | Refused":
+    """Take a report back and plan again from what stands; owners who were told hear that too.
+
+    The loss a report recorded is taken back with it. Answers as `report` does.
+    """
+    animal = cutting.animal
+    with bench.store.work(bench.person, bench.station) as work:
+        kept = work.block.withdraw(found, reason)
+        if not isinstance(kept, Finding):
+            return kept
+        if kept.kind == "lost":
+            for loss in work.animals.losses(animal.id):
+                if loss.at == kept.at and not loss.void:
+                    work.animals.void_loss(loss.id, reason)
+        after = work.lots.question(animal.lot_id, at_block=True)
+        answer = plan(after, cutting.catalogue)
+        touched = fallen(after, cutting.answer, answer)
+        back = replace(kept, reason=reason_words(kept, cutting, bench.words))
+        heard = {
+            order.id
+            for order in work.orders.of_lot(cutting.lot.id)
+            for one in work.news.of_order(order.id)
+            if one.animal_id == animal.id and one.at == kept.at
+        }
+        said = bench.words.say("block.taken_back", what=back.reason, reason=reason)
+        _tell_back(work, cutting, said, heard, (after, touched))
+        work.commit()
+    return touched
+
+
+def _tell_back(
+    work: "Work",
+    cutting: "Cutting",
+    said: str,
+    heard: "set[int]",
+    planned: "tuple[Question, tuple[Fallen, ...]]",
+) -> None:
+    """Owners who were told of the report, and those who lose by its being taken back."""
+    after, touched = planned
+    shares = {one.line: one.share for one in after.choices}
+    for order in work.orders.of_lot(cutting.lot.id):
+        mine = [one for one in touched if shares[one.line] == order.share]
+        if not mine and order.id not in heard:
+            continue
+        lost = tuple(LostLine(one.line, one.cut, one.how) for one in mine)
+        animal = cutting.animal
+        work.news.add(
+            News(order.id, animal.id, "block", animal.species, animal.tag, "", said, lost)
+        )
 
 
 def _tell(

@@ -18,7 +18,8 @@ class Finding:
 
     `length` is what was measured, or the thickness it was cut at; `count` how many came out on
     that side, 0 where nobody said; `weight` the pounds lost, None for all of it. `ours` says
-    that the mistake was the shop's own. side 0 is the animal. `credit` says how it was answered.
+    that the mistake was the shop's own. side 0 is the animal. `credit` says how it was answered,
+    `withdrawn` why it was taken back: it no longer counts.
     """
 
     animal_id: int
@@ -40,6 +41,7 @@ class Finding:
     order_number: int = 0
     owner: str = ""
     credit: Answered | None = None
+    withdrawn: str = ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -47,8 +47,11 @@ def scale(bench: Bench) -> Iterator[PlayedScale]:
 class Wrapper:
     """The person at the wrapping table: a package on the scale, a key, the next."""
 
-    def __init__(self, qtbot: QtBot, place: WrapPlace, scale: PlayedScale) -> None:
+    def __init__(
+        self, qtbot: QtBot, window: MainWindow, place: WrapPlace, scale: PlayedScale
+    ) -> None:
         self.qtbot = qtbot
+        self.window = window
         self.place = place
         self.scale = scale
         self.keys = Keyboard(qtbot)
@@ -75,7 +78,7 @@ def at_the_table(qtbot: QtBot, bench: Bench, scale: PlayedScale) -> Wrapper:
     place = window.place()
     assert isinstance(place, WrapPlace)
     qtbot.waitUntil(lambda: not bench.work.busy() and place.wrapping is not None)
-    wrapper = Wrapper(qtbot, place, scale)
+    wrapper = Wrapper(qtbot, window, place, scale)
     wrapper.keys.at(window)
     place.lines.setFocus()
     return wrapper
