@@ -56,6 +56,7 @@ class OrderList(QWidget):
         self.closed = button(self)
         self.closed.setCheckable(True)
         self.ring_button = button(self)
+        self.weights_button = button(self)
         self.book_button = button(self, main=True)
         self.table: Table[OrderRow] = Table(RowsModel(self._columns()), self)
         self._newest = 0
@@ -113,6 +114,7 @@ class OrderList(QWidget):
         self.search.set_label(self.tr("&Find an owner, tag or number"))
         self.closed.setText(self.tr("C&losed orders too"))
         self.ring_button.setText(self.tr("&To ring  Ctrl+R"))
+        self.weights_button.setText(self.tr("&Weights of the day  Ctrl+W"))
         self.book_button.setText(self.tr("&Book animals  Ctrl+N"))
         self.table.set_name(self.tr("Orders by day"))
         self._empty.set_words(
@@ -157,6 +159,7 @@ class OrderList(QWidget):
         bottom = Qt.AlignmentFlag.AlignBottom
         top.addWidget(self.closed, 0, bottom)
         top.addWidget(self.ring_button, 0, bottom)
+        top.addWidget(self.weights_button, 0, bottom)
         top.addWidget(self.book_button, 0, bottom)
         layout.addLayout(top)
         layout.addWidget(self.table, 1)

@@ -130,6 +130,13 @@ class CounterPlace(Place):
         dialog.book.connect(self.book)
         dialog.open()
 
+    def weights(self) -> None:
+        """What the day's shares weigh, to tell their owners."""
+        from desktop.counter.weights_dialog import WeightsDialog
+
+        self.dialog = WeightsDialog(self.bench, self)
+        self.dialog.open()
+
     def join(self) -> None:
         """Two entries that are one person."""
         self.dialog = JoinDialog(self.bench, self)
@@ -160,6 +167,10 @@ class CounterPlace(Place):
         ring.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
         ring.activated.connect(self.ring)
         self.list.ring_button.clicked.connect(self.ring)
+        weights = QShortcut(QKeySequence("Ctrl+W"), self)
+        weights.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+        weights.activated.connect(self.weights)
+        self.list.weights_button.clicked.connect(self.weights)
         shortcut = QShortcut(QKeySequence("Ctrl+N"), self)
         shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
         shortcut.activated.connect(self.book)
