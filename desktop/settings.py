@@ -20,8 +20,8 @@ class Settings:
 
     `percent` is the type factor, 80 to 175. `printers` maps a kind of paper ("paper", "label")
     to the printer last used for it. `window` is the window's place on the screen, as hex.
-    `block_letters` is the height of capitals at the block, in mm. `scales` maps a place ("wrap",
-    "rail") to the number of the scale used there, 0 for none.
+    `block_letters` and `rail_letters` are the height of capitals in mm, at the rail when large.
+    `scales` maps a place ("wrap", "rail") to the number of the scale used there, 0 for none.
     """
 
     theme: str = "light"
@@ -31,6 +31,7 @@ class Settings:
     scales: dict[str, int] = field(default_factory=dict[str, int])
     window: str = ""
     block_letters: int = 9
+    rail_letters: int = 9
     place: str = "counter"
     person: str = ""
 

@@ -2,9 +2,20 @@
 
 from collections.abc import Sequence
 from datetime import date
-from typing import TYPE_CHECKING, cast
+from typing import TYPE_CHECKING, Any, cast
 
-from sqlalchemy import ColumnElement, Connection, Subquery, case, exists, false, func, or_, select
+from sqlalchemy import (
+    ColumnElement,
+    Connection,
+    Row,
+    Subquery,
+    case,
+    exists,
+    false,
+    func,
+    or_,
+    select,
+)
 
 from db.repositories.listing import contains
 from db.repositories.recipes import recipes_in_use
@@ -22,7 +33,6 @@ if TYPE_CHECKING:
 def day_lots(connection: Connection, start: date, end: date) -> tuple[DayLot, ...]:
     """What stands from start to end (within), each day in turn; two queries, however many."""
     ages = _ages(start, end)
-    minded = _allergens(connection)
     rows = connection.execute(
         select(
             Lots.id,
@@ -36,30 +46,32 @@ def day_lots(connection: Connection, start: date, end: date) -> tuple[DayLot, ..
             Lots.version,
             Customers.name,
             Customers.phone,
-            *(ages.c.over, ages.c.unknown, minded.label("allergens")),
+            *(ages.c.over, ages.c.unknown),
+            _allergens(connection).label("allergens"),
         )
         .join(Customers, Customers.id == Lots.producer_id)
         .join(ages, ages.c.lot_id == Lots.id)
         .where(Lots.day.between(start, end), Lots.cancelled == "")
     )
-    return in_turn(
-        DayLot(
-            id=row.id,
-            number=row.number,
-            day=row.day,
-            species=row.species,
-            head=row.head,
-            producer=row.name,
-            phone=row.phone,
-            regime=cast("Regime", row.regime),
-            over=bool(row.over),
-            unknown_age=int(row.unknown),
-            allergens=bool(row.allergens),
-            keeps=row.keeps,
-            note=row.note,
-            version=row.version,
-        )
-        for row in rows
+    return in_turn(_day_lot(row) for row in rows)
+
+
+def _day_lot(row: Row[*tuple[Any, ...]]) -> DayLot:
+    return DayLot(
+        id=row.id,
+        number=row.number,
+        day=row.day,
+        species=row.species,
+        head=row.head,
+        producer=row.name,
+        phone=row.phone,
+        regime=cast("Regime", row.regime),
+        over=bool(row.over),
+        unknown_age=int(row.unknown),
+        allergens=bool(row.allergens),
+        keeps=row.keeps,
+        note=row.note,
+        version=row.version,
     )
 
 

@@ -1,7 +1,7 @@
 """A state as pattern and word, never as colour alone."""
 
 from PySide6.QtCore import QRectF, QSize, Qt
-from PySide6.QtGui import QFontMetrics, QPainter, QPaintEvent
+from PySide6.QtGui import QFont, QFontMetrics, QPainter, QPaintEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from desktop.look.patterns import Mark, paint_mark
@@ -18,6 +18,7 @@ class StateWord(QWidget):
         super().__init__(parent)
         self._mark = Mark.PLAIN
         self._words = ""
+        self._pixels = 0
         self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
 
     def set_state(self, mark: Mark, words: str) -> None:
@@ -27,12 +28,17 @@ class StateWord(QWidget):
         self.updateGeometry()
         self.update()
 
+    def set_pixels(self, pixels: int) -> None:
+        """Letters of that height instead of the usual; 0 is the usual again."""
+        self._pixels = pixels
+        self.updateGeometry()
+
     def words(self) -> str:
         """The word shown."""
         return self._words
 
     def sizeHint(self) -> QSize:
-        metrics = QFontMetrics(theme_of(self).font("body"))
+        metrics = QFontMetrics(self._font())
         return QSize(
             SQUARE + 2 * STEP + metrics.horizontalAdvance(self._words),
             max(metrics.height(), SQUARE),
@@ -43,7 +49,13 @@ class StateWord(QWidget):
         painter = QPainter(self)
         top = (self.height() - SQUARE) / 2
         paint_mark(painter, QRectF(0, top, SQUARE, SQUARE), self._mark, theme)
-        painter.setFont(theme.font("body"))
+        painter.setFont(self._font())
         painter.setPen(theme.color(self._mark.value))
         words = self.rect().adjusted(SQUARE + 2 * STEP, 0, 0, 0)
         painter.drawText(words, Qt.AlignmentFlag.AlignVCenter, self._words)
+
+    def _font(self) -> QFont:
+        font = theme_of(self).font("body")
+        if self._pixels:
+            font.setPixelSize(self._pixels)
+        return font

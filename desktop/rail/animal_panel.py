@@ -32,8 +32,8 @@ class AnimalPanel(SidePanel):
     Signals:
         move_wanted: carries the Move whose button was pressed.
         check_in_wanted, correction_wanted, loss_wanted, tags_wanted, dressing_wanted, hold_wanted,
-            scales_wanted, report_wanted, calendar_wanted, cooler_wanted, measures_wanted: their
-            buttons.
+            scales_wanted, report_wanted, calendar_wanted, cooler_wanted, measures_wanted,
+            far_wanted: their buttons.
         hook_said: where it hangs was typed.
     """
 
@@ -49,6 +49,7 @@ class AnimalPanel(SidePanel):
     calendar_wanted = Signal()
     cooler_wanted = Signal()
     measures_wanted = Signal()
+    far_wanted = Signal()
     hook_said = Signal(str)
 
     def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
@@ -67,10 +68,10 @@ class AnimalPanel(SidePanel):
         self.gone = Words("body", "contested", self).wrapped()
         self.hook = TextField(self, most=40)
         self.check_in = button(self, main=True)
-        self.rare = RareButtons(10, self)
+        self.rare = RareButtons(11, self)
         rare = self.rare.buttons
         self.correct, self.lose, self.dress, self.hold, self.tags, self.report = rare[:6]
-        self.measures, self.cooler, self.calendar, self.scales = rare[6:]
+        self.measures, self.cooler, self.calendar, self.scales, self.far = rare[6:]
         top = row(gap=GROUP)
         top.addWidget(self.tag, 1)
         top.addWidget(self.state, alignment=Qt.AlignmentFlag.AlignVCenter)
@@ -102,6 +103,7 @@ class AnimalPanel(SidePanel):
         self.calendar.clicked.connect(self.calendar_wanted)
         self.cooler.clicked.connect(self.cooler_wanted)
         self.measures.clicked.connect(self.measures_wanted)
+        self.far.clicked.connect(self.far_wanted)
         self.hook.committed.connect(self._said_hook)
 
     def retranslate(self) -> None:
@@ -115,6 +117,7 @@ class AnimalPanel(SidePanel):
         self.scales.setText(self.tr("Scales (Ctrl+E)"))
         self.calendar.setText(self.tr("Calendar (Ctrl+K)"))
         self.cooler.setText(self.tr("Cooler (Ctrl+L)"))
+        self.far.setText(self.tr("Large letters (F11)"))
         self.measures.setText(self.tr("Measures (Ctrl+G)"))
         self.dress.setText(self.tr("Dressing (Ctrl+D)"))
         self._say()
@@ -145,6 +148,14 @@ class AnimalPanel(SidePanel):
             self.hook.set_text(seen.animal.place)
         self._show_moves()
         self._say()
+
+    def set_far(self, pixels: int) -> None:
+        """Letters of that height, and only what weighing and passing need; 0: as usual."""
+        for part in (self.about, self.rare):
+            part.setVisible(not pixels)
+        self.state.set_pixels(pixels * 2 // 3)
+        self.weights.set_far(on=bool(pixels))
+        self.rare.lay()
 
     def focus_move(self) -> None:
         """Go to the first thing that may be done with it."""

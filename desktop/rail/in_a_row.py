@@ -34,14 +34,19 @@ class InARow(QWidget):
         self.going = False  # the animal at hand was led to by its tag
         self.stage: ChoiceField[Stage] = ChoiceField(self)
         self.tag = TextField(self, most=60)
-        wide = self.stage.line.fontMetrics().horizontalAdvance("0") * 13 + 44
-        self.stage.setFixedWidth(wide)
-        self.tag.setFixedWidth(wide)
+        self.set_widths()
         across = row(self, gap=GROUP)
         across.addWidget(self.stage)
         across.addWidget(self.tag)
         self.stage.changed.connect(self._staged)
         self.tag.line.returnPressed.connect(self._look)
+
+    def set_widths(self) -> None:
+        """As wide as the longest stage needs."""
+        metrics = self.stage.line.fontMetrics()
+        wide = max(metrics.horizontalAdvance(stage_words(one)) for one in STAGES) + 56
+        self.stage.setFixedWidth(wide)
+        self.tag.setFixedWidth(wide)
 
     def retranslate(self) -> None:
         """Every word again."""
@@ -50,6 +55,7 @@ class InARow(QWidget):
         if self.stage.value() is None:
             self.stage.set_value("all")
         self.tag.set_label(self.tr("Tag (F7)"))
+        self.set_widths()
 
     def next_tag(self) -> None:
         """The animal is done: the next tag."""

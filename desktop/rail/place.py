@@ -4,16 +4,18 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QSignalBlocker, Qt
-from PySide6.QtGui import QKeySequence, QShortcut
+from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import QDialog, QScrollArea, QStackedWidget, QWidget
 
 from desktop.fields import ChoiceField
 from desktop.look.space import EDGE, GROUP, TOGETHER, column, row
+from desktop.panels.buttons import button
 from desktop.panels.empty import EmptyState
 from desktop.panels.heading import Words
 from desktop.rail.actions import RailActions
 from desktop.rail.animal_columns import animal_columns
 from desktop.rail.animal_panel import AnimalPanel
+from desktop.rail.far import SPARED, FarMode
 from desktop.rail.in_a_row import InARow
 from desktop.rail.loss import LossDialog
 from desktop.rail.seen import see
@@ -60,6 +62,7 @@ class RailPlace(RailActions):
         self.which.setFixedWidth(self.in_a_row.stage.width() + 40)
         self.shown_by_tag = 0
         self.table: Table[AnimalRow] = Table(RowsModel(animal_columns(self.bench)), self)
+        self.table.spare(SPARED)
         self.empty = EmptyState(self)
         self.panel = AnimalPanel(self.bench, self)
         self.stack = QStackedWidget(self)
@@ -69,19 +72,24 @@ class RailPlace(RailActions):
         top.addWidget(self.heading, 1, Qt.AlignmentFlag.AlignBottom)
         top.addWidget(self.in_a_row, alignment=Qt.AlignmentFlag.AlignTop)
         top.addWidget(self.which, alignment=Qt.AlignmentFlag.AlignTop)
+        self.near = button(self, quiet=True)
+        self.near.hide()
+        top.addWidget(self.near, alignment=Qt.AlignmentFlag.AlignBottom)
         left = column(gap=TOGETHER)
         left.setContentsMargins(EDGE, GROUP, GROUP, GROUP)
         left.addLayout(top)
         left.addWidget(self.stack, 1)
         across = row(self, gap=0)
         across.addLayout(left, 1)
-        around = QScrollArea(self)
+        self.panel_width = self.panel.width()
+        self.around = around = QScrollArea(self)
         around.setWidgetResizable(True)
         around.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         around.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        around.setFixedWidth(self.panel.width() + 12)  # room for the bar in large type
+        around.setFixedWidth(self.panel_width + 12)  # room for the bar in large type
         around.setWidget(self.panel)
         across.addWidget(around)
+        self.far = FarMode(self)
 
     def _connect(self) -> None:
         self.table.moved.connect(self._moved)
@@ -115,7 +123,7 @@ class RailPlace(RailActions):
             ("Ctrl+K", self.plan_week),
             ("Ctrl+L", self.show_cooler),
             ("Ctrl+G", self.grade),
-            ("Escape", self.table.setFocus),
+            ("Escape", self._escape),
         ):
             made = QShortcut(QKeySequence(keys), self)
             made.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
@@ -139,6 +147,7 @@ class RailPlace(RailActions):
         )
         if self.which.value() is None:
             self.which.set_value("in_hand")
+        self.near.setText(self.tr("Usual (Esc)"))
         self.in_a_row.retranslate()
         self.table.set_name(self.tr("Animals"))
         self.empty.set_words(
@@ -220,6 +229,15 @@ class RailPlace(RailActions):
             self.in_a_row.next_tag()
         elif self.panel.seen is not None:
             self.panel.focus_move()
+
+    def _escape(self) -> None:
+        if not self.far.leave():
+            self.table.setFocus()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        if self.far.on:
+            self.far.dress()
 
     def _moved(self, row: AnimalRow | None) -> None:
         if self.table.hasFocus():

@@ -36,6 +36,7 @@ class ScaleStrip(QWidget):
         self.bench = bench
         self.scales: tuple[Scale, ...] = ()
         self.use = ScaleUse(self)
+        self._far = False
         self.which: ChoiceField[int] = ChoiceField(self)
         self.tare: ChoiceField[str] = ChoiceField(self)
         self.says = Words("body", "quiet", self).wrapped()
@@ -69,6 +70,13 @@ class ScaleStrip(QWidget):
         there = known == BY_HAND or any(one.id == known for one in scales)
         self.which.set_value(known if there else scales[0].id if scales else BY_HAND)
         self._use()
+
+    def set_far(self, *, on: bool) -> None:
+        """Only what the scale says, in large letters."""
+        self._far = on
+        self.says.setProperty("far", "true" if on else "false")
+        self.which.setVisible(not on)
+        self._offer()
 
     def let_go(self) -> None:
         """Give the line up, so that its settings can be tried; `read` takes it again."""
@@ -115,7 +123,7 @@ class ScaleStrip(QWidget):
         self.tare.set_value(
             before if before in dict(offered) else offered[min(1, len(offered) - 1)][0]
         )
-        self.tare.setVisible(len(offered) > 1)
+        self.tare.setVisible(len(offered) > 1 and not self._far)
 
     def _choose(self) -> None:
         which = self.which.value()

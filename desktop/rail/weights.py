@@ -59,6 +59,7 @@ class Weights(QWidget):
         self.seen: SeenAnimal | None = None
         self.stage: Stage = "all"
         self._asking = False
+        self._far = False
         self._from_scale: dict[Place, Weight] = {}
         self.way: ChoiceField[str] = ChoiceField(self)
         self.fields = _Fields(self._made)
@@ -88,6 +89,12 @@ class Weights(QWidget):
         self.stage = stage
         self._show_fields()
         self._show_dressing()
+
+    def set_far(self, *, on: bool) -> None:
+        """Read across the room: the weights and what the scale says, nothing to be set."""
+        self._far = on
+        self.strip.set_far(on=on)
+        self._show_fields()
 
     def show_animal(self, seen: SeenAnimal | None) -> None:
         """Show an animal's weights; what was typed for the same one stays."""
@@ -145,11 +152,12 @@ class Weights(QWidget):
         widest = max(metrics.horizontalAdvance(text) for text in texts)
         abreast = 2 if widest + PADDING <= (self.width() - GROUP) // 2 else 1
         laid: list[QWidget] = [self.fields[place] for place in places]
-        laid.insert(1 if self.stage != "cooler" else 0, self.way)
+        if not self._far:
+            laid.insert(1 if self.stage != "cooler" else 0, self.way)
         for one in (self.way, *self.fields.values()):
             self._grid.removeWidget(one)
             one.setVisible(one in laid)
-        odd = self.stage == "cooler" and abreast == 2
+        odd = self.stage == "cooler" and abreast == 2 and not self._far
         for at, one in enumerate(laid):
             spot = at if not odd or at == 0 else at + 1
             top = Qt.AlignmentFlag.AlignTop

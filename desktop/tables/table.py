@@ -1,9 +1,10 @@
 """A table as every place shows one: rows of one height, sorted by heading, copied by Ctrl+C."""
 
+from collections.abc import Sequence
 from typing import Generic
 
 from PySide6.QtCore import QEvent, QItemSelectionModel, QModelIndex, Qt, Signal
-from PySide6.QtGui import QGuiApplication, QKeyEvent, QKeySequence
+from PySide6.QtGui import QGuiApplication, QKeyEvent, QKeySequence, QResizeEvent
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidget
 
 from desktop.look.space import ROW_DESK
@@ -36,6 +37,7 @@ class Table(QTableView, Generic[Row]):
         self.rows = rows
         rows.setParent(self)
         self._height = height
+        self._spared: tuple[str, ...] = ()
         self.setModel(rows)
         self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
@@ -77,6 +79,46 @@ class Table(QTableView, Generic[Row]):
         shown = list(self.rows.rows())
         self.choose(shown.index(keep) if keep in shown else at)  # pyright: ignore[reportArgumentType]
 
+    def set_letters(self, pixels: int, stretched: str = "") -> None:
+        """Rows for letters of that height, a column by its key taking the room; 0: as usual."""
+        across = self.horizontalHeader()
+        for at, column in enumerate(self.rows.columns):
+            takes = column.key == stretched if pixels else column.stretch
+            mode = QHeaderView.ResizeMode
+            across.setSectionResizeMode(at, mode.Stretch if takes else mode.Interactive)
+        if not pixels:
+            self._set_widths()
+            return
+        self._spared = ()
+        self.verticalHeader().setDefaultSectionSize(pixels * 3 // 2)
+        for at in range(len(self.rows.columns)):
+            across.resizeSection(at, pixels * 4)
+
+    def spare(self, keys: Sequence[str]) -> None:
+        """Columns to be hidden where the table is narrow, the first first, so that none scroll."""
+        self._spared = tuple(keys)
+        self._fit()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._fit()
+
+    def _fit(self) -> None:
+        if not self._spared:
+            return
+        columns = self.rows.columns
+        across = self.horizontalHeader()
+        percent = theme_of(self).percent
+        shown = {one.key: one.width * percent // 100 for one in columns}
+        room = self.viewport().width()
+        gone: set[str] = set()
+        for key in self._spared:
+            if sum(wide for it, wide in shown.items() if it not in gone) <= room:
+                break
+            gone.add(key)
+        for at, one in enumerate(columns):
+            across.setSectionHidden(at, one.key in gone)
+
     def copy(self) -> None:
         """The chosen row, or every row when none is, with headings, tabs between, on the board."""
         QGuiApplication.clipboard().setText(self.as_text())
@@ -111,6 +153,7 @@ class Table(QTableView, Generic[Row]):
             self.rows.retranslate()
         elif event.type() is QEvent.Type.FontChange:
             self._set_widths()
+            self._fit()
 
     def _set_headings(self, *, sortable: bool) -> None:
         down = self.verticalHeader()

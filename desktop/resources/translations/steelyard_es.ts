@@ -75,6 +75,10 @@
         <translation>Cámara fría (Ctrl+L)</translation>
     </message>
     <message>
+        <source>Large letters (F11)</source>
+        <translation>Letras grandes (F11)</translation>
+    </message>
+    <message>
         <source>Measures (Ctrl+G)</source>
         <translation>Medidas (Ctrl+G)</translation>
     </message>
@@ -5367,6 +5371,10 @@
     <message>
         <source>cut, condemned, refused</source>
         <translation>cortados o fuera</translation>
+    </message>
+    <message>
+        <source>Usual (Esc)</source>
+        <translation>Lo usual (Esc)</translation>
     </message>
     <message>
         <source>Animals</source>
