@@ -251,14 +251,14 @@ _SKINS: tuple[Skin, ...] = ("scalded", "skinned", "unknown")
 
 def preset_choices(kind: str | None) -> list[tuple[Preset, str]]:
     """The ways to share an animal, in words; quarters only where they are told apart."""
-    said = QCoreApplication.translate
+    translate = QCoreApplication.translate
     words: dict[Preset, str] = {
-        "whole": said("BookDialog", "whole, one owner"),
-        "halves": said("BookDialog", "two halves"),
-        "quarters": said("BookDialog", "four quarters: fore and hind of each side"),
-        "half_and_quarters": said("BookDialog", "one half, a forequarter and a hindquarter"),
-        "split_quarters": said("BookDialog", "four split quarters: each side shared by two"),
-        "each": said("BookDialog", "each animal its own owner"),
+        "whole": translate("BookDialog", "whole, one owner"),
+        "halves": translate("BookDialog", "two halves"),
+        "quarters": translate("BookDialog", "four quarters: fore and hind of each side"),
+        "half_and_quarters": translate("BookDialog", "one half, a forequarter and a hindquarter"),
+        "split_quarters": translate("BookDialog", "four split quarters: each side shared by two"),
+        "each": translate("BookDialog", "each animal its own owner"),
     }
     quartered = kind is None or _quartered(kind)
     return [

@@ -296,8 +296,8 @@ def free_place(bench: "Bench", lot: Lot) -> None:
     first = waits[0]
     who = phones[first.customer_id]
     name = f"{first.customer} {'' if who is None else who.phone}".strip()
-    said = QCoreApplication.translate
-    text = said(
+    translate = QCoreApplication.translate
+    text = translate(
         "BookingDialog", "{name} waits longest for {day}, {head} head. Waiting in all: {count}."
     ).format(
         name=name,
@@ -306,10 +306,10 @@ def free_place(bench: "Bench", lot: Lot) -> None:
         count=len(waits),
     )
     if bench.messages.ask(
-        said("BookingDialog", "A place is free"),
+        translate("BookingDialog", "A place is free"),
         text,
-        said("BookingDialog", "They are told"),
-        said("BookingDialog", "Later"),
+        translate("BookingDialog", "They are told"),
+        translate("BookingDialog", "Later"),
     ):
         with bench.store.work(bench.person, bench.station) as work:
             if work.waiting.move(first.id, "told", version=first.version) is None:

@@ -37,12 +37,12 @@ class GroundFields:
 
     def retranslate(self) -> None:
         """Set every word again."""
-        say = QCoreApplication.translate
-        self.seasoning.set_label(say("GroundFields", "&Seasoning"))
-        self.stock.set_label(say("GroundFields", "&Grind in"))
-        self.part.set_label(say("GroundFields", "Part of it, per cent"))
-        self.part.hint(say("GroundFields", "empty: to the lean asked"))
-        self.stock.set_choices([("", say("GroundFields", "nothing")), *stock_words()])
+        translate = QCoreApplication.translate
+        self.seasoning.set_label(translate("GroundFields", "&Seasoning"))
+        self.stock.set_label(translate("GroundFields", "&Grind in"))
+        self.part.set_label(translate("GroundFields", "Part of it, per cent"))
+        self.part.hint(translate("GroundFields", "empty: to the lean asked"))
+        self.stock.set_choices([("", translate("GroundFields", "nothing")), *stock_words()])
 
     def show(self, choice: "Choice") -> None:
         """Show what a line has of these."""
@@ -101,9 +101,9 @@ class GroundFields:
 
 def stock_words() -> list[tuple[str, str]]:
     """What may be ground in, in words."""
-    say = QCoreApplication.translate
+    translate = QCoreApplication.translate
     return [
-        ("pork_fat", say("GroundFields", "pork fat")),
-        ("pork_trim", say("GroundFields", "pork trim")),
-        ("beef_fat", say("GroundFields", "beef fat")),
+        ("pork_fat", translate("GroundFields", "pork fat")),
+        ("pork_trim", translate("GroundFields", "pork trim")),
+        ("beef_fat", translate("GroundFields", "beef fat")),
     ]

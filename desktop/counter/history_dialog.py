@@ -137,14 +137,14 @@ def _note(data: dict[str, object], text: str, due: str) -> str:
 
 def kind_said(kind: str) -> str:
     """What was done to a line, in a word or two."""
-    say = QCoreApplication.translate
+    translate = QCoreApplication.translate
     words = {
-        "add": say("OrderHistory", "put on"),
-        "change": say("OrderHistory", "changed"),
-        "remove": say("OrderHistory", "taken off"),
-        "pin": say("OrderHistory", "side fixed"),
-        "made": say("OrderHistory", "cut"),
-        "undo": say("OrderHistory", "taken back"),
-        "redo": say("OrderHistory", "done again"),
+        "add": translate("OrderHistory", "put on"),
+        "change": translate("OrderHistory", "changed"),
+        "remove": translate("OrderHistory", "taken off"),
+        "pin": translate("OrderHistory", "side fixed"),
+        "made": translate("OrderHistory", "cut"),
+        "undo": translate("OrderHistory", "taken back"),
+        "redo": translate("OrderHistory", "done again"),
     }
     return words[kind]

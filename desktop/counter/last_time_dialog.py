@@ -174,17 +174,17 @@ def again_mark(one: Again) -> Mark:
 
 def again_words(one: Again, desk: "OrderDesk", bench: "Bench") -> str:
     """What becomes of a line: "as it was", the line as it is now, or why it is left out."""
-    say = QCoreApplication.translate
+    translate = QCoreApplication.translate
     if one.now is not None:
         if one.how == "same":
-            return say("LastTime", "as it was")
-        return say("LastTime", "now {line}").format(line=words_of(one.now, desk, bench.words))
+            return translate("LastTime", "as it was")
+        return translate("LastTime", "now {line}").format(line=words_of(one.now, desk, bench.words))
     if one.conflict is not None and one.question is not None:
         why = sentences.conflict(one.conflict, one.question, desk.catalogue, bench.words)
-        return say("LastTime", "left out: {why}").format(why=why)
+        return translate("LastTime", "left out: {why}").format(why=why)
     if one.how == "unknown_cut":
-        return say("LastTime", "left out: it isn't cut here any more")
-    return say("LastTime", "left out: nothing is left for it")
+        return translate("LastTime", "left out: it isn't cut here any more")
+    return translate("LastTime", "left out: nothing is left for it")
 
 
 def words_of(choice: "Choice", desk: "OrderDesk", words: "Words") -> str:

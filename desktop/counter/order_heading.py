@@ -14,18 +14,18 @@ if TYPE_CHECKING:
 
 def heading_words(desk: "OrderDesk", words: "Words") -> str:
     """The heading: "Order 49, 1 hog, Mon Nov 23, 2026, half, side 1, tag 129"."""
-    lot, say = desk.lot, QCoreApplication.translate
+    lot, translate = desk.lot, QCoreApplication.translate
     tags = ", ".join(one.tag for one in lot.animals if one.tag)
     species = words.name(lot.species, f"species.{lot.species}", lot.head)
     parts = [
-        say("OrderHeading", "Order {number}").format(number=desk.order.number),
+        translate("OrderHeading", "Order {number}").format(number=desk.order.number),
         f"{lot.head} {species}",
         date_text(lot.day, words.language),
         share_words(next(one.holdings for one in lot.shares if one.number == desk.share)),
     ]
     if desk.order.changed_since_sheet:
-        changed = say("OrderHeading", "changed since sheet {n}").format(n=desk.order.sheet)
+        changed = translate("OrderHeading", "changed since sheet {n}").format(n=desk.order.sheet)
         parts.append(changed)
     if tags:
-        parts.append(say("OrderHeading", "tag {tags}").format(tags=tags))
+        parts.append(translate("OrderHeading", "tag {tags}").format(tags=tags))
     return ", ".join(parts)

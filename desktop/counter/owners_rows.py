@@ -27,14 +27,14 @@ class OwnersRow:
 
 def owners_rows(desk: "OrderDesk", primal: str, words: "Words") -> list[OwnersRow]:
     """The share, the answer and the lines of one primal, owner by owner."""
-    say = QCoreApplication.translate
+    translate = QCoreApplication.translate
     shares = {one.number: one for one in desk.lot.shares}
     had = tuple((share_words(shares[one.share].holdings), Mark.PLAIN) for one in desk.orders)
     answered = tuple(answer_of(desk, one) for one in desk.orders)
     here = [_lines(desk, one, primal, words) for one in desk.orders]
     rows = [
-        OwnersRow(say("Owners", "Has"), had),
-        OwnersRow(say("Owners", "Answered"), answered),
+        OwnersRow(translate("Owners", "Has"), had),
+        OwnersRow(translate("Owners", "Answered"), answered),
     ]
     deepest = max((len(lines) for lines in here), default=0)
     name = words.name(desk.catalogue.species, f"primal.{primal}")
@@ -46,16 +46,16 @@ def owners_rows(desk: "OrderDesk", primal: str, words: "Words") -> list[OwnersRo
 
 def answer_of(desk: "OrderDesk", order: "Order") -> tuple[str, Mark]:
     """Whether an owner has answered: nothing asked, so many primals open, or all of it."""
-    say = QCoreApplication.translate
+    translate = QCoreApplication.translate
     if order.state != "open":
-        return say("Owners", "settled"), Mark.SETTLED
+        return translate("Owners", "settled"), Mark.SETTLED
     if not order.choices:
-        return say("Owners", "nothing yet"), Mark.OPEN
+        return translate("Owners", "nothing yet"), Mark.OPEN
     parts = desk.catalogue.parts
     still = {parts[one.part].primal for one in desk.open_parts(order.share)}
     if still:
-        return say("Owners", "{count} primals open").format(count=len(still)), Mark.OPEN
-    return say("Owners", "all of it, not settled"), Mark.TIGHT
+        return translate("Owners", "{count} primals open").format(count=len(still)), Mark.OPEN
+    return translate("Owners", "all of it, not settled"), Mark.TIGHT
 
 
 def matters(desk: "OrderDesk", words: "Words") -> list[tuple[str, Mark]]:
@@ -68,7 +68,7 @@ def matters(desk: "OrderDesk", words: "Words") -> list[tuple[str, Mark]]:
 
 def calls(desk: "OrderDesk", phones: dict[int, str]) -> list[str]:
     """Whom to ring, about what, at which number; those with most to say first."""
-    say = QCoreApplication.translate
+    translate = QCoreApplication.translate
     lines = {one.line: one.share for one in desk.question.choices}
     asked = {share for one in desk.answer.questions for share in one.shares}
     contested = {lines[at] for one in desk.answer.conflicts for at in one.lines if at in lines}
@@ -76,19 +76,19 @@ def calls(desk: "OrderDesk", phones: dict[int, str]) -> list[str]:
     for order in desk.orders:
         why: list[str] = []
         if order.share in contested:
-            why.append(say("Owners", "what can't be cut"))
+            why.append(translate("Owners", "what can't be cut"))
         if order.share in asked:
-            why.append(say("Owners", "what the owners must agree on"))
+            why.append(translate("Owners", "what the owners must agree on"))
         said, mark = answer_of(desk, order)
         if mark is Mark.OPEN:
             why.append(said)
         if not why:
             continue
-        name = order.owner or say("Owners", "share {number}, to be named").format(
+        name = order.owner or translate("Owners", "share {number}, to be named").format(
             number=order.share
         )
-        phone = phones.get(order.id) or say("Owners", "no phone kept")
-        text = say("Owners", "{name}, {phone}: {why}").format(
+        phone = phones.get(order.id) or translate("Owners", "no phone kept")
+        text = translate("Owners", "{name}, {phone}: {why}").format(
             name=name, phone=phone, why="; ".join(why)
         )
         found.append((-len(why), text))

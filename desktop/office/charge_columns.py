@@ -15,40 +15,44 @@ if TYPE_CHECKING:
 
 def charge_columns(_parent: QObject, bench: "Bench") -> list[Column[Charge]]:
     """What a charge is for, by what, its rate, who pays, and what is particular about it."""
-    say, here = QCoreApplication.translate, "ChargeColumns"
+    translate = QCoreApplication.translate
     return [
         Column(
             "what",
-            lambda: say(here, "Charge"),
+            lambda: translate("ChargeList", "Charge"),
             lambda one: charge_words(one.code, bench.words, one.name),
             width=190,
         ),
         Column(
             "basis",
-            lambda: say(here, "Charged"),
+            lambda: translate("ChargeList", "Charged"),
             lambda one: bench.words.say(f"bills.basis_{one.basis}"),
             width=170,
         ),
         Column(
             "rate",
-            lambda: say(here, "Rate"),
+            lambda: translate("ChargeList", "Rate"),
             lambda one: Figure(rate_shown(one.rate) if one.rate or one.steps else ""),
             kind="figure",
             width=100,
         ),
         Column(
             "falls_to",
-            lambda: say(here, "Paid by"),
-            lambda one: (
-                say(here, "the producer") if one.falls_to == "producer" else say(here, "the owner")
-            ),
+            lambda: translate("ChargeList", "Paid by"),
+            _payer,
             width=120,
         ),
         Column(
             "more",
-            lambda: say(here, "Further"),
+            lambda: translate("ChargeList", "Further"),
             lambda one: particulars(one, bench.words),
             stretch=True,
             tip=lambda one: particulars(one, bench.words),
         ),
     ]
+
+
+def _payer(charge: Charge) -> str:
+    if charge.falls_to == "producer":
+        return QCoreApplication.translate("ChargeList", "the producer")
+    return QCoreApplication.translate("ChargeList", "the owner")

@@ -47,32 +47,38 @@ def complaint(problem: "BillingProblem | Refused") -> str:
 
 def _of_money(code: str) -> str:
     """Sentences about amounts, bills and credits; "" for any other code."""
-    say, here, said = QCoreApplication.translate, "MoneyWords", ""
+    translate, said = QCoreApplication.translate, ""
     match code:
         case "overpaid":
-            said = say(here, "{due} is due; {tendered} is more. Only cash can give change.")
+            said = translate("Bill", "{due} is due; {tendered} is more. Only cash can give change.")
         case "nothing_due":
-            said = say(here, "Nothing is due; take it as a deposit, or bill the order first.")
+            said = translate(
+                "Bill", "Nothing is due; take it as a deposit, or bill the order first."
+            )
         case "more_than_owed":
-            said = say(here, "{owed} is owed to the customer; {asked} is more.")
+            said = translate("Bill", "{owed} is owed to the customer; {asked} is more.")
         case "more_than_due":
-            said = say(here, "{due} is due; {asked} is more.")
+            said = translate("Bill", "{due} is due; {asked} is more.")
         case "not_positive":
-            said = say(here, "Say an amount above nothing.")
+            said = translate("Bill", "Say an amount above nothing.")
         case "reason_missing":
-            said = say(here, "Say why.")
+            said = translate("Bill", "Say why.")
         case "already_billed":
-            said = say(here, "Some of these lines are on an earlier bill; read the order again.")
+            said = translate(
+                "Bill", "Some of these lines are on an earlier bill; read the order again."
+            )
         case "nothing_to_credit":
-            said = say(here, "There is nothing left on that bill to credit.")
+            said = translate("Bill", "There is nothing left on that bill to credit.")
         case "more_than_billed":
-            said = say(here, "That is more than the line was billed.")
+            said = translate("Bill", "That is more than the line was billed.")
         case "changed":
-            said = say(here, "It no longer comes to what was checked; read the bills again.")
+            said = translate(
+                "Bill", "It no longer comes to what was checked; read the bills again."
+            )
         case "period_closed":
-            said = say(here, "Today lies in a period that is closed; see Books.")
+            said = translate("Bill", "Today lies in a period that is closed; see Books.")
         case "no_such_line":
-            said = say(here, "Choose the line the amount is of.")
+            said = translate("Bill", "Choose the line the amount is of.")
         case _:
             pass
     return said
@@ -80,24 +86,30 @@ def _of_money(code: str) -> str:
 
 def _of_the_lot(code: str) -> str:
     """Sentences about weights, shares and rate cards."""
-    say, here = QCoreApplication.translate, "MoneyWords"
+    translate = QCoreApplication.translate
     match code:
         case "no_card":
-            said = say(here, "No rate card holds for this lot; add one under Rates (Alt+3).")
+            said = translate(
+                "Bill", "No rate card holds for this lot; add one under Rates (Alt+3)."
+            )
         case "weight_missing":
-            said = say(here, "An animal has no hanging weight yet; weigh it at the Rail.")
+            said = translate("Bill", "An animal has no hanging weight yet; weigh it at the Rail.")
         case "quarters_differ":
-            said = say(here, "The quarters of a side don't agree with the side; see the Rail.")
+            said = translate(
+                "Bill", "The quarters of a side don't agree with the side; see the Rail."
+            )
         case "shares_over":
-            said = say(here, "A part of an animal is held by two shares; mend it at the Counter.")
+            said = translate(
+                "Bill", "A part of an animal is held by two shares; mend it at the Counter."
+            )
         case "producer_card_lacks":
-            said = say(here, "A charge falls to the producer, but his rate card lacks it.")
+            said = translate("Bill", "A charge falls to the producer, but his rate card lacks it.")
         case "fore_share_absurd":
-            said = say(here, "The shop's fore share is not between 0 and 100 %; see Shop.")
+            said = translate("Bill", "The shop's fore share is not between 0 and 100 %; see Shop.")
         case "rate_absurd":
-            said = say(here, "{rate} is more than any rate here.")
+            said = translate("Bill", "{rate} is more than any rate here.")
         case "rate_negative" | "minimum_negative":
-            said = say(here, "A rate can't be below nothing.")
+            said = translate("Bill", "A rate can't be below nothing.")
         case _:
-            said = say(here, "It can't be billed: {code}.")
+            said = translate("Bill", "It can't be billed: {code}.")
     return said

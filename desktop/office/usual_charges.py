@@ -62,44 +62,52 @@ def particulars(charge: Charge, words: "Words") -> str:
 
 
 def _of_amount(charge: Charge) -> list[str]:
-    say, here, said = QCoreApplication.translate, "UsualCharges", list[str]()
+    translate, said = QCoreApplication.translate, list[str]()
     if charge.credit:
-        said.append(say(here, "taken off"))
+        said.append(translate("Charges", "taken off"))
     if charge.minimum:
         least = (
-            say(here, "at least {amount} a share")
+            translate("Charges", "at least {amount} a share")
             if charge.per_share_minimum
-            else say(here, "at least {amount} an animal")
+            else translate("Charges", "at least {amount} an animal")
         )
         said.append(least.format(amount=money_text(charge.minimum)))
     for step in charge.steps:
         above = f"{float(step.above):g}"
         said.append(
-            say(here, "{rate} above {above}").format(rate=rate_shown(step.rate), above=above)
+            translate("Charges", "{rate} above {above}").format(
+                rate=rate_shown(step.rate), above=above
+            )
         )
     if charge.shrink:
-        said.append(say(here, "less {part} shrink").format(part=percent_text(charge.shrink)))
+        said.append(
+            translate("Charges", "less {part} shrink").format(part=percent_text(charge.shrink))
+        )
     if charge.tax_rate:
-        said.append(say(here, "tax {part}").format(part=percent_text(charge.tax_rate)))
+        said.append(translate("Charges", "tax {part}").format(part=percent_text(charge.tax_rate)))
     if charge.asked:
-        said.append(say(here, "where asked"))
+        said.append(translate("Charges", "where asked"))
     return said
 
 
 def _of_limits(charge: Charge, words: "Words") -> list[str]:
-    say, here, said = QCoreApplication.translate, "UsualCharges", list[str]()
+    translate, said = QCoreApplication.translate, list[str]()
     limits = charge.applies_to
     if limits.finishes:
         said.append(", ".join(finish_words(one, words) for one in limits.finishes))
     if limits.cuts or limits.kinds:
-        said.append(say(here, "some cuts only"))
+        said.append(translate("Charges", "some cuts only"))
     if "30_and_over" in limits.ages:
-        said.append(say(here, "30 months and over"))
+        said.append(translate("Charges", "30 months and over"))
     if limits.hot_from is not None:
-        said.append(say(here, "from {pounds} lb hot").format(pounds=f"{float(limits.hot_from):g}"))
+        said.append(
+            translate("Charges", "from {pounds} lb hot").format(
+                pounds=f"{float(limits.hot_from):g}"
+            )
+        )
     if limits.hot_below is not None:
         below = f"{float(limits.hot_below):g}"
-        said.append(say(here, "below {pounds} lb hot").format(pounds=below))
+        said.append(translate("Charges", "below {pounds} lb hot").format(pounds=below))
     return said
 
 

@@ -8,17 +8,17 @@ from shared.shop.calendar import Full
 
 def full_words(full: Full, language: str) -> str:
     """Says: Tue, Mar 10 is too full: 12 of 12 places taken, 1 needed."""
-    said = QCoreApplication.translate
+    translate = QCoreApplication.translate
     words = {
-        "closed": said("DayRoom", "{day} is closed."),
-        "no_kill_day": said("DayRoom", "{day} has no places for this animal."),
-        "places": said(
+        "closed": translate("DayRoom", "{day} is closed."),
+        "no_kill_day": translate("DayRoom", "{day} has no places for this animal."),
+        "places": translate(
             "DayRoom", "{day} is too full: {taken} of {there} places taken, {needed} needed."
         ),
-        "hooks": said(
+        "hooks": translate(
             "DayRoom", "Cooler too full on {day}: {taken} of {there} hooks taken, {needed} needed."
         ),
-        "block": said(
+        "block": translate(
             "DayRoom", "Block too full on {day}: {taken} of {there} minutes taken, {needed} needed."
         ),
     }

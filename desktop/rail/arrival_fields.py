@@ -116,19 +116,19 @@ class ArrivalFields:
 
     def retranslate(self) -> None:
         """Every word again."""
-        said = QCoreApplication.translate
-        self.condition.set_label(said("Arrivals", "&Condition"))
+        translate = QCoreApplication.translate
+        self.condition.set_label(translate("Arrivals", "&Condition"))
         self.condition.set_choices([(one, condition_words(one)) for one in CONDITIONS])
-        self.age_by.set_label(said("Arrivals", "Age known &by"))
+        self.age_by.set_label(translate("Arrivals", "Age known &by"))
         self.age_by.set_choices([(one, age_by_words(one)) for one in AGE_BY])
-        self.age_said.set_label(said("Arrivals", "Wh&o said the age"))
-        self.penned.set_label(said("Arrivals", "In the &pen since (time)"))
-        self.healthy.set_label(said("Arrivals", "Said to be &healthy"))
-        self.withdrawn.set_label(said("Arrivals", "&Withdrawal times over"))
-        self.statement_of.set_label(said("Arrivals", "Stated b&y"))
-        self.drugs.set_label(said("Arrivals", "&Medicines given"))
-        self.note.set_label(said("Arrivals", "&Note"))
-        yes, no = said("Arrivals", "yes"), said("Arrivals", "no")
+        self.age_said.set_label(translate("Arrivals", "Wh&o said the age"))
+        self.penned.set_label(translate("Arrivals", "In the &pen since (time)"))
+        self.healthy.set_label(translate("Arrivals", "Said to be &healthy"))
+        self.withdrawn.set_label(translate("Arrivals", "&Withdrawal times over"))
+        self.statement_of.set_label(translate("Arrivals", "Stated b&y"))
+        self.drugs.set_label(translate("Arrivals", "&Medicines given"))
+        self.note.set_label(translate("Arrivals", "&Note"))
+        yes, no = translate("Arrivals", "yes"), translate("Arrivals", "no")
         for field in (self.healthy, self.withdrawn):
             field.set_choices([(True, yes), (False, no)])
         self.look()

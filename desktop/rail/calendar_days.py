@@ -67,7 +67,7 @@ def _fullness(
     day: date, filled: Filled, lots: Sequence[DayLot], words: Words
 ) -> tuple[list[str], list[int]]:
     """In words, the fullest first: places by animal, hooks, block minutes; and parts of 100."""
-    said = QCoreApplication.translate
+    translate = QCoreApplication.translate
     plan = filled.plan
     booked: dict[str, int] = defaultdict(int)
     for lot in lots:
@@ -77,7 +77,7 @@ def _fullness(
     for kind in dict.fromkeys((*there, *booked)):
         if there.get(kind):
             name = words.name("", f"species.{kind}", 2)
-            line = said("CalendarDays", "{taken} of {there} {animals}").format(
+            line = translate("CalendarDays", "{taken} of {there} {animals}").format(
                 taken=booked[kind], there=there[kind], animals=name
             )
             found.append((_part(booked[kind], there[kind]), line))
@@ -86,10 +86,10 @@ def _fullness(
             found.append((101 if plan.week else 0, f"{booked[kind]} {name}"))
     hooks, minutes = hooks_on(filled, day), minutes_on(filled, day)
     if plan.hooks and hooks:
-        line = said("CalendarDays", "{taken} of {there} hooks")
+        line = translate("CalendarDays", "{taken} of {there} hooks")
         found.append((_part(hooks, plan.hooks), line.format(taken=hooks, there=plan.hooks)))
     if plan.block_minutes and minutes:
-        line = said("CalendarDays", "{taken} of {there} min block")
+        line = translate("CalendarDays", "{taken} of {there} min block")
         line = line.format(taken=minutes, there=plan.block_minutes)
         found.append((_part(minutes, plan.block_minutes), line))
     found.sort(key=lambda one: -one[0])

@@ -18,28 +18,28 @@ if TYPE_CHECKING:
 
 def move_booking(bench: "Bench", lot_id: int, day: date) -> str:
     """Move it and say so; a full day asks for a reason, without one it stays where it is."""
-    said = QCoreApplication.translate
+    translate = QCoreApplication.translate
     full, next_day = _try(bench, lot_id, day, "")
     reason = ""
     if full:
         why = " ".join(full_words(one, bench.words.language) for one in full)
         if next_day is not None:
-            why += " " + said("CalendarMove", "The next day that can take it: {day}.").format(
+            why += " " + translate("CalendarMove", "The next day that can take it: {day}.").format(
                 day=date_text(next_day, bench.words.language)
             )
         asked = bench.messages.ask_reason(
-            said("CalendarMove", "Move it all the same?"),
-            why + " " + said("CalendarMove", "Say why it is moved there all the same."),
+            translate("CalendarMove", "Move it all the same?"),
+            why + " " + translate("CalendarMove", "Say why it is moved there all the same."),
         )
         if not asked:
-            return said("CalendarMove", "Not moved.")
+            return translate("CalendarMove", "Not moved.")
         reason = asked
         _try(bench, lot_id, day, reason)
     with bench.store.read() as work:
         lot = work.lots.get(lot_id)
     if lot is None or lot.day != day:
-        return said("CalendarMove", "Not moved: after the kill a day is fixed.")
-    return said("CalendarMove", "Lot {number} is on {day} now.").format(
+        return translate("CalendarMove", "Not moved: after the kill a day is fixed.")
+    return translate("CalendarMove", "Lot {number} is on {day} now.").format(
         number=lot.number, day=date_text(day, bench.words.language)
     )
 

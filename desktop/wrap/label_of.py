@@ -115,40 +115,51 @@ def label_complaint(problems: "Sequence[MarkingProblem]") -> str:
 
 
 def _sentence(code: str) -> str:
-    say = QCoreApplication.translate
-    office = "LabelProblem"
+    translate = QCoreApplication.translate
     match code:
         case "plant_missing":
-            return say(office, "The label needs the shop's name: Office, Shop.")
+            return translate("Label", "The label needs the shop's name: Office, Shop.")
         case "address_missing":
-            return say(office, "The label needs the shop's address: Office, Shop.")
+            return translate("Label", "The label needs the shop's address: Office, Shop.")
         case "owner_missing":
-            return say(office, "A custom-exempt label needs its owner: name the share first.")
+            return translate(
+                "Label", "A custom-exempt label needs its owner: name the share first."
+            )
         case "ingredients_missing":
-            return say(office, "Keep a recipe for the cure or seasoning: Office, Recipes.")
+            return translate("Label", "Keep a recipe for the cure or seasoning: Office, Recipes.")
         case "allergens_unknown":
-            return say(office, "Say the recipe's allergens: Office, Recipes.")
+            return translate("Label", "Say the recipe's allergens: Office, Recipes.")
         case "legend_missing":
-            return say(
-                office, "An inspected label needs the plant's approved legend: Office, Shop, Marks."
+            return translate(
+                "Label",
+                "An inspected label needs the plant's approved legend: Office, Shop, Marks.",
             )
         case "establishment_missing":
-            return say(
-                office, "An inspected label needs the establishment's number: Office, Shop, Marks."
+            return translate(
+                "Label", "An inspected label needs the establishment's number: Office, Shop, Marks."
             )
-        case "not_variable" | "length" | "check_digit" | "characters":
-            return say(office, "The product's GTIN can't be used: Office, Shop, Marks.")
-        case "stock_too_small":
-            return say(office, "This stock holds too little for it; choose a larger one.")
-        case "unknown_stock" | "unknown_dpi":
-            return say(office, "The label stock set in the Office is not one known here.")
-        case "lean_on_label":
-            return say(office, "A lean figure can't stand on a label; name the product without it.")
-        case "doesnt_fit":
-            return say(office, "Not all the label must say fits on it; shorten the names.")
-        case "ready_unknown":
-            return say(office, "Say whether the finish is fully cooked.")
-        case "net_missing" | "net_not_positive":
-            return say(office, "A label needs a net weight above nothing.")
         case _:
-            return say(office, "The label lacks something it must say.")
+            return _of_the_product(code)
+
+
+def _of_the_product(code: str) -> str:
+    translate = QCoreApplication.translate
+    match code:
+        case "not_variable" | "length" | "check_digit" | "characters":
+            return translate("Label", "The product's GTIN can't be used: Office, Shop, Marks.")
+        case "stock_too_small":
+            return translate("Label", "This stock holds too little for it; choose a larger one.")
+        case "unknown_stock" | "unknown_dpi":
+            return translate("Label", "The label stock set in the Office is not one known here.")
+        case "lean_on_label":
+            return translate(
+                "Label", "A lean figure can't stand on a label; name the product without it."
+            )
+        case "doesnt_fit":
+            return translate("Label", "Not all the label must say fits on it; shorten the names.")
+        case "ready_unknown":
+            return translate("Label", "Say whether the finish is fully cooked.")
+        case "net_missing" | "net_not_positive":
+            return translate("Label", "A label needs a net weight above nothing.")
+        case _:
+            return translate("Label", "The label lacks something it must say.")

@@ -1,5 +1,6 @@
 """The window's language: English is in the code, Spanish in its file, and both can be changed."""
 
+import ast
 import re
 from collections.abc import Iterator
 from pathlib import Path
@@ -10,6 +11,7 @@ from PySide6.QtCore import QCoreApplication, QEvent, QLocale, QTranslator
 from PySide6.QtWidgets import QApplication, QWidget
 from pytestqt.qtbot import QtBot
 
+import desktop
 from desktop.bench import Bench
 from desktop.block.place import BlockPlace
 from desktop.language import Language
@@ -21,6 +23,8 @@ from tests.desktop.block.hog import hanging
 
 TRANSLATIONS = resources() / "translations"
 SPANISH = TRANSLATIONS / "steelyard_es.ts"
+DESKTOP = Path(desktop.__file__).parent
+CALLED = ("translate", "QCoreApplication.translate")
 
 
 @pytest.fixture
@@ -125,3 +129,29 @@ def test_bar_and_block_change_their_words_without_a_restart(
     assert view.heading.text().endswith("antes del cuchillo")
     read = ("&Seguir leyendo", "Ya &leí la hoja 1", "&Empezar a cortar")
     assert view.main.text() in read
+
+
+def test_every_sentence_is_seen_by_the_tool_that_collects_them() -> None:
+    """Lupdate knows `translate` by that name and with its words written there, not by another.
+
+    Under any other name a sentence never comes into the file, and stays English in silence.
+    """
+    unseen: list[str] = []
+    for path in sorted(DESKTOP.rglob("*.py")):
+        source = path.read_text("utf-8")
+        if "QT_TRANSLATE_NOOP" in source:
+            continue  # marked where they are written
+        for node in ast.walk(ast.parse(source)):
+            if isinstance(node, ast.Assign) and "QCoreApplication.translate" in _values(node):
+                if "translate" not in ast.unparse(node.targets[0]):
+                    unseen.append(f"{path.name}:{node.lineno}")
+            elif isinstance(node, ast.Call) and ast.unparse(node.func) in CALLED:
+                texts = node.args[:2]
+                if len(texts) < 2 or not all(isinstance(one, ast.Constant) for one in texts):
+                    unseen.append(f"{path.name}:{node.lineno}")
+    assert unseen == []
+
+
+def _values(node: ast.Assign) -> list[str]:
+    values = node.value.elts if isinstance(node.value, ast.Tuple) else [node.value]
+    return [ast.unparse(one) for one in values]

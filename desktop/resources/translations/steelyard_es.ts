@@ -224,6 +224,50 @@
         <translation>Escriba la hora como 7:30 o 6:30 pm.</translation>
     </message>
     <message>
+        <source>&amp;Condition</source>
+        <translation>&amp;Condición</translation>
+    </message>
+    <message>
+        <source>Age known &amp;by</source>
+        <translation>Edad sabida &amp;por</translation>
+    </message>
+    <message>
+        <source>Wh&amp;o said the age</source>
+        <translation>&amp;Quién dijo la edad</translation>
+    </message>
+    <message>
+        <source>In the &amp;pen since (time)</source>
+        <translation>En el c&amp;orral desde (hora)</translation>
+    </message>
+    <message>
+        <source>Said to be &amp;healthy</source>
+        <translation>Dicen que está &amp;sano</translation>
+    </message>
+    <message>
+        <source>&amp;Withdrawal times over</source>
+        <translation>Tiempos de &amp;retiro cumplidos</translation>
+    </message>
+    <message>
+        <source>Stated b&amp;y</source>
+        <translation>&amp;Declarado por</translation>
+    </message>
+    <message>
+        <source>&amp;Medicines given</source>
+        <translation>&amp;Medicinas dadas</translation>
+    </message>
+    <message>
+        <source>&amp;Note</source>
+        <translation>&amp;Nota</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>sí</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>no</translation>
+    </message>
+    <message>
         <source>sound, walks</source>
         <translation>sano, camina</translation>
     </message>
@@ -475,6 +519,93 @@
     <message>
         <source>&amp;Note</source>
         <translation>&amp;Nota</translation>
+    </message>
+</context>
+<context>
+    <name>Bill</name>
+    <message>
+        <source>{due} is due; {tendered} is more. Only cash can give change.</source>
+        <translation>Se deben {due}; {tendered} es más. Solo el efectivo da cambio.</translation>
+    </message>
+    <message>
+        <source>Nothing is due; take it as a deposit, or bill the order first.</source>
+        <translation>No se debe nada; tómelo como depósito o haga primero la cuenta de la orden.</translation>
+    </message>
+    <message>
+        <source>{owed} is owed to the customer; {asked} is more.</source>
+        <translation>Al cliente se le deben {owed}; {asked} es más.</translation>
+    </message>
+    <message>
+        <source>{due} is due; {asked} is more.</source>
+        <translation>Se deben {due}; {asked} es más.</translation>
+    </message>
+    <message>
+        <source>Say an amount above nothing.</source>
+        <translation>Diga un importe mayor que cero.</translation>
+    </message>
+    <message>
+        <source>Say why.</source>
+        <translation>Diga por qué.</translation>
+    </message>
+    <message>
+        <source>Some of these lines are on an earlier bill; read the order again.</source>
+        <translation>Algunas de estas líneas están en una cuenta anterior; lea la orden otra vez.</translation>
+    </message>
+    <message>
+        <source>There is nothing left on that bill to credit.</source>
+        <translation>En esa cuenta no queda nada por abonar.</translation>
+    </message>
+    <message>
+        <source>That is more than the line was billed.</source>
+        <translation>Es más de lo que se cobró por esa línea.</translation>
+    </message>
+    <message>
+        <source>It no longer comes to what was checked; read the bills again.</source>
+        <translation>Ya no suma lo que se revisó; lea las cuentas otra vez.</translation>
+    </message>
+    <message>
+        <source>Today lies in a period that is closed; see Books.</source>
+        <translation>Hoy cae en un periodo cerrado; vea Libros.</translation>
+    </message>
+    <message>
+        <source>Choose the line the amount is of.</source>
+        <translation>Elija la línea a la que toca el importe.</translation>
+    </message>
+    <message>
+        <source>No rate card holds for this lot; add one under Rates (Alt+3).</source>
+        <translation>Ninguna tarifa vale para este lote; añada una en Tarifas (Alt+3).</translation>
+    </message>
+    <message>
+        <source>An animal has no hanging weight yet; weigh it at the Rail.</source>
+        <translation>Un animal no tiene aún peso en canal; péselo en el Riel.</translation>
+    </message>
+    <message>
+        <source>The quarters of a side don&apos;t agree with the side; see the Rail.</source>
+        <translation>Los cuartos de una media canal no cuadran con ella; vea el Riel.</translation>
+    </message>
+    <message>
+        <source>A part of an animal is held by two shares; mend it at the Counter.</source>
+        <translation>Dos partes tienen lo mismo de un animal; corríjalo en el Mostrador.</translation>
+    </message>
+    <message>
+        <source>A charge falls to the producer, but his rate card lacks it.</source>
+        <translation>Un cargo le toca al productor, pero no está en su tarifa.</translation>
+    </message>
+    <message>
+        <source>The shop&apos;s fore share is not between 0 and 100 %; see Shop.</source>
+        <translation>La parte delantera de la planta no está entre 0 y 100 %; vea Planta.</translation>
+    </message>
+    <message>
+        <source>{rate} is more than any rate here.</source>
+        <translation>{rate} es más que cualquier tarifa de aquí.</translation>
+    </message>
+    <message>
+        <source>A rate can&apos;t be below nothing.</source>
+        <translation>Una tarifa no puede ser menor que cero.</translation>
+    </message>
+    <message>
+        <source>It can&apos;t be billed: {code}.</source>
+        <translation>No se puede cobrar: {code}.</translation>
     </message>
 </context>
 <context>
@@ -1090,6 +1221,30 @@
         <source>At most {most} owners in one booking: book the others apart.</source>
         <translation>A lo más {most} dueños en un apartado: aparte a los demás en otro.</translation>
     </message>
+    <message>
+        <source>whole, one owner</source>
+        <translation>entero, un dueño</translation>
+    </message>
+    <message>
+        <source>two halves</source>
+        <translation>dos mitades</translation>
+    </message>
+    <message>
+        <source>four quarters: fore and hind of each side</source>
+        <translation>cuatro cuartos: delantero y trasero de cada media canal</translation>
+    </message>
+    <message>
+        <source>one half, a forequarter and a hindquarter</source>
+        <translation>una mitad, un cuarto delantero y un cuarto trasero</translation>
+    </message>
+    <message>
+        <source>four split quarters: each side shared by two</source>
+        <translation>cuatro cuartos mixtos: cada media canal entre dos</translation>
+    </message>
+    <message>
+        <source>each animal its own owner</source>
+        <translation>cada animal con su dueño</translation>
+    </message>
 </context>
 <context>
     <name>BookLists</name>
@@ -1347,6 +1502,22 @@
     <message>
         <source>Too many owners for one booking: book them apart.</source>
         <translation>Demasiados dueños para una vez: apártelos por separado.</translation>
+    </message>
+    <message>
+        <source>{name} waits longest for {day}, {head} head. Waiting in all: {count}.</source>
+        <translation>{name} es quien más espera para {day}, {head} cabezas. Esperan en total: {count}.</translation>
+    </message>
+    <message>
+        <source>A place is free</source>
+        <translation>Hay un lugar libre</translation>
+    </message>
+    <message>
+        <source>They are told</source>
+        <translation>Ya lo saben</translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation>Después</translation>
     </message>
 </context>
 <context>
@@ -1612,6 +1783,18 @@
         <source>other places</source>
         <translation>otros lugares</translation>
     </message>
+    <message>
+        <source>{taken} of {there} {animals}</source>
+        <translation>{taken} de {there} {animals}</translation>
+    </message>
+    <message>
+        <source>{taken} of {there} hooks</source>
+        <translation>{taken} de {there} ganchos</translation>
+    </message>
+    <message>
+        <source>{taken} of {there} min block</source>
+        <translation>{taken} de {there} min de mesa</translation>
+    </message>
 </context>
 <context>
     <name>CalendarDialog</name>
@@ -1698,6 +1881,33 @@
     <message>
         <source>Lot {number} of {producer} in hand: Enter puts it on the chosen day, Esc lets go.</source>
         <translation>Lote {number} de {producer} en la mano: Intro lo pone en el día elegido, Esc lo suelta.</translation>
+    </message>
+</context>
+<context>
+    <name>CalendarMove</name>
+    <message>
+        <source>The next day that can take it: {day}.</source>
+        <translation>El próximo día que lo admite: {day}.</translation>
+    </message>
+    <message>
+        <source>Move it all the same?</source>
+        <translation>¿Moverlo de todos modos?</translation>
+    </message>
+    <message>
+        <source>Say why it is moved there all the same.</source>
+        <translation>Diga por qué se mueve ahí de todos modos.</translation>
+    </message>
+    <message>
+        <source>Not moved.</source>
+        <translation>No se movió.</translation>
+    </message>
+    <message>
+        <source>Not moved: after the kill a day is fixed.</source>
+        <translation>No se movió: después del sacrificio el día queda fijo.</translation>
+    </message>
+    <message>
+        <source>Lot {number} is on {day} now.</source>
+        <translation>El lote {number} está ahora en {day}.</translation>
     </message>
 </context>
 <context>
@@ -1947,6 +2157,84 @@
     <message>
         <source>Say the pounds as a number, as in 600.</source>
         <translation>Diga las libras como número, como 600.</translation>
+    </message>
+</context>
+<context>
+    <name>ChargeList</name>
+    <message>
+        <source>Charge</source>
+        <translation>Cargo</translation>
+    </message>
+    <message>
+        <source>Charged</source>
+        <translation>Se cobra</translation>
+    </message>
+    <message>
+        <source>Rate</source>
+        <translation>Tasa</translation>
+    </message>
+    <message>
+        <source>Paid by</source>
+        <translation>Lo paga</translation>
+    </message>
+    <message>
+        <source>the producer</source>
+        <translation>el productor</translation>
+    </message>
+    <message>
+        <source>the owner</source>
+        <translation>el dueño</translation>
+    </message>
+    <message>
+        <source>Further</source>
+        <translation>Además</translation>
+    </message>
+</context>
+<context>
+    <name>Charges</name>
+    <message>
+        <source>taken off</source>
+        <translation>se descuenta</translation>
+    </message>
+    <message>
+        <source>at least {amount} a share</source>
+        <translation>al menos {amount} por parte</translation>
+    </message>
+    <message>
+        <source>at least {amount} an animal</source>
+        <translation>al menos {amount} por animal</translation>
+    </message>
+    <message>
+        <source>{rate} above {above}</source>
+        <translation>{rate} por encima de {above}</translation>
+    </message>
+    <message>
+        <source>less {part} shrink</source>
+        <translation>menos {part} de merma</translation>
+    </message>
+    <message>
+        <source>tax {part}</source>
+        <translation>impuesto {part}</translation>
+    </message>
+    <message>
+        <source>where asked</source>
+        <translation>si se pide</translation>
+    </message>
+    <message>
+        <source>some cuts only</source>
+        <translation>solo algunos cortes</translation>
+    </message>
+    <message>
+        <source>30 months and over</source>
+        <translation>30 meses o más</translation>
+    </message>
+    <message>
+        <source>from {pounds} lb hot</source>
+        <translation>desde {pounds} lb en caliente</translation>
+    </message>
+    <message>
+        <source>below {pounds} lb hot</source>
+        <translation>menos de {pounds} lb en caliente</translation>
     </message>
 </context>
 <context>
@@ -2633,6 +2921,26 @@
         <source>Next that can take it: {days}.</source>
         <translation>Los próximos que pueden tomarlo: {days}.</translation>
     </message>
+    <message>
+        <source>{day} is closed.</source>
+        <translation>{day} está cerrado.</translation>
+    </message>
+    <message>
+        <source>{day} has no places for this animal.</source>
+        <translation>{day} no tiene lugares para este animal.</translation>
+    </message>
+    <message>
+        <source>{day} is too full: {taken} of {there} places taken, {needed} needed.</source>
+        <translation>{day} está muy lleno: {taken} de {there} lugares tomados, se necesitan {needed}.</translation>
+    </message>
+    <message>
+        <source>Cooler too full on {day}: {taken} of {there} hooks taken, {needed} needed.</source>
+        <translation>Cámara muy llena el {day}: {taken} de {there} ganchos tomados, se necesitan {needed}.</translation>
+    </message>
+    <message>
+        <source>Block too full on {day}: {taken} of {there} minutes taken, {needed} needed.</source>
+        <translation>Mesa muy llena el {day}: {taken} de {there} minutos tomados, se necesitan {needed}.</translation>
+    </message>
 </context>
 <context>
     <name>Deer</name>
@@ -3073,6 +3381,10 @@
         <translation>{pounds} perdidas</translation>
     </message>
     <message>
+        <source>taken back</source>
+        <translation>deshecha</translation>
+    </message>
+    <message>
         <source>ours: to credit</source>
         <translation>nuestro: por acreditar</translation>
     </message>
@@ -3260,8 +3572,40 @@
 <context>
     <name>GroundFields</name>
     <message>
+        <source>&amp;Seasoning</source>
+        <translation>&amp;Sazón</translation>
+    </message>
+    <message>
+        <source>&amp;Grind in</source>
+        <translation>Moler con&amp;tra</translation>
+    </message>
+    <message>
+        <source>Part of it, per cent</source>
+        <translation>Parte de ella, por ciento</translation>
+    </message>
+    <message>
+        <source>empty: to the lean asked</source>
+        <translation>vacío: hasta el magro pedido</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nada</translation>
+    </message>
+    <message>
         <source>The trim gives at most, by lean: {all}</source>
         <translation>El recorte da a lo más, según lo magro: {all}</translation>
+    </message>
+    <message>
+        <source>pork fat</source>
+        <translation>grasa de cerdo</translation>
+    </message>
+    <message>
+        <source>pork trim</source>
+        <translation>recorte de cerdo</translation>
+    </message>
+    <message>
+        <source>beef fat</source>
+        <translation>grasa de res</translation>
     </message>
 </context>
 <context>
@@ -3355,8 +3699,8 @@
         <translation>en ningún congelador</translation>
     </message>
     <message>
-        <source>frozen {day} {time}</source>
-        <translation>congelado {day} {time}</translation>
+        <source>frozen from {day} {time}</source>
+        <translation>congelado desde {day} {time}</translation>
     </message>
     <message>
         <source>No bill yet.</source>
@@ -3615,6 +3959,92 @@
     <message>
         <source>That is one and the same entry.</source>
         <translation>Es una sola y misma ficha.</translation>
+    </message>
+</context>
+<context>
+    <name>Label</name>
+    <message>
+        <source>The label needs the shop&apos;s name: Office, Shop.</source>
+        <translation>A la etiqueta le falta el nombre de la planta: Oficina, Planta.</translation>
+    </message>
+    <message>
+        <source>The label needs the shop&apos;s address: Office, Shop.</source>
+        <translation>A la etiqueta le falta la dirección de la planta: Oficina, Planta.</translation>
+    </message>
+    <message>
+        <source>A custom-exempt label needs its owner: name the share first.</source>
+        <translation>Una etiqueta exenta por encargo necesita a su dueño: nombre primero la parte.</translation>
+    </message>
+    <message>
+        <source>Keep a recipe for the cure or seasoning: Office, Recipes.</source>
+        <translation>Guarde una receta para el curado o la sazón: Oficina, Recetas.</translation>
+    </message>
+    <message>
+        <source>Say the recipe&apos;s allergens: Office, Recipes.</source>
+        <translation>Diga los alérgenos de la receta: Oficina, Recetas.</translation>
+    </message>
+    <message>
+        <source>An inspected label needs the plant&apos;s approved legend: Office, Shop, Marks.</source>
+        <translation>Una etiqueta inspeccionada necesita la leyenda aprobada de la planta: Oficina, Planta, Marcas.</translation>
+    </message>
+    <message>
+        <source>An inspected label needs the establishment&apos;s number: Office, Shop, Marks.</source>
+        <translation>Una etiqueta inspeccionada necesita el número del establecimiento: Oficina, Planta, Marcas.</translation>
+    </message>
+    <message>
+        <source>The product&apos;s GTIN can&apos;t be used: Office, Shop, Marks.</source>
+        <translation>El GTIN del producto no sirve: Oficina, Planta, Marcas.</translation>
+    </message>
+    <message>
+        <source>This stock holds too little for it; choose a larger one.</source>
+        <translation>En esta etiqueta no cabe; elija una más grande.</translation>
+    </message>
+    <message>
+        <source>The label stock set in the Office is not one known here.</source>
+        <translation>La etiqueta elegida en la Oficina no se conoce aquí.</translation>
+    </message>
+    <message>
+        <source>A lean figure can&apos;t stand on a label; name the product without it.</source>
+        <translation>El porcentaje de magro no puede ir en una etiqueta; nombre el producto sin él.</translation>
+    </message>
+    <message>
+        <source>Not all the label must say fits on it; shorten the names.</source>
+        <translation>No cabe todo lo que la etiqueta debe decir; acorte los nombres.</translation>
+    </message>
+    <message>
+        <source>Say whether the finish is fully cooked.</source>
+        <translation>Diga si el acabado está totalmente cocido.</translation>
+    </message>
+    <message>
+        <source>A label needs a net weight above nothing.</source>
+        <translation>Una etiqueta necesita un peso neto mayor que cero.</translation>
+    </message>
+    <message>
+        <source>The label lacks something it must say.</source>
+        <translation>A la etiqueta le falta algo que debe decir.</translation>
+    </message>
+</context>
+<context>
+    <name>LastTime</name>
+    <message>
+        <source>as it was</source>
+        <translation>como estaba</translation>
+    </message>
+    <message>
+        <source>now {line}</source>
+        <translation>ahora {line}</translation>
+    </message>
+    <message>
+        <source>left out: {why}</source>
+        <translation>se deja: {why}</translation>
+    </message>
+    <message>
+        <source>left out: it isn&apos;t cut here any more</source>
+        <translation>se deja: aquí ya no se corta</translation>
+    </message>
+    <message>
+        <source>left out: nothing is left for it</source>
+        <translation>se deja: no queda nada para ello</translation>
     </message>
 </context>
 <context>
@@ -4554,6 +4984,21 @@
     </message>
 </context>
 <context>
+    <name>OrderHeading</name>
+    <message>
+        <source>Order {number}</source>
+        <translation>Orden {number}</translation>
+    </message>
+    <message>
+        <source>changed since sheet {n}</source>
+        <translation>cambiada desde la hoja {n}</translation>
+    </message>
+    <message>
+        <source>tag {tags}</source>
+        <translation>arete {tags}</translation>
+    </message>
+</context>
+<context>
     <name>OrderHistory</name>
     <message>
         <source>note</source>
@@ -4562,6 +5007,34 @@
     <message>
         <source>closed</source>
         <translation>cerrada</translation>
+    </message>
+    <message>
+        <source>put on</source>
+        <translation>puesta</translation>
+    </message>
+    <message>
+        <source>changed</source>
+        <translation>cambiada</translation>
+    </message>
+    <message>
+        <source>taken off</source>
+        <translation>se descuenta</translation>
+    </message>
+    <message>
+        <source>side fixed</source>
+        <translation>lado fijado</translation>
+    </message>
+    <message>
+        <source>cut</source>
+        <translation>cortada</translation>
+    </message>
+    <message>
+        <source>taken back</source>
+        <translation>deshecha</translation>
+    </message>
+    <message>
+        <source>done again</source>
+        <translation>rehecha</translation>
     </message>
 </context>
 <context>
@@ -4577,6 +5050,10 @@
     <message>
         <source>&amp;To ring  Ctrl+R</source>
         <translation>Por &amp;llamar  Ctrl+R</translation>
+    </message>
+    <message>
+        <source>&amp;Weights of the day  Ctrl+W</source>
+        <translation>&amp;Pesos del día  Ctrl+W</translation>
     </message>
     <message>
         <source>&amp;Book animals  Ctrl+N</source>
@@ -4929,6 +5406,50 @@
 </context>
 <context>
     <name>Owners</name>
+    <message>
+        <source>Has</source>
+        <translation>Tiene</translation>
+    </message>
+    <message>
+        <source>Answered</source>
+        <translation>Contestó</translation>
+    </message>
+    <message>
+        <source>settled</source>
+        <translation>completa</translation>
+    </message>
+    <message>
+        <source>nothing yet</source>
+        <translation>todavía nada</translation>
+    </message>
+    <message>
+        <source>{count} primals open</source>
+        <translation>{count} piezas abiertas</translation>
+    </message>
+    <message>
+        <source>all of it, not settled</source>
+        <translation>todo, sin completar</translation>
+    </message>
+    <message>
+        <source>what can&apos;t be cut</source>
+        <translation>lo que no se puede cortar</translation>
+    </message>
+    <message>
+        <source>what the owners must agree on</source>
+        <translation>lo que los dueños deben acordar</translation>
+    </message>
+    <message>
+        <source>share {number}, to be named</source>
+        <translation>parte {number}, por nombrar</translation>
+    </message>
+    <message>
+        <source>no phone kept</source>
+        <translation>sin teléfono guardado</translation>
+    </message>
+    <message>
+        <source>{name}, {phone}: {why}</source>
+        <translation>{name}, {phone}: {why}</translation>
+    </message>
     <message>
         <source>open</source>
         <translation>abierta</translation>
@@ -5935,6 +6456,14 @@
         <translation>una línea cortada de otro modo</translation>
     </message>
     <message>
+        <source>take a report back</source>
+        <translation>retirar un aviso</translation>
+    </message>
+    <message>
+        <source>Which &amp;report</source>
+        <translation>Qué &amp;aviso</translation>
+    </message>
+    <message>
         <source>&amp;Line</source>
         <translation>&amp;Línea</translation>
     </message>
@@ -6001,6 +6530,14 @@
     <message>
         <source>Say why.</source>
         <translation>Diga por qué.</translation>
+    </message>
+    <message>
+        <source>Say which report.</source>
+        <translation>Diga qué aviso.</translation>
+    </message>
+    <message>
+        <source>It was taken back or credited meanwhile; look again.</source>
+        <translation>Entretanto se retiró o se abonó; mire otra vez.</translation>
     </message>
     <message>
         <source>Say what was measured, on which side, and its length.</source>
@@ -6280,8 +6817,8 @@
         <translation>Llamadas y congelado</translation>
     </message>
     <message>
-        <source>A day written on an order goes before these. In the freezer 0 hours: the hand-over doesn&apos;t ask whether it is frozen.</source>
-        <translation>Un día escrito en una orden va antes que estos. Con 0 horas en el congelador, la entrega no pregunta si está congelado.</translation>
+        <source>A day written on an order goes before these. With 0 hours in the freezer the hand-over doesn&apos;t ask whether it is frozen.</source>
+        <translation>Un día escrito en la orden vale antes que esto. Con 0 horas en el congelador la entrega no pregunta si está congelado.</translation>
     </message>
     <message>
         <source>&amp;Keep</source>
@@ -7694,6 +8231,133 @@
     <message>
         <source>Another station has weighed this one. Open it again.</source>
         <translation>Otra estación ya lo pesó. Ábralo otra vez.</translation>
+    </message>
+</context>
+<context>
+    <name>WeightsDialog</name>
+    <message>
+        <source>Weights of the day</source>
+        <translation>Pesos del día</translation>
+    </message>
+    <message>
+        <source>Every share of the day, weighed or not. A note goes out in its owner&apos;s language; log each as told, as you would a call.</source>
+        <translation>Cada parte del día, pesada o no. La nota sale en el idioma de su dueño; anote cada una como avisada, igual que una llamada.</translation>
+    </message>
+    <message>
+        <source>&amp;Log as told</source>
+        <translation>A&amp;notar como avisado</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Dejarlo</translation>
+    </message>
+    <message>
+        <source>&amp;Day of the kill</source>
+        <translation>&amp;Día de matanza</translation>
+    </message>
+    <message>
+        <source>Price in the note</source>
+        <translation>Precio en la nota</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ninguno</translation>
+    </message>
+    <message>
+        <source>the estimate so far</source>
+        <translation>la estimación hasta ahora</translation>
+    </message>
+    <message>
+        <source>&amp;Told by</source>
+        <translation>A&amp;visado por</translation>
+    </message>
+    <message>
+        <source>&amp;Note</source>
+        <translation>&amp;Nota</translation>
+    </message>
+    <message>
+        <source>Shares of the day</source>
+        <translation>Partes del día</translation>
+    </message>
+    <message>
+        <source>&amp;Print all notes  Ctrl+P</source>
+        <translation>&amp;Imprimir todas las notas  Ctrl+P</translation>
+    </message>
+    <message>
+        <source>Print thi&amp;s one  Ctrl+Shift+P</source>
+        <translation>Imprimir e&amp;sta  Ctrl+Shift+P</translation>
+    </message>
+    <message>
+        <source>Write a &amp;mail  F7</source>
+        <translation>Escribir un &amp;correo  F7</translation>
+    </message>
+    <message>
+        <source>Choose the share whose owner was told.</source>
+        <translation>Elija la parte cuyo dueño fue avisado.</translation>
+    </message>
+    <message>
+        <source>{owner} has no mail address kept: print the note or ring.</source>
+        <translation>{owner} no tiene correo guardado: imprima la nota o llame.</translation>
+    </message>
+    <message>
+        <source>to be named</source>
+        <translation>por nombrar</translation>
+    </message>
+    <message>
+        <source>This computer has no mail program set up: print the note.</source>
+        <translation>Esta computadora no tiene programa de correo: imprima la nota.</translation>
+    </message>
+    <message>
+        <source>No animal was killed or is to be on this day.</source>
+        <translation>Ningún animal se sacrificó ni se sacrificará este día.</translation>
+    </message>
+    <message>
+        <source>Told before, and weighed otherwise since: tell it again.</source>
+        <translation>Avisado antes, y pesado distinto después: avise otra vez.</translation>
+    </message>
+    <message>
+        <source>mail</source>
+        <translation>correo</translation>
+    </message>
+    <message>
+        <source>paper</source>
+        <translation>papel</translation>
+    </message>
+    <message>
+        <source>phone or in person</source>
+        <translation>teléfono o en persona</translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation>aún no</translation>
+    </message>
+    <message>
+        <source>Owner</source>
+        <translation>Dueño</translation>
+    </message>
+    <message>
+        <source>Animal</source>
+        <translation>Animal</translation>
+    </message>
+    <message>
+        <source>Hangs</source>
+        <translation>Cuelga</translation>
+    </message>
+    <message>
+        <source>How it was found</source>
+        <translation>Cómo se supo</translation>
+    </message>
+    <message>
+        <source>Mail</source>
+        <translation>Correo</translation>
+    </message>
+    <message>
+        <source>no address</source>
+        <translation>sin dirección</translation>
+    </message>
+    <message>
+        <source>Told</source>
+        <translation>Avisado</translation>
     </message>
 </context>
 <context>
