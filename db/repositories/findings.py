@@ -232,7 +232,9 @@ class BlockBook:
             # A report and what it measured are written in one unit, at one moment.
             measured = run(
                 select(Measurements.id).where(
-                    Measurements.animal_id == now.animal_id, Measurements.at == now.at
+                    Measurements.animal_id == now.animal_id,
+                    Measurements.side == now.side,
+                    Measurements.at == now.at,
                 )
             ).scalars()
             desk.add_rows(
@@ -250,6 +252,9 @@ class BlockBook:
         known = run(select(BlockAnswers.id).where(BlockAnswers.finding_id == finding_id)).first()
         if known is not None:
             return Refused("answered_already")
+        back = select(WithdrawnFindings.id).where(WithdrawnFindings.finding_id == finding_id)
+        if run(back).first() is not None:
+            return Refused("withdrawn_already")
         values = {"finding_id": finding_id, "how": how, "reason": reason.strip()}
         self._desk.insert(BlockAnswers, {**values, "at": self._desk.now, **self._desk.stamp})
         return None

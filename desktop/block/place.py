@@ -193,7 +193,7 @@ class BlockPlace(Place):
         cutting = self.view.cutting
         assert cutting is not None
         found, touched = self.dialog.found, self.dialog.touched
-        if found.kind == "cut_otherwise":
+        if found.kind == "cut_otherwise" and not found.withdrawn:
             spots = spots_of(cutting, found.line)
             for spot in sorted(one for one in spots if one[1] == found.side):
                 tick(self.bench, cutting, self.view.ticks, spot, made=True)

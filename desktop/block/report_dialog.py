@@ -1,12 +1,13 @@
 """The block reports: a stretch measured, pounds lost, or a line cut otherwise; large fields."""
 
-from typing import TYPE_CHECKING
+from dataclasses import replace
+from typing import TYPE_CHECKING, Literal
 
 from PySide6.QtWidgets import QComboBox, QLineEdit, QWidget
 
 from desktop.block.cutting import Cutting, Step
 from desktop.block.measuring import measurable
-from desktop.block.reporting import report
+from desktop.block.reporting import reason_words, report, withdraw
 from desktop.fields import (
     ChoiceField,
     CountField,
@@ -21,12 +22,14 @@ from desktop.look.type_scale import set_type
 from shared.cutting.breaking import BlockLine
 from shared.shop.findings import Finding, FindingKind
 from shared.shop.problems import Refused
+from shared.units import weight_text
 
 if TYPE_CHECKING:
     from desktop.bench import Bench
     from desktop.rail.fallen import Fallen
 
 Line = tuple[int, int]  # line, side
+Kind = FindingKind | Literal["withdraw"]
 
 
 class ReportDialog(FormDialog):
@@ -44,7 +47,8 @@ class ReportDialog(FormDialog):
         super().__init__(parent, columns=2)
         self.setMinimumWidth(900)
         self.bench, self.cutting = bench, cutting
-        self.kind: ChoiceField[FindingKind] = ChoiceField(self, required=True)
+        self.kind: ChoiceField[Kind] = ChoiceField(self, required=True)
+        self.which: ChoiceField[int] = ChoiceField(self)
         self.line: ChoiceField[Line] = ChoiceField(self)
         self.stretch: ChoiceField[str] = ChoiceField(self)
         self.part: ChoiceField[str] = ChoiceField(self)
@@ -72,6 +76,7 @@ class ReportDialog(FormDialog):
     def _fields(self) -> "tuple[Field, ...]":
         return (
             self.kind,
+            self.which,
             self.line,
             self.length,
             self.stretch,
@@ -106,8 +111,11 @@ class ReportDialog(FormDialog):
                 ("measured", self.tr("a length measured")),
                 ("lost", self.tr("something lost or trimmed away")),
                 ("cut_otherwise", self.tr("a line cut otherwise")),
+                *([("withdraw", self.tr("take a report back"))] if self._standing() else []),
             ]
         )
+        self.which.set_label(self.tr("Which &report"))
+        self.which.set_choices([(one.id, self._told(one)) for one in self._standing()])
         self.line.set_label(self.tr("&Line"))
         self.line.set_choices(self._lines())
         self._name_places()
@@ -154,9 +162,25 @@ class ReportDialog(FormDialog):
                     found.setdefault((one.line, spot[1]), f"{name}, {side}, {who}")
         return list(found.items())
 
+    def _standing(self) -> list[Finding]:
+        """Reports that may be taken back, the newest first: none with a credit."""
+        found = [one for one in self.cutting.findings if not one.withdrawn and not one.credit]
+        return found[::-1]
+
+    def _told(self, one: Finding) -> str:
+        """A report in a line: "whole ham, 9 lb lost: abscess"."""
+        said = reason_words(one, self.cutting, self.bench.words)
+        if one.kind != "lost":
+            return said
+        species = self.cutting.animal.species
+        part = self.bench.words.name(species, f"part.{one.what}")
+        pounds = f" {weight_text(one.weight)}" if one.weight is not None else ""
+        return f"{part}{pounds}: {said}"
+
     def _show_fields(self) -> None:
         kind = self.kind.value()
         shown: dict[Field, bool] = {
+            self.which: kind == "withdraw",
             self.line: kind == "cut_otherwise",
             self.stretch: kind == "measured",
             self.part: kind == "lost",
@@ -164,7 +188,7 @@ class ReportDialog(FormDialog):
             self.length: kind in ("measured", "cut_otherwise"),
             self.count: kind == "cut_otherwise",
             self.weight: kind == "lost",
-            self.ours: kind != "measured",
+            self.ours: kind in ("lost", "cut_otherwise"),
             self.reason: kind != "measured",
         }
         for field, on in shown.items():
@@ -172,6 +196,8 @@ class ReportDialog(FormDialog):
         self.grid.close_up()
 
     def attempt(self) -> str:
+        if self.kind.value() == "withdraw":
+            return self._take_back()
         found = self._read()
         if isinstance(found, str):
             return found
@@ -179,6 +205,19 @@ class ReportDialog(FormDialog):
         if isinstance(kept, Refused):
             return self.tr("Say why.")
         self.found, self.touched = found, kept
+        return ""
+
+    def _take_back(self) -> str:
+        which, reason = self.which.value(), self.reason.text().strip()
+        found = next((one for one in self._standing() if one.id == which), None)
+        if found is None:
+            return self.tr("Say which report.")
+        if not reason:
+            return self.tr("Say why.")
+        kept = withdraw(self.bench, self.cutting, found, reason)
+        if isinstance(kept, Refused):
+            return self.tr("It was taken back or credited meanwhile; look again.")
+        self.found, self.touched = replace(found, withdrawn=reason), kept
         return ""
 
     def _read(self) -> Finding | str:

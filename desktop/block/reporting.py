@@ -63,7 +63,8 @@ def withdraw(
             return kept
         if kept.kind == "lost":
             for loss in work.animals.losses(animal.id):
-                if loss.at == kept.at and not loss.void:
+                same = (loss.gone.part, loss.gone.side, loss.at) == (kept.what, kept.side, kept.at)
+                if same and not loss.void:
                     work.animals.void_loss(loss.id, reason)
         after = work.lots.question(animal.lot_id, at_block=True)
         answer = plan(after, cutting.catalogue)

@@ -170,6 +170,7 @@ class FiguresPage(QWidget):
                 kind="state",
                 mark=lambda one: Mark.TIGHT if _waits(one) else Mark.PLAIN,
                 width=170,
+                tip=lambda one: one.withdrawn,
             ),
         ]
 
@@ -225,6 +226,8 @@ class FiguresPage(QWidget):
         return capital(", ".join(part for part in told if part))
 
     def _credit(self, one: Finding) -> str:
+        if one.withdrawn:
+            return self.tr("taken back")
         if _waits(one):
             return self.tr("ours: to credit")
         if one.credit == "credited":
@@ -240,7 +243,7 @@ class FiguresPage(QWidget):
 
 
 def _waits(one: Finding) -> bool:
-    return one.ours and one.credit is None
+    return one.ours and one.credit is None and not one.withdrawn
 
 
 def _open_last(one: Finding) -> tuple[bool, int]:

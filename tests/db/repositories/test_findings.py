@@ -96,3 +96,21 @@ def test_rules_begin_off_and_two_can_not_write_over_each_other(work: Work) -> No
     assert isinstance(kept, BlockRules)
     assert kept.own_figures
     assert isinstance(work.block.save_rules(rules), StaleEdit)
+
+
+def test_a_report_is_taken_back_once_and_never_beside_its_credit(work: Work) -> None:
+    animal = examples.arrived(work, examples.lot_of_halves(work))
+    told = [
+        work.block.report(Finding(animal.id, "lost", 1, "jowl", ours=True, reason="dropped")),
+        work.block.report(Finding(animal.id, "lost", 2, "jowl", ours=True, reason="dropped")),
+    ]
+    credited, wrong = (one for one in told if isinstance(one, Finding))
+    assert work.block.answer(credited.id, "no_credit", "paid in ham") is None
+    assert work.block.withdraw(credited, "wrong") == Refused("answered_already")
+    assert work.block.withdraw(wrong, " ") == Refused("reason_missing")
+    back = work.block.withdraw(wrong, "the other side")
+    assert isinstance(back, Finding)
+    assert back.withdrawn == "the other side"
+    assert work.block.of_animal(animal.id)[1] == back
+    assert work.block.withdraw(wrong, "again") == Refused("withdrawn_already")
+    assert work.block.answer(wrong.id, "credited", "late") == Refused("withdrawn_already")

@@ -9,6 +9,7 @@ from shared.units import Weight
 from tests.desktop.audit import unnamed
 from tests.desktop.block.hog import hanging, inches
 from tests.desktop.block.test_place import begin, shown
+from tests.store_fixture import Clock
 
 
 def opened(qtbot: QtBot, bench: Bench) -> BlockPlace:
@@ -90,3 +91,74 @@ def test_a_line_cut_otherwise_is_planned_as_it_was_cut(qtbot: QtBot, bench: Benc
         assert work.block.ticks(1)
         (news,) = (one for all_of in work.news.to_tell().values() for one in all_of)
     assert "1 in" in news.reason.replace("\u00a0", " ")
+
+
+def again(qtbot: QtBot, place: BlockPlace) -> None:
+    place.view.report.click()
+    qtbot.waitUntil(place.dialog.isVisible)
+
+
+def take_back(place: BlockPlace, reason: str) -> None:
+    dialog = place.dialog
+    dialog.kind.set_value("withdraw")
+    dialog._show_fields()
+    dialog.which.set_value(dialog._standing()[0].id)
+    dialog.reason.set_text(reason)
+    dialog.try_it()
+
+
+def test_a_wrong_length_is_taken_back_and_the_one_before_holds(
+    qtbot: QtBot, bench: Bench, clock: Clock
+) -> None:
+    place = opened(qtbot, bench)
+    planned = place.view.cutting
+    assert planned is not None
+    for length in ("10 in", "1 in"):
+        dialog = place.dialog
+        dialog.kind.set_value("measured")
+        dialog.stretch.set_value("ham_centre")
+        dialog.side.set_value(2)
+        dialog.length.set_value(inches(length))
+        dialog.try_it()
+        clock.pass_by(minutes=1)
+        again(qtbot, place)
+    assert unnamed(place.dialog) == []
+    take_back(place, "")
+    assert "Say why" in place.dialog.refusal.text()
+    take_back(place, "read the wrong end")
+    after = place.view.cutting
+    assert after is not None
+    (measured,) = after.question.carcasses[0].measured
+    assert measured.length == inches("10 in")
+    first, second = reports(bench)
+    assert (first.withdrawn, second.withdrawn) == ("", "read the wrong end")
+    with bench.store.read() as work:
+        told = [one.reason for all_of in work.news.to_tell().values() for one in all_of]
+    assert any("taken back" in one and "read the wrong end" in one for one in told)
+
+
+def test_a_loss_taken_back_gives_its_pounds_back(qtbot: QtBot, bench: Bench, clock: Clock) -> None:
+    place = opened(qtbot, bench)
+    before = place.view.cutting
+    assert before is not None
+    dialog = place.dialog
+    dialog.kind.set_value("lost")
+    dialog.part.set_value("jowl")
+    dialog.side.set_value(1)
+    dialog.weight.set_value(Weight(2, "lb"))
+    dialog.reason.set_text("abscess")
+    dialog.try_it()
+    clock.pass_by(minutes=1)
+    again(qtbot, place)
+    assert "jowl 2 lb: abscess" in place.dialog._told(reports(bench)[0]).replace("\u00a0", " ")
+    take_back(place, "it was the other side")
+    after = place.view.cutting
+    assert after is not None
+    assert after.question == before.question
+    assert after.answer == before.answer
+    with bench.store.read() as work:
+        (loss,) = work.animals.losses(1)
+    assert loss.void == "it was the other side"
+    again(qtbot, place)
+    assert place.dialog._standing() == []
+    place.dialog.reject()
