@@ -30,6 +30,7 @@ log = logging.getLogger(__name__)
 Parity = Literal["N", "E", "O"]
 AGAIN_AFTER_S = 2.0
 LINE_WAITS_S = 0.5
+CLOSES_S = 0.03  # the window waits no longer; the thread lets go of the port by itself
 LONGEST_LINE = 200
 
 
@@ -99,6 +100,7 @@ class ScaleReader(QObject):
         self._stop = Event()
         self._fault = ""
         self._told: Weight | None = None
+        self._port: SerialBase | None = None
         self._last: deque[ScaleReading] = deque(maxlen=EQUAL_READINGS)
         self._thread = Thread(target=self._listen, name="scale", daemon=True)
 
@@ -107,18 +109,25 @@ class ScaleReader(QObject):
         self._thread.start()
 
     def close(self) -> None:
-        """Stop listening and let go of the port."""
+        """Stop listening and let go of the port, without waiting for a line that doesn't come."""
         self._stop.set()
+        port = self._port
+        if port is not None and hasattr(port, "cancel_read"):
+            port.cancel_read()
         if self._thread.is_alive():
-            self._thread.join(timeout=2 * LINE_WAITS_S)
+            self._thread.join(timeout=CLOSES_S)
 
     def _listen(self) -> None:
         while not self._stop.is_set():
             try:
                 with self._opened(self._line) as port:
+                    self._port = port
                     self._hear(port)
             except (OSError, ValueError) as fault:
                 log.info("scale on %s: %s", self._line.port, fault)
+                self._port = None
+                if self._stop.is_set():
+                    return
                 self._say_lost("no_port")
                 self._stop.wait(AGAIN_AFTER_S)
 
@@ -128,6 +137,8 @@ class ScaleReader(QObject):
             if self._pattern.ask:
                 port.write(self._pattern.ask.encode("ascii"))
             raw = port.read_until(b"\n", LONGEST_LINE)
+            if self._stop.is_set():
+                return
             if not raw.strip():
                 self._say_lost("silent")
                 continue

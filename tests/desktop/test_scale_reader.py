@@ -1,11 +1,12 @@
 """A scale on a serial line: steady weights, moving ones, and a cable that is pulled."""
 
 from collections.abc import Iterator
+from time import perf_counter
 
 import pytest
 from pytestqt.qtbot import QtBot
 
-from desktop.scale_reader import Line, ScaleReader
+from desktop.scale_reader import LINE_WAITS_S, Line, ScaleReader
 from shared.scales.reading import Pattern, patterns
 from shared.units import Weight
 from tests.desktop.scale_on_a_terminal import PlayedScale
@@ -97,3 +98,13 @@ def test_a_port_that_is_not_there_is_said(qtbot: QtBot, qapp: object) -> None:
         reader.start()
     assert lost.args == ["no_port"]
     reader.close()
+
+
+def test_a_silent_scale_is_let_go_at_once(qtbot: QtBot, scale: PlayedScale, qapp: object) -> None:
+    """Its line would be waited for half a second; leaving the place waits for none of it."""
+    reader = ScaleReader(Line(scale.port), pattern("comma_header"))
+    with qtbot.waitSignal(reader.lost):
+        reader.start()
+    begun = perf_counter()
+    reader.close()
+    assert perf_counter() - begun < LINE_WAITS_S / 2
