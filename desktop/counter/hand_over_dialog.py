@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QWidget
 
 from desktop.counter.box_dialog import BoxDialog
 from desktop.fields import FormDialog, TextField
-from desktop.fields.dates import DAYS
+from desktop.fields.dates import date_text
 from desktop.look.patterns import Mark
 from desktop.look.space import ROW_DENSE, TOGETHER, row
 from desktop.panels.buttons import button
@@ -56,6 +56,7 @@ class HandOverDialog(FormDialog):
 
     def __init__(self, bench: "Bench", order: Order, parent: QWidget | None = None) -> None:
         super().__init__(parent, columns=2)
+        self.setMinimumWidth(920)
         self._bench = bench
         self._order = order
         self._read()
@@ -290,8 +291,8 @@ class HandOverDialog(FormDialog):
             case "freezing":
                 assert one.frozen.at is not None
                 at = one.frozen.at.astimezone()
-                day = DAYS[self._bench.words.language][at.weekday()]
-                return self.tr("frozen {day} {time}").format(day=day, time=f"{at:%H:%M}")
+                day = date_text(at.date(), self._bench.words.language).split()[0]
+                return self.tr("frozen from {day} {time}").format(day=day, time=f"{at:%H:%M}")
 
     def _batch(self, one: "Batch") -> str:
         words = self._bench.words
@@ -317,7 +318,7 @@ class HandOverDialog(FormDialog):
                 self._frozen,
                 "state",
                 mark=lambda one: Mark.TIGHT if one.frozen.holds else Mark.PLAIN,
-                width=170,
+                width=190,
             ),
             Column(
                 "leaves",

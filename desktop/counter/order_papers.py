@@ -14,6 +14,7 @@ if TYPE_CHECKING:
 
     from PySide6.QtWidgets import QWidget
 
+    from db.unit_of_work import Work
     from desktop.bench import Bench
     from desktop.counter.order_desk import OrderDesk
     from printing.confirmation import Booking
@@ -30,11 +31,10 @@ def show_confirmation(bench: "Bench", desk: "OrderDesk", parent: "QWidget") -> N
         customer_id = desk.order.customer_id
         customer = None if customer_id is None else work.customers.get(customer_id)
         cards, rules = cards_of(desk.lot, work), work.calls.rules()
-        hang = hang_days(work.calendar.plan(), desk.lot.species)
+        due = _due(work, desk)
     bill = None if cards is None else estimate(desk, cards)
     share = next(one for one in desk.lot.shares if one.number == desk.share)
     lines = () if customer is None else (customer.name, *customer.address.splitlines())
-    due = desk.order.due or due_on(rules, desk.lot.day, hang)
     booking = _booking(desk, share, due, rules.without_answer)
     title = QCoreApplication.translate("OrderPapers", "Confirmation of order {number}").format(
         number=desk.order.number
@@ -64,6 +64,12 @@ def show_confirmation(bench: "Bench", desk: "OrderDesk", parent: "QWidget") -> N
         show_paper(bench, pdf, title, parent=parent)
 
     bench.work.run(make, then=show, key="counter.confirmation")
+
+
+def _due(work: "Work", desk: "OrderDesk") -> "date":
+    """The day its cut sheet is due: as written on it, else by the shop's rules."""
+    hang = hang_days(work.calendar.plan(), desk.lot.species)
+    return desk.order.due or due_on(work.calls.rules(), desk.lot.day, hang)
 
 
 def show_receipt(bench: "Bench", order: "Order", payment: "Payment", parent: "QWidget") -> None:

@@ -229,8 +229,7 @@ class WeightsDialog(FormDialog):
         }[how]
 
     def _weight(self, one: DayShare) -> Figure:
-        waits = self.tr("not weighed")
-        return Figure(waits if one.hanging_ng is None else pounds_text(one.hanging_ng, 2))
+        return Figure("" if one.hanging_ng is None else pounds_text(one.hanging_ng, 2))
 
     def _sources(self, one: DayShare) -> str:
         say = self._bench.words.say
@@ -241,8 +240,10 @@ class WeightsDialog(FormDialog):
         if one.told is None:
             return self.tr("not yet")
         at = one.told.at.astimezone()
-        day = date_text(at.date(), self._bench.words.language)
-        return f"{self._how(one.told.how)}, {day}, {at:%H:%M}, {one.told.person}"
+        when = f"{at:%H:%M}"
+        if at.date() != self.day.value():
+            when = f"{date_text(at.date(), self._bench.words.language)}, {when}"
+        return f"{self._how(one.told.how)}, {when}, {one.told.person}"
 
     def _columns(self) -> list[Column[DayShare]]:
         words = self._bench.words
@@ -251,21 +252,21 @@ class WeightsDialog(FormDialog):
                 "owner",
                 lambda: self.tr("Owner"),
                 lambda one: one.note.owner or self.tr("to be named"),
-                width=220,
+                width=200,
             ),
             Column(
                 "animal",
                 lambda: self.tr("Animal"),
                 lambda one: _animal(one.note, words),
-                width=150,
+                width=120,
             ),
-            Column("weight", lambda: self.tr("Hangs"), self._weight, "figure", width=130),
-            Column("how", lambda: self.tr("How it was found"), self._sources, width=190),
+            Column("weight", lambda: self.tr("Hangs"), self._weight, "figure", width=110),
+            Column("how", lambda: self.tr("How it was found"), self._sources, width=230),
             Column(
                 "mail",
                 lambda: self.tr("Mail"),
                 lambda one: one.email or self.tr("no address"),
-                width=210,
+                width=190,
             ),
             Column(
                 "told",

@@ -52,7 +52,7 @@ class RingingDialog(FormDialog):
         self.set_words(
             self.tr("Ringing and freezing"),
             self.tr(
-                "A day written on an order goes before these. In the freezer 0 hours: the "
+                "A day written on an order goes before these. With 0 hours in the freezer the "
                 "hand-over doesn't ask whether it is frozen."
             ),
             self.tr("&Keep"),

@@ -54,7 +54,8 @@ def test_each_share_of_the_day_is_told_weighed_or_not(dialog: WeightsDialog) -> 
     assert first.note.hanging.pounds == 220  # 55 % of 400 lb, by table
     assert second.hanging_ng is None
     shown = [str(dialog.table.rows.index(1, at).data()) for at in range(6)]
-    assert "not weighed" in shown[2]
+    assert shown[2] == ""
+    assert shown[3] == "by table, not weighed yet"
     assert shown[4:] == ["no address", "not yet"]
     assert "hangs at 220" in dialog.says.text()
     dialog.table.choose(1)
