@@ -225,6 +225,27 @@ class BillBook:
             if row.total_cents == 0 or back.get(row.bill_id, 0) < row.total_cents
         )
 
+    def standing_lines(self, lot_id: int) -> tuple[tuple[int | None, str, int], ...]:
+        """Order, key and cents of the lines on bills of a lot that aren't credited whole."""
+        rows = self._desk.connection.execute(
+            select(
+                Bills.order_id,
+                BillLines.key,
+                BillLines.amount_cents,
+                BillLines.bill_id,
+                Bills.total_cents,
+            )
+            .join(Bills, Bills.id == BillLines.bill_id)
+            .where(Bills.lot_id == lot_id)
+            .order_by(BillLines.bill_id, BillLines.position)
+        ).all()
+        back = self._credits_of_lot(lot_id)
+        return tuple(
+            (order_id, key, cents)
+            for order_id, key, cents, bill, total in rows
+            if total == 0 or back.get(bill, 0) < total
+        )
+
     def _credits_of_lot(self, lot_id: int) -> dict[int, int]:
         """Cents credited, by bill."""
         rows = self._desk.connection.execute(

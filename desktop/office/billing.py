@@ -209,7 +209,8 @@ def _kept(work: "Work", lot_id: int, his: int | None) -> tuple[Division, ...]:
     """How charges were divided when first billed, as far as they stand on a bill.
 
     Once a bill of the lot was credited whole, what stands on none is divided anew: a weight
-    corrected from 93.5 to 95.5 lb is billed at 95.5 lb. `his` is the producer's own share.
+    corrected from 93.5 to 95.5 lb is billed at 95.5 lb. What was billed again by then stands as
+    it was billed, so that the others' parts add up with it. `his` is the producer's own share.
     """
     kept = work.bills.divisions(lot_id)
     issued = work.bills.of_lot(lot_id)
@@ -219,11 +220,18 @@ def _kept(work: "Work", lot_id: int, his: int | None) -> tuple[Division, ...]:
             back[one.credits] += one.total_cents
     if not any(0 < one.total_cents <= back[one.id] for one in issued):
         return kept
-    stands = {
-        one.share: work.bills.billed_keys(one.id, lot_id) for one in work.orders.of_lot(lot_id)
-    }
-    stands[PRODUCER] = work.bills.billed_keys(None, lot_id) | stands.get(his or 0, frozenset())
-    return tuple(one for one in kept if one.charge in stands.get(one.share, frozenset()))
+    shares = {one.id: one.share for one in work.orders.of_lot(lot_id)}
+    stands: dict[int, dict[str, int]] = {}
+    for order_id, key, cents in work.bills.standing_lines(lot_id):
+        share = PRODUCER if order_id is None else shares.get(order_id, PRODUCER)
+        stands.setdefault(share, {})[key] = cents
+    own = stands.get(his or 0, {})
+    producers = {**own, **stands.get(PRODUCER, {})}
+    return tuple(
+        one if one.share == PRODUCER else replace(one, cents=stands[one.share][one.charge])
+        for one in kept
+        if one.charge in (producers if one.share == PRODUCER else stands.get(one.share, {}))
+    )
 
 
 def _card(cards: "Sequence[RateCard]", day: "date", lot: "Lot", group: str) -> RateCard | None:
