@@ -5,6 +5,8 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QDialog
 
+from desktop.bench import Target
+from desktop.drafts import keep_draft, restore
 from desktop.places import Place
 from desktop.rail.animal_panel import AnimalPanel
 from desktop.rail.calendar_dialog import CalendarDialog
@@ -19,6 +21,10 @@ from desktop.scales_dialog import ScalesDialog
 
 if TYPE_CHECKING:
     from desktop.preview import Kind
+
+CHECK_IN = (
+    "check_in "  # what a half-typed check-in is called in the journal; an animal's id follows
+)
 
 
 class RailActions(Place):
@@ -53,7 +59,24 @@ class RailActions(Place):
             kind = DeerDialog if seen.animal.species == "deer" else CheckInDialog
             dialog = kind(self.bench, seen.animal, self)
             dialog.accepted.connect(self._checked_in)
+            name, journal = f"{CHECK_IN}{seen.animal.id}", self.bench.journal
+            typed = journal.found(name)
+            if typed is not None:
+                restore(dialog, typed)
+            keep_draft(journal, name, dialog)
             self._open(dialog)
+
+    def go_on_typing(self) -> None:
+        """After a kill: the animal that was being checked in, with what was typed of it."""
+        for name in reversed(self.bench.journal.names()):
+            if not name.startswith(CHECK_IN):
+                continue
+            animal_id = int(name.removeprefix(CHECK_IN))
+            self.open(Target(self.key, "animal", animal_id))
+            seen = self.panel.seen
+            if seen is not None and seen.animal.id == animal_id:
+                self.check_in()
+                return
 
     def correct(self) -> None:
         """Correct one of its weights."""

@@ -65,6 +65,7 @@ class CheckInDialog(FormDialog):
         self.age: ChoiceField[Age] = ChoiceField(self)
         self.skin: ChoiceField[Skin] = ChoiceField(self)
         self.facts = ArrivalFields(animal, self, bench.now())
+        self.stated = list(self.facts.fields())  # for the journal, by their places
         self.caution = self.facts.caution
         self.grid.add(self.tag)
         cattle, hog = thirty_months.holds_for(animal.species), animal.species == "pork"

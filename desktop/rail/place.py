@@ -3,8 +3,8 @@
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QSignalBlocker, Qt
-from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
+from PySide6.QtCore import QSignalBlocker, Qt, QTimer
+from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut, QShowEvent
 from PySide6.QtWidgets import QDialog, QScrollArea, QStackedWidget, QWidget
 
 from desktop.fields import ChoiceField
@@ -50,6 +50,7 @@ class RailPlace(RailActions):
     def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
         super().__init__(bench, parent)
         self.dialog: QDialog | None = None
+        self._fresh = True
         self._build()
         self._connect()
         self.retranslate()
@@ -233,6 +234,12 @@ class RailPlace(RailActions):
     def _escape(self) -> None:
         if not self.far.leave():
             self.table.setFocus()
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        if self._fresh:
+            self._fresh = False
+            QTimer.singleShot(0, self, self.go_on_typing)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
