@@ -227,7 +227,7 @@ class FiguresPage(QWidget):
 
     def _credit(self, one: Finding) -> str:
         if one.withdrawn:
-            return self.tr("taken back")
+            return self.tr("report taken back")
         if _waits(one):
             return self.tr("ours: to credit")
         if one.credit == "credited":

@@ -156,7 +156,10 @@ def _of_the_product(code: str) -> str:
                 "Label", "A lean figure can't stand on a label; name the product without it."
             )
         case "doesnt_fit":
-            return translate("Label", "Not all the label must say fits on it; shorten the names.")
+            return translate(
+                "Label",
+                "Not all the label must say fits on it; choose larger stock (Office, Shop).",
+            )
         case "ready_unknown":
             return translate("Label", "Say whether the finish is fully cooked.")
         case "net_missing" | "net_not_positive":

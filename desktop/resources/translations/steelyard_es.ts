@@ -3381,8 +3381,8 @@
         <translation>{pounds} perdidas</translation>
     </message>
     <message>
-        <source>taken back</source>
-        <translation>deshecha</translation>
+        <source>report taken back</source>
+        <translation>aviso retirado</translation>
     </message>
     <message>
         <source>ours: to credit</source>
@@ -4008,8 +4008,8 @@
         <translation>El porcentaje de magro no puede ir en una etiqueta; nombre el producto sin él.</translation>
     </message>
     <message>
-        <source>Not all the label must say fits on it; shorten the names.</source>
-        <translation>No cabe todo lo que la etiqueta debe decir; acorte los nombres.</translation>
+        <source>Not all the label must say fits on it; choose larger stock (Office, Shop).</source>
+        <translation>No cabe todo lo que la etiqueta debe decir; elija un papel de etiqueta más grande (Oficina, Planta).</translation>
     </message>
     <message>
         <source>Say whether the finish is fully cooked.</source>
