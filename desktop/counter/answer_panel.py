@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QFrame, QScrollArea, QWidget
 from desktop.counter.last_time_dialog import words_of
 from desktop.counter.order_figures import OrderFigures
 from desktop.look.patterns import Mark
-from desktop.look.space import TOGETHER, column, row
+from desktop.look.space import STEP, TOGETHER, column, row
 from desktop.panels.buttons import button
 from desktop.panels.heading import Role, Words, line
 from desktop.panels.side import SidePanel
@@ -42,6 +42,7 @@ class AnswerPanel(SidePanel):
         self.add(self.verdict)
         self._matters = QWidget()
         self._list = column(self._matters, gap=TOGETHER)
+        self._list.setContentsMargins(0, 0, STEP, 0)  # beside the bar that scrolls it
         self._list.addStretch(1)
         scroll = QScrollArea(self)
         scroll.setWidgetResizable(True)

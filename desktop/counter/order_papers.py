@@ -30,8 +30,7 @@ def show_confirmation(bench: "Bench", desk: "OrderDesk", parent: "QWidget") -> N
         shop = work.shop.details()
         customer_id = desk.order.customer_id
         customer = None if customer_id is None else work.customers.get(customer_id)
-        cards, rules = cards_of(desk.lot, work), work.calls.rules()
-        due = _due(work, desk)
+        cards, rules, due = cards_of(desk.lot, work), work.calls.rules(), _due(work, desk)
     bill = None if cards is None else estimate(desk, cards)
     share = next(one for one in desk.lot.shares if one.number == desk.share)
     lines = () if customer is None else (customer.name, *customer.address.splitlines())

@@ -2,7 +2,8 @@
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QPushButton, QWidget
 
 from desktop.look.space import STEP, row
@@ -29,17 +30,48 @@ class OwnerChips(QWidget):
         self._row = row(self, gap=STEP)
         self._row.addStretch(1)
         self._chips: dict[int, QPushButton] = {}
+        self._said: dict[int, tuple[str, str]] = {}
 
     def show_orders(self, orders: "Sequence[Order]", shown: int, words: "Words") -> None:
         """Show these orders; the chip of `shown` is down."""
         if list(self._chips) != [order.id for order in orders]:
             self._make(orders)
         for order in orders:
-            chip = self._chips[order.id]
             name = order.owner or self.tr("to be named")
-            state = words.say(f"state.{order.state}")
-            chip.setText(self.tr("{owner}: {state}").format(owner=name, state=state))
-            chip.setChecked(order.id == shown)
+            self._said[order.id] = (name, words.say(f"state.{order.state}"))
+            self._chips[order.id].setChecked(order.id == shown)
+        self._fit()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._fit()
+
+    def _fit(self) -> None:
+        """Where there is no room for all, long names give way, the states stay."""
+        for order_id, chip in self._chips.items():
+            whole = self._words(*self._said[order_id])
+            chip.setText(whole)
+            chip.setAccessibleName(whole)
+            chip.setToolTip("")
+        room = self.width() - STEP * len(self._chips)
+        left = sorted(self._chips, key=lambda one: self._chips[one].sizeHint().width())
+        while left:
+            order_id, fair = left.pop(0), room // (len(left) + 1)
+            wide = self._chips[order_id].sizeHint().width()
+            if wide > fair:
+                self._shorten(order_id, wide - fair)
+            room -= min(wide, fair)
+
+    def _shorten(self, order_id: int, by: int) -> None:
+        chip, (name, state) = self._chips[order_id], self._said[order_id]
+        metrics = chip.fontMetrics()
+        room = max(metrics.horizontalAdvance(name) - by, metrics.horizontalAdvance("MMM…"))
+        short = metrics.elidedText(name, Qt.TextElideMode.ElideRight, room)
+        chip.setText(self._words(short, state))
+        chip.setToolTip(self._words(name, state))
+
+    def _words(self, name: str, state: str) -> str:
+        return self.tr("{owner}: {state}").format(owner=name, state=state)
 
     def step(self, by: int) -> None:
         """Go to the owner so many further along."""
@@ -53,6 +85,7 @@ class OwnerChips(QWidget):
             self._row.removeWidget(chip)
             chip.deleteLater()
         self._chips = {}
+        self._said = {one.id: ("", "") for one in orders}
         for place, order in enumerate(orders):
             chip = button(self)
             chip.setCheckable(True)

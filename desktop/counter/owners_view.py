@@ -19,7 +19,7 @@ if TYPE_CHECKING:
     from desktop.counter.order_desk import OrderDesk
 
 NAME_WIDTH = 132
-LEAST_COLUMN = 170
+LEAST_COLUMN = 128
 
 
 class OwnersTable(Table[OwnersRow]):
@@ -36,6 +36,9 @@ class OwnersTable(Table[OwnersRow]):
     def __init__(self, owners: int, columns: list[Column[OwnersRow]], parent: QWidget) -> None:
         super().__init__(RowsModel(columns), parent, height=ROW_DENSE, sortable=False)
         self.owners = owners
+        across = self.horizontalHeader()
+        across.setMinimumSectionSize(LEAST_COLUMN)  # five of them scroll
+        across.setTextElideMode(Qt.TextElideMode.ElideRight)
         self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectColumns)
         self.at = 0
 
@@ -125,7 +128,6 @@ class OwnersView(QWidget):
         self.setFocusProxy(self.table)
 
     def _owner(self, place: int) -> Column[OwnersRow]:
-        last = self._desk is not None and place == len(self._desk.orders) - 1
         return Column(
             f"owner{place}",
             self._title(place),
@@ -133,7 +135,7 @@ class OwnersView(QWidget):
             kind="state",
             mark=lambda row: row.cells[place][1],
             width=LEAST_COLUMN,
-            stretch=last or (self._desk is not None and len(self._desk.orders) <= 3),
+            stretch=True,
             tip=lambda row: row.cells[place][0],
         )
 
