@@ -114,7 +114,7 @@ class BalancesPage(QWidget):
                 lambda row: date_text(row.issued_at.astimezone().date(), self.bench.words.language),
                 kind="date",
                 sort=lambda row: row.issued_at,
-                width=150,
+                width=170,
             ),
             *self._sums(),
         ]

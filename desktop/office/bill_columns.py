@@ -59,7 +59,9 @@ class BillColumns(QObject):
                 lambda line: basis_words(line, words.words),
                 width=152,
             ),
-            Column("quantity", lambda: self.tr("Quantity"), _quantity, kind="figure", width=110),
+            Column(
+                "quantity", lambda: self.tr("Quantity"), self._quantity, kind="figure", width=130
+            ),
             Column(
                 "rate",
                 lambda: self.tr("Rate"),
@@ -93,17 +95,21 @@ class BillColumns(QObject):
         animal = self.bench.words.name(row.species, f"species.{row.species}")
         return f"{animal} {row.tags}".strip()
 
+    def _quantity(self, line: BillLine) -> Figure:
+        """How much of it, its unit in the window's language: "1 head", in Spanish "1 cabeza"."""
+        if line.quantity is None:
+            return Figure("")
+        thousandths = round(line.quantity * 1000)
+        text = f"{thousandths // 1000:,}.{thousandths % 1000:03d}".rstrip("0").rstrip(".")
+        if line.unit in ("lb", "each"):
+            return Figure(text, "lb" if line.unit == "lb" else "")
+        few = 1 if line.quantity <= 1 else 2
+        said = self.bench.words.say(f"bills.unit_{line.unit}", few, number="")
+        return Figure(text, said.strip())
+
 
 def _rate(rate: "Fraction") -> str:
     try:
         return rate_text(rate)
     except ValueError:
         return ""
-
-
-def _quantity(line: BillLine) -> Figure:
-    if line.quantity is None:
-        return Figure("")
-    hundredths = round(line.quantity * 1000)
-    text = f"{hundredths // 1000:,}.{hundredths % 1000:03d}".rstrip("0").rstrip(".")
-    return Figure(text, "" if line.unit == "each" else line.unit)

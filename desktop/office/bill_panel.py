@@ -60,8 +60,9 @@ class BillPanel(SidePanel):
             (self.money, self.receipt),
             (self.credit, self.statement),
             (self.quote, self.ticket),
-            (self.extras, self.close_order),
-            (self.late, self.producers),
+            (self.extras,),
+            (self.close_order, self.producers),
+            (self.late,),
         ):
             self.add(_across(*pair))
 

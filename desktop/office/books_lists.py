@@ -96,17 +96,17 @@ class BookLists(QObject):
     def _owed(self) -> list[Column[Owed]]:
         return [
             Column("who", lambda: self.tr("Customer"), lambda row: row.customer, stretch=True),
-            Column("phone", lambda: self.tr("Phone"), lambda row: row.phone, width=130),
+            Column("phone", lambda: self.tr("Phone"), lambda row: row.phone, width=150),
             Column(
                 "since",
                 lambda: self.tr("Since"),
                 lambda row: self._day(row.since),
                 kind="date",
                 sort=lambda row: row.since,
-                width=150,
+                width=170,
             ),
             money_column("all", lambda: self.tr("Owed"), lambda row: row.cents),
-            money_column("a30", lambda: self.tr("To 30 days"), lambda row: row.ages[0]),
+            money_column("a30", lambda: self.tr("To 30 days"), lambda row: row.ages[0], 130),
             money_column("a60", lambda: self.tr("31 to 60"), lambda row: row.ages[1]),
             money_column("a90", lambda: self.tr("61 to 90"), lambda row: row.ages[2]),
             money_column("over", lambda: self.tr("Over 90"), lambda row: row.ages[3]),
@@ -128,7 +128,7 @@ class BookLists(QObject):
                 lambda row: self._day(row.since),
                 kind="date",
                 sort=lambda row: row.since,
-                width=150,
+                width=170,
             ),
             money_column("cents", lambda: self.tr("Held"), lambda row: row.cents),
         ]

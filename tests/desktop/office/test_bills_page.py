@@ -116,3 +116,20 @@ def test_the_other_owner_may_pay(
         last = work.payments.of_order(order.id)[-1]
         assert last.customer_id == names["Bert Iversen"]
         assert work.payments.balance(order.id).due == 0
+
+
+def test_quantities_are_told_in_the_windows_language(qtbot: QtBot, bench: Bench) -> None:
+    from dataclasses import replace
+    from fractions import Fraction
+
+    from desktop.office.bill_columns import BillColumns
+    from printing.words import Words
+    from shared.billing.bill import BillLine
+
+    line = BillLine(
+        "kill:1", "kill", "", "charge", "per_head", 1, "114", Fraction(1, 2), "head", None, "", 1
+    )
+    spanish = BillColumns(replace(bench, words=Words("es", strict=True)), bench.work)
+    assert str(spanish._quantity(line)) == "0.5 cabeza"
+    assert str(spanish._quantity(replace(line, quantity=Fraction(3)))) == "3 cabezas"
+    assert str(BillColumns(bench, bench.work)._quantity(replace(line, unit="lb"))) == "0.5 lb"
