@@ -22,6 +22,7 @@ from db.engine import server_engine
 from db.problems import StoreBug, StoreUnavailable
 from db.store import Store, open_store
 from shared.shop.calendar import Booking, OtherDay, Plan, why_full
+from shared.shop.calls import CallRules
 from shared.shop.customers import Customer
 from shared.shop.lots import Lot
 from shared.shop.money import Balance, IssuedBill
@@ -37,6 +38,7 @@ from tests.db.examples import (
     lot_of_halves,
     lot_of_one,
     order_of,
+    package,
 )
 from tests.db.test_unit_of_work import LOCKED, full_shop
 from tests.store_fixture import Clock
@@ -336,3 +338,38 @@ def test_the_server_too_refuses_what_doesnt_balance(
     with engine.connect() as connection, pytest.raises(Exception, match=said):
         connection.exec_driver_sql(row)
     engine.dispose()
+
+
+@pytest.mark.parametrize("with_index", [True, False])
+def test_names_written_nearly_so_are_found_there_too(
+    shared_store: Store, here: SignedOn, with_index: bool
+) -> None:
+    with shared_store.work(here.person, here.station) as work:
+        for name in ("Anna Johnson", "Jørgen Bérg", "Bert Iversen"):
+            customer(work, name)
+        if not with_index:
+            work._desk.connection.exec_driver_sql("DROP EXTENSION IF EXISTS pg_trgm CASCADE")
+        for typed, there in (("jonson", "Anna Johnson"), ("breg", "Jørgen Bérg")):
+            assert [(one.title, one.near) for one in work.search.find(typed)] == [(there, True)]
+        assert [one.name for one in work.customers.nearly("Bert Ivresen")] == ["Bert Iversen"]
+
+
+def test_what_is_frozen_told_and_ruled_is_kept_there_too(
+    shared_store: Store, here: SignedOn
+) -> None:
+    with shared_store.work(here.person, here.station) as work:
+        lot = lot_of_halves(work)
+        order = order_of(work, lot)
+        made = package(work, order, line(work, order))
+        work.freezing.put([made.id], work._desk.now)
+        work.freezing.put([made.id], None)
+        assert work.freezing.of_order(order.id)[made.id].since is None
+        work.freezing.agree(order.id, fresh=True)
+        assert work.freezing.agreed_fresh(order.id)
+        assert work.weights_told.lots_of_day(lot.day) == (lot.id,)
+        work.weights_told.tell(order.id, "spoken", 42)
+        assert work.weights_told.last([order.id])[order.id].hanging_ng == 42
+        rules = work.calls.save_rules(replace(work.calls.rules(), counted_from="block"))
+        assert isinstance(rules, CallRules)
+        assert len(work.calls.to_ring(lot.day)) == 2
+        work.commit()
