@@ -15,6 +15,7 @@ from shared.cutting.foretold import foretold
 from shared.cutting.plan import plan
 from shared.orderfile import write
 from shared.shop.animals import Animal, Loss, Weighing
+from shared.shop.arrival import Arrival
 from shared.shop.holdings import half, quarter, whole
 from shared.shop.lots import Lot, LotShare, NewLot
 from shared.shop.money import Payment
@@ -141,7 +142,23 @@ class Life:
                 version=animal.version,
             )
             made(arrived, Animal)
+            work.arrivals.write(animal.id, self._stated(work))
             self._weighing(work, animal.id, "live", Weight(booking.live, "lb"), 0)
+
+    def _stated(self, work: "Work") -> Arrival:
+        """Sound, its age by teeth, its producer's word for health and medicines; one is lame."""
+        cattle = self.booking.species == "beef"
+        lot = made(work.lots.get(self.lot_id), Lot)
+        return Arrival(
+            condition="lame" if self.place % 19 == 7 else "sound",
+            age_by="teeth" if cattle else "",
+            age_said="Ottoline" if cattle else "",
+            penned_at=work.now - timedelta(minutes=40 + 10 * (self.place % 5)),
+            healthy=True,
+            withdrawn_drugs=True,
+            drugs="wormer in spring" if self.place % 11 == 4 else "",
+            statement_of=lot.producer,
+        )
 
     def _weigh(self, work: "Work") -> None:
         """Hot weights, the verdict, and into the cooler."""

@@ -46,6 +46,7 @@ def make_demo(store: "Store", today: date) -> None:
 
 def _live(store: "Store", hands: Hands, today: date) -> None:
     from demo.bookings import BOOKINGS
+    from demo.deer import DEER, DeerLife
     from demo.lives import Life
     from demo.names import PERSONS, STATIONS
 
@@ -54,7 +55,8 @@ def _live(store: "Store", hands: Hands, today: date) -> None:
     ]
     people = _founded(store, crew[0], today)
     lives = [Life(booking, place, today, people) for place, booking in enumerate(BOOKINGS)]
-    steps = sorted((step for life in lives for step in life.steps()), key=itemgetter(0))
+    deer = [DeerLife(one, today, people) for one in DEER]
+    steps = sorted((step for life in (*lives, *deer) for step in life.steps()), key=itemgetter(0))
     for when, together in groupby(steps, key=itemgetter(0)):
         hands.at = when
         signed = crew[when.hour % len(crew)]

@@ -12,6 +12,7 @@ from shared.billing.bill import Bill
 from shared.billing.snapshot import from_snapshot
 from shared.carcass.anatomy import catalogue
 from shared.cutting.plan import plan
+from shared.shop.arrival import standing
 from shared.shop.states import ORDER_STATES, release_refusals
 
 SCRIPT = Path(__file__).parents[2] / "demo" / "make_demo.py"
@@ -35,8 +36,8 @@ def test_the_plant_has_five_weeks_of_work_for_forty_customers(shop: Store) -> No
         lots = work.lots.list(limit=1000)
         cards = work.rates.all()
         found = work.search.find("lucja")
-    assert len(lots) == 46
-    assert {lot.species for lot in lots} == {"pork", "beef", "lamb", "goat"}
+    assert len(lots) == 46 + 2  # the deer
+    assert {lot.species for lot in lots} == {"pork", "beef", "lamb", "goat", "deer"}
     days = {lot.day for lot in lots}
     assert TODAY - timedelta(days=36) <= min(days) < TODAY - timedelta(days=30)
     assert TODAY + timedelta(days=3) < max(days) <= TODAY + timedelta(days=9)
@@ -54,6 +55,22 @@ def test_every_state_is_there_to_be_seen(shop: Store) -> None:
     assert {row.state for row in orders} == set(ORDER_STATES)
     assert any(row.due_cents > 0 for row in orders if row.state == "handed_over")
     assert any(row.state == "open" and row.lines == 0 for row in orders)
+
+
+def test_arrivals_are_stated_and_deer_have_their_papers(shop: Store) -> None:
+    """Of two deer one waits for its result and is held, the other's is there."""
+    with shop.read() as work:
+        rows = work.animals.list(limit=1000)
+        deer = [one for one in rows if one.species == "deer"]
+        intakes = [work.arrivals.deer(one.id) for one in deer]
+        held = [len(standing(work.arrivals.holds(one.id))) for one in deer]
+        stated = [work.arrivals.of(it.id) for it in rows if it.tag and it.species != "deer"]
+    assert all(one and one.license and one.game_tag and one.hunter for one in intakes)
+    assert sorted(held) == [0, 1]
+    assert {one.state for one in deer} == {"hanging"}
+    assert len(stated) > 30
+    assert all(one is not None and one.healthy and one.statement_of for one in stated)
+    assert {one.condition for one in stated if one} == {"sound", "lame"}
 
 
 def test_every_order_at_the_block_or_beyond_stands(shop: Store) -> None:
