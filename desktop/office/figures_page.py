@@ -196,7 +196,7 @@ class FiguresPage(QWidget):
                 lambda: self.tr("Taken as, %"),
                 lambda one: _percent(one.factor),
                 kind="figure",
-                width=130,
+                width=160,
             ),
             Column(
                 "differs",

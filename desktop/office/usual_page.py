@@ -220,7 +220,7 @@ class UsualPage(QWidget):
     def _columns(self) -> list[Column[Row]]:
         return [
             Column("primal", lambda: self.tr("Primal"), self._primal, width=230),
-            Column("way", lambda: self.tr("Way"), lambda one: str(one.variant), width=60),
+            Column("way", lambda: self.tr("Way"), lambda one: str(one.variant), width=84),
             Column("cut", lambda: self.tr("Cut"), self._cut, stretch=True),
             Column("amount", lambda: self.tr("Amount"), self._amount, width=130),
             Column("finish", lambda: self.tr("Finish and package"), self._finish, width=320),

@@ -711,7 +711,7 @@
     </message>
     <message>
         <source>&amp;Issue bill (Ctrl+Enter)</source>
-        <translation>&amp;Emitir (Ctrl+Enter)</translation>
+        <translation>&amp;Emitir (Ctrl+Intro)</translation>
     </message>
     <message>
         <source>Sho&amp;w bill (F9)</source>
@@ -1037,7 +1037,7 @@
     </message>
     <message>
         <source>Enter opens a carcass. A new sheet is read before the knife.</source>
-        <translation>Enter abre una canal. La hoja nueva se lee antes del cuchillo.</translation>
+        <translation>Intro abre una canal. La hoja nueva se lee antes del cuchillo.</translation>
     </message>
     <message>
         <source>Carcasses to cut</source>
@@ -2844,7 +2844,7 @@
     </message>
     <message>
         <source>&amp;Issue {count} (Ctrl+Enter)</source>
-        <translation>E&amp;mitir {count} (Ctrl+Enter)</translation>
+        <translation>E&amp;mitir {count} (Ctrl+Intro)</translation>
     </message>
     <message>
         <source>&amp;Take it in again (Space)</source>
@@ -5311,7 +5311,7 @@
     </message>
     <message>
         <source>Settle  Ctrl+Enter</source>
-        <translation>Completar  Ctrl+Enter</translation>
+        <translation>Completar  Ctrl+Intro</translation>
     </message>
     <message>
         <source>The order by primal</source>
@@ -5331,11 +5331,11 @@
     </message>
     <message>
         <source>Release to the block  Ctrl+Enter</source>
-        <translation>Entregar a la mesa  Ctrl+Enter</translation>
+        <translation>Entregar a la mesa  Ctrl+Intro</translation>
     </message>
     <message>
         <source>Release a new sheet  Ctrl+Enter</source>
-        <translation>Entregar hoja nueva  Ctrl+Enter</translation>
+        <translation>Entregar hoja nueva  Ctrl+Intro</translation>
     </message>
     <message>
         <source>Handed over</source>
@@ -5514,7 +5514,7 @@
     </message>
     <message>
         <source>&amp;Ready (Ctrl+Enter)</source>
-        <translation>&amp;Lista (Ctrl+Enter)</translation>
+        <translation>&amp;Lista (Ctrl+Intro)</translation>
     </message>
     <message>
         <source>&amp;Back to wrapping…</source>
