@@ -23,7 +23,7 @@ class LineColumns(QObject):
                 _planned,
                 kind="figure",
                 sort=lambda row: None if row.planned is None else row.planned.mid,
-                width=80,
+                width=92,
             ),
             pounds_column(
                 "planned_lb", lambda: self.tr("Expected"), lambda row: row.planned_ng, width=94

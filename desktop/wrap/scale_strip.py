@@ -7,7 +7,7 @@ from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QWidget
 
 from desktop.fields import CountField, WeightField
-from desktop.look.space import GROUP, TOGETHER, column, row
+from desktop.look.space import GROUP, ROW_BLOCK, TOGETHER, column, row
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words
 from desktop.wrap.table_scale import TableScale
@@ -47,6 +47,8 @@ class ScaleStrip(QWidget):
         self.pieces = CountField(self, most=999)
         self.equal = CountField(self, least=1, most=MOST_EQUAL)
         self.add = button(self, main=True)
+        self.weight.line.setMinimumHeight(ROW_BLOCK)
+        self.add.setStyleSheet(f"min-height: {ROW_BLOCK - 6}px")  # wet hands
         self.complaint = Words("body", "complaint", self).wrapped()
         self.complaint.hide()
         across = row(gap=GROUP)

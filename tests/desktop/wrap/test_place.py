@@ -176,3 +176,13 @@ def test_everything_has_a_name(qtbot: QtBot, bench: Bench, store: Store, signed:
     order_on_the_table(store, signed)
     place = opened(qtbot, bench)
     assert unnamed(place) == []
+
+
+def test_what_is_touched_at_the_scale_is_large_enough(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
+) -> None:
+    order_on_the_table(store, signed)
+    place = opened(qtbot, bench)
+    assert place.strip.add.height() >= 64
+    assert place.strip.weight.line.height() >= 64
+    assert place.minimumSizeHint().height() <= 620
