@@ -189,7 +189,13 @@ class CallsDialog(FormDialog):
             ),
             Column("owner", lambda: self.tr("Owner"), _owner, width=210),
             Column("phone", lambda: self.tr("Phone"), _phone, width=150),
-            Column("about", lambda: self.tr("What about"), self._about, width=310),
+            Column(
+                "about",
+                lambda: self.tr("What about"),
+                self._about,
+                width=330,
+                tip=self._about,
+            ),
             Column("last", lambda: self.tr("Last call"), self._last, stretch=True),
         ]
 

@@ -56,7 +56,7 @@ class HandOverDialog(FormDialog):
 
     def __init__(self, bench: "Bench", order: Order, parent: QWidget | None = None) -> None:
         super().__init__(parent, columns=2)
-        self.setMinimumWidth(920)
+        self.setMinimumWidth(980)
         self._bench = bench
         self._order = order
         self._read()
@@ -318,7 +318,7 @@ class HandOverDialog(FormDialog):
                 self._frozen,
                 "state",
                 mark=lambda one: Mark.TIGHT if one.frozen.holds else Mark.PLAIN,
-                width=190,
+                width=235,
             ),
             Column(
                 "leaves",
