@@ -2005,7 +2005,7 @@
     </message>
     <message>
         <source>owners must agree</source>
-        <translation>los dueños deben ponerse de acuerdo</translation>
+        <translation>acordar entre dueños</translation>
     </message>
     <message>
         <source>rung {count} times: the house&apos;s usual</source>
