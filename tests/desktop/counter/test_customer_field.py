@@ -80,3 +80,19 @@ def test_booking_opens_at_once_however_many_customers_there_are(qtbot: QtBot, be
             qtbot.wait(10)
     assert len(dialog.producer.values) == customer_field.MOST
     assert slow == []
+
+
+def test_a_new_name_written_nearly_like_a_known_one_is_asked_about(
+    qtbot: QtBot, bench: Bench, messages: RecordedMessages
+) -> None:
+    with bench.store.work(bench.person, bench.station) as work:
+        customer(work, "Anna Johnson")
+        work.commit()
+    field = CustomerField()
+    qtbot.addWidget(field)
+    field.set_text("Anna Jonson 555 010 0888")
+    messages.answers = [False, True]
+    with bench.store.read() as work:
+        assert not field.known(work, messages)
+        assert field.known(work, messages), "another Anna may be added after all"
+    assert messages.asked[0].endswith("is known already, written nearly the same.")
