@@ -111,9 +111,9 @@ class ScaleReader(QObject):
     def close(self) -> None:
         """Stop listening and let go of the port, without waiting for a line that doesn't come."""
         self._stop.set()
-        port = self._port
-        if port is not None and hasattr(port, "cancel_read"):
-            port.cancel_read()
+        cancel = getattr(self._port, "cancel_read", None)  # not every kind of line has it
+        if cancel is not None:
+            cancel()
         if self._thread.is_alive():
             self._thread.join(timeout=CLOSES_S)
 

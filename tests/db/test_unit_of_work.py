@@ -114,13 +114,14 @@ def test_every_row_of_work_names_a_person_and_a_station(store_path: Path) -> Non
     assert without == {
         "alembic_version", "counters", "persons", "stations",  # no work of anyone's
         "shop", "own_lengths", "own_names", "customers", "lots", "animals", "orders",  # `changes`
-        "call_rules", "usual_rules", "usual_lines", "block_rules",  # `changes`
+        "call_rules", "usual_rules", "usual_lines", "block_rules", "freezer_rules",  # `changes`
+        "plant_marks", "product_numbers",  # `changes`
         "batches",  # `changes`, and their stages
         "shares", "holdings",  # with their lot
         "order_lines",  # a projection of order_changes
         "sheet_orders", "charges", "bill_lines", "divisions",  # with their sheet, card or bill
         "ledger_postings",  # with their entry
-        "handed_packages",  # with their hand-over
+        "handed_packages", "withdrawn_measurements",  # with their hand-over, with their report
     }  # fmt: skip
 
 

@@ -19,6 +19,7 @@ from desktop.rail.loss import LossDialog
 from desktop.rail.place import RailPlace
 from desktop.rail.weight_places import Stage
 from shared.cutting.order import Amount, Choice
+from shared.shop.calls import ToRing
 from shared.shop.holdings import half
 from shared.shop.lots import LotShare, NewLot
 from shared.shop.scales import Scale
@@ -239,11 +240,12 @@ def test_a_condemned_liver_and_a_trimmed_shoulder_raise_their_calls(
     assert isinstance(counter, CounterPlace)
     dialog = counter.dialog
     assert isinstance(dialog, CallsDialog)
-    losses = [one for one in dialog.table.rows.rows() if "loss" in one.about]
+    rows = dialog.table.rows.rows()
+    losses = [one for one in rows if isinstance(one, ToRing) and "loss" in one.about]
     assert {one.order.owner for one in losses} == {"Owner 8 a", "Owner 8 b"}
     with capsys.disabled():
         print(f"\nA liver and a chuck lost: {keys} keys\n{told}")  # noqa: T201
         for one in losses:
-            dialog.table.choose(dialog.table.rows.rows().index(one))
+            dialog.table.choose(rows.index(one))
             print(one.order.owner, "|", dialog.lost.text())  # noqa: T201
     assert QApplication.activeModalWidget() is dialog
