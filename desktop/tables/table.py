@@ -38,6 +38,7 @@ class Table(QTableView, Generic[Row]):
         rows.setParent(self)
         self._height = height
         self._spared: tuple[str, ...] = ()
+        self._letters = 0
         self.setModel(rows)
         self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
@@ -82,6 +83,7 @@ class Table(QTableView, Generic[Row]):
     def set_letters(self, pixels: int, stretched: str = "") -> None:
         """Rows for letters of that height, a column by its key taking the room; 0: as usual."""
         across = self.horizontalHeader()
+        self._letters = pixels
         for at, column in enumerate(self.rows.columns):
             takes = column.key == stretched if pixels else column.stretch
             mode = QHeaderView.ResizeMode
@@ -173,6 +175,8 @@ class Table(QTableView, Generic[Row]):
         self._set_widths()
 
     def _set_widths(self) -> None:
+        if self._letters:  # a theme put on meanwhile changes nothing of them
+            return
         percent = theme_of(self).percent
         self.verticalHeader().setDefaultSectionSize(self._height * max(percent, 100) // 100)
         across = self.horizontalHeader()

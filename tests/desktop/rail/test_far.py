@@ -1,7 +1,7 @@
 """The rail in letters to be read at two metres: how high, what is shown, tag after tag, Esc."""
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QEvent, Qt
 from PySide6.QtGui import QFontMetricsF
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
@@ -50,7 +50,12 @@ def test_f11_makes_capitals_of_nine_millimetres_and_esc_takes_them_back(
     assert not rail.panel.rare.isVisible()
     assert rail.in_a_row.tag.line.hasFocus()
     qtbot.waitUntil(lambda: rail.table.horizontalScrollBar().maximum() == 0)
+    high = rail.table.rowHeight(0)
+    assert high > QFontMetricsF(rail.table.font()).height()
+    QApplication.sendEvent(rail.table, QEvent(QEvent.Type.FontChange))  # as a theme does
+    assert rail.table.rowHeight(0) == high
     qtbot.keyClick(rail, Key.Key_Escape)
+    assert rail.table.rowHeight(0) < high
     assert capital(rail, rail.table) == near
     assert rail.panel.rare.isVisible()
     assert rail.width() == 1366
