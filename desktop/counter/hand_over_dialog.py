@@ -318,7 +318,7 @@ class HandOverDialog(FormDialog):
                 self._frozen,
                 "state",
                 mark=lambda one: Mark.TIGHT if one.frozen.holds else Mark.PLAIN,
-                width=235,
+                width=265,
             ),
             Column(
                 "leaves",
