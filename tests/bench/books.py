@@ -174,7 +174,9 @@ def idle(bench: Bench) -> None:
     """Until nothing is being read and all is painted."""
     QApplication.processEvents()
     while bench.work.busy():
-        QApplication.processEvents(QEventLoop.ProcessEventsFlag.WaitForMoreEvents, 20)
+        waiting = QEventLoop()
+        bench.work.idle.connect(waiting.quit)
+        waiting.exec()
     QApplication.processEvents()
 
 
