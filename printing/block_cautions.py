@@ -30,7 +30,8 @@ def _cautions(sheet: LotSheet) -> Iterator[str]:
         yield words.say("block.condemned")
         return
     if thirty_months.backbone_kept_back(carcass.species, carcass.age):
-        yield words.say(f"papers.age_{carcass.age}")
+        there = "_custom" if carcass.regime == "custom" else ""  # no inspector stands there
+        yield words.say(f"papers.age_{carcass.age}{there}")
     if (sheet.carcass, sheet.side) == (0, 1):
         yield from _unsettled(sheet)
     for gone in carcass.gone:

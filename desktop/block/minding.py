@@ -30,9 +30,7 @@ def cautions(cutting: "Cutting", words: "Words") -> list[str]:
                 )
             )
             + " "
-            + QCoreApplication.translate(
-                "BlockCautions", "No backbone goes to the owner; the inspector decides."
-            )
+            + _backbone(custom=animal.regime == "custom")
         )
     said += [_lost(cutting, at, words) for at in range(len(cutting.losses))]
     said += [
@@ -50,6 +48,18 @@ def cautions(cutting: "Cutting", words: "Words") -> list[str]:
     ]
     found = said + _allergens(cutting, words) + _planned(cutting, words)
     return list(dict.fromkeys(found))
+
+
+def _backbone(*, custom: bool) -> str:
+    """Where it goes, and whom to ask: no inspector stands by custom-exempt work."""
+    if custom:
+        return QCoreApplication.translate(
+            "BlockCautions",
+            "No backbone goes to the owner; in doubt ask your state or FSIS contact.",
+        )
+    return QCoreApplication.translate(
+        "BlockCautions", "No backbone goes to the owner; the inspector decides."
+    )
 
 
 def _allergens(cutting: "Cutting", words: "Words") -> list[str]:

@@ -89,7 +89,8 @@ def conflict(x: Conflict, question: Question, catalogue: Catalogue, words: Words
         key = f"conflict.{x.kind}" if x.asked > x.most else "conflict.unexplained"
         return capital(words.say(key, 1, rivals="; ".join(rivals), **data))
     family = "conflict_short" if x.kind in _SUMMED else "conflict"
-    return capital(words.say(f"{family}.{x.kind}", 1, **data))
+    there = _whom_to_ask(question) if x.kind == "srm" else ""
+    return capital(words.say(f"{family}.{x.kind}{there}", 1, **data))
 
 
 def remedy(x: Remedy, question: Question, catalogue: Catalogue, words: Words) -> str:
@@ -138,7 +139,14 @@ def caution(x: Caution, question: Question, catalogue: Catalogue, words: Words) 
         data.update(asked=show(x.asked), expected=show(x.expected), most=show(x.most))
     elif code in ("trimmed", "batch_small", "added_from_inspected_stock"):
         data.update(asked=_pounds(x.asked), expected=_pounds(x.expected), most=_pounds(x.most))
+    elif code == "age_unknown":
+        code += _whom_to_ask(question)
     return capital(words.say(f"caution.{code}", 1, **data))
+
+
+def _whom_to_ask(question: Question) -> str:
+    """The ending of a sentence where no inspector stands: 9 CFR 310.22 is kept there too."""
+    return "_custom" if all(one.regime == "custom" for one in question.carcasses) else ""
 
 
 def _place(x: Conflict, question: Question, catalogue: Catalogue, words: Words) -> str:

@@ -1,11 +1,13 @@
 """Five hard lots on the block sheet: letters measured, nothing outside, every line whole."""
 
 from collections import Counter
+from dataclasses import replace
 
 import pytest
 
 from printing.page import SIZES, PaperName
 from printing.words import Words
+from shared.carcass.carcass import Age
 from shared.carcass.catalogue import Catalogue
 from shared.cutting.breaking import block_lines
 from tests.printing.hard_lots import HARD, LONG_NOTE, Hard
@@ -110,6 +112,22 @@ def test_what_could_hurt_stands_above_every_line(hard: dict[str, Hard]) -> None:
     sausage = _plain(pages_of(_sheet(hard["everything_ground"], "en"))[0])
     assert "CONTAINS mustard, milk" in sausage
     assert "old mill mustard" in sausage
+
+
+@pytest.mark.parametrize("age", ["30_and_over", "unknown"])
+def test_an_old_animal_is_told_by_its_regime(age: Age) -> None:
+    """9 CFR 310.22 is kept in custom-exempt work too, but no inspector stands there."""
+    planned = HARD["over_thirty_months"]().planned
+    for regime, inspector in (("inspected", True), ("custom", False)):
+        beasts = [replace(one, age=age, regime=regime) for one in planned.question.carcasses]
+        lot = replace(planned, question=replace(planned.question, carcasses=tuple(beasts)))
+        for tongue, ask, contact in (
+            ("en", "inspector", "ask your state or FSIS contact"),
+            ("es", "inspector", "pregunte a su contacto estatal o del FSIS"),
+        ):
+            told = _plain(" ".join(pages_of(_sheet(Hard(lot, {}), tongue))))
+            assert (ask in told) is inspector, (regime, tongue)
+            assert (contact in told) is not inspector, (regime, tongue)
 
 
 def test_every_page_of_a_side_carries_its_tag(hard: dict[str, Hard]) -> None:

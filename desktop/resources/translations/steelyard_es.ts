@@ -911,6 +911,10 @@
         <translation>{owner} cambió la orden después de la hoja {number}; pregunte primero en el mostrador.</translation>
     </message>
     <message>
+        <source>No backbone goes to the owner; in doubt ask your state or FSIS contact.</source>
+        <translation>Ningún espinazo va al dueño; en la duda, pregunte a su contacto estatal o del FSIS.</translation>
+    </message>
+    <message>
         <source>No longer stands: {what}</source>
         <translation>Ya no vale: {what}</translation>
     </message>
