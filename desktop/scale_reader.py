@@ -8,6 +8,7 @@ from collections import deque
 from collections.abc import Callable
 from dataclasses import dataclass
 from threading import Event, Thread
+from time import monotonic
 from typing import TYPE_CHECKING, Literal
 
 from PySide6.QtCore import QObject, Signal
@@ -30,6 +31,7 @@ log = logging.getLogger(__name__)
 Parity = Literal["N", "E", "O"]
 AGAIN_AFTER_S = 2.0
 LINE_WAITS_S = 0.5
+SAID_AGAIN_S = 0.1
 CLOSES_S = 0.03  # the window waits no longer; the thread lets go of the port by itself
 LONGEST_LINE = 200
 
@@ -70,9 +72,9 @@ class ScaleReader(QObject):
     """Listens to one scale until it is closed.
 
     Signals:
-        read: a ScaleReading, each as it comes.
+        read: a ScaleReading, each that differs from the one before, the same one now and then.
         steady: a Weight one may take; said once for each load on the scale.
-        heard: the line as it came, for the settings.
+        heard: the line as it came, for the settings; as often as `read`.
         lost: the scale doesn't answer: "no_port" (not there, or held by another program), "silent"
             (nothing comes) or "unread" (lines come that the pattern doesn't fit).
         back: it answers again.
@@ -101,6 +103,7 @@ class ScaleReader(QObject):
         self._fault = ""
         self._told: Weight | None = None
         self._port: SerialBase | None = None
+        self._said, self._said_at = "", 0.0
         self._last: deque[ScaleReading] = deque(maxlen=EQUAL_READINGS)
         self._thread = Thread(target=self._listen, name="scale", daemon=True)
 
@@ -143,7 +146,9 @@ class ScaleReader(QObject):
                 self._say_lost("silent")
                 continue
             text = raw.decode("latin-1").strip("\r\n")
-            self.heard.emit(text)
+            news = self._is_news(text)
+            if news:
+                self.heard.emit(text)
             found = read_line(text, self._pattern, self._unit)
             if isinstance(found, UnreadLine):
                 unread += 1
@@ -152,14 +157,26 @@ class ScaleReader(QObject):
                     self._say_lost("unread")
                 continue
             unread = 0
-            self._take(found)
+            self._take(found, news)
 
-    def _take(self, found: ScaleReading) -> None:
+    def _is_news(self, text: str) -> bool:
+        """Whether a line is said: another one, or the same one again after a while.
+
+        A scale says the same many times a second; a busy window must not fall behind it.
+        """
+        now = monotonic()
+        if text == self._said and now - self._said_at < SAID_AGAIN_S:
+            return False
+        self._said, self._said_at = text, now
+        return True
+
+    def _take(self, found: ScaleReading, news: bool) -> None:
         if self._fault:
             self._fault = ""
             self.back.emit()
         self._last.append(found)
-        self.read.emit(found)
+        if news:
+            self.read.emit(found)
         weight = found.weight
         if weight is None or weight.count <= 0 or self._is_another(weight):
             self._told = None

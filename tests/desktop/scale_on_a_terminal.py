@@ -2,6 +2,7 @@
 
 import os
 import tty
+from contextlib import suppress
 from threading import Event, Thread
 
 
@@ -12,6 +13,7 @@ class PlayedScale:
         self._own, self._other = os.openpty()
         tty.setraw(self._own)
         tty.setraw(self._other)
+        os.set_blocking(self._own, False)
         self.port = os.ttyname(self._other)
         self._form = form
         self._every = every_s
@@ -40,4 +42,6 @@ class PlayedScale:
     def _talk(self) -> None:
         while not self._stop.wait(self._every):
             if self._weight is not None:
-                os.write(self._own, self._form.format(weight=self._weight).encode("ascii"))
+                line = self._form.format(weight=self._weight).encode("ascii")
+                with suppress(BlockingIOError):  # nobody listens: the line is lost, as on a wire
+                    os.write(self._own, line)
