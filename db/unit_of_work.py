@@ -15,6 +15,7 @@ from db.repositories.books import Books
 from db.repositories.calendar import CalendarBook
 from db.repositories.calls import CallBook
 from db.repositories.cooler import CoolerBook
+from db.repositories.counted import CountedBook
 from db.repositories.customers import CustomerBook
 from db.repositories.findings import BlockBook
 from db.repositories.freezing import FreezingBook
@@ -112,6 +113,11 @@ class Work:
     def packages(self) -> PackageBook:
         """Packages made."""
         return PackageBook(self._desk)
+
+    @cached_property
+    def counted(self) -> CountedBook:
+        """Packages wrapped by count."""
+        return CountedBook(self._desk)
 
     @cached_property
     def rates(self) -> RateBook:

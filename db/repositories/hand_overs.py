@@ -3,10 +3,12 @@
 from collections.abc import Collection, Mapping
 
 from sqlalchemy import func, select
-from sqlalchemy.orm import aliased
+from sqlalchemy.orm import InstrumentedAttribute, aliased
 
 from db.desk import Desk
+from db.repositories.counted import CountedBook
 from db.tables.boxes import HandedPackages, HandOvers, PackagePlaces
+from db.tables.counted import HandedCounts
 from db.tables.packages import Packages
 from db.tables.people import Persons
 from shared.shop.hand_overs import Boxed, HandOver
@@ -57,15 +59,17 @@ class HandOverBook:
         reason: str = "",
         *,
         unfrozen: int = 0,
+        counted_ids: Collection[int] = (),
     ) -> HandOver | Refused:
-        """Those packages leave. Refused: "nothing", or "not_here" for one that isn't here.
+        """Those packages and counts leave. Refused: "nothing", "not_here" for one that isn't.
 
         So many of them aren't frozen; that is kept with the change.
         """
-        wanted = frozenset(package_ids)
-        if not wanted:
+        wanted, counted = frozenset(package_ids), frozenset(counted_ids)
+        if not (wanted or counted):
             return Refused("nothing")
-        if not wanted <= self.left(order_id):
+        counts = {one.id: one.packages for one in CountedBook(self._desk).left(order_id)}
+        if not (wanted <= self.left(order_id) and counted <= counts.keys()):
             return Refused("not_here")
         desk = self._desk
         new = desk.insert(
@@ -82,20 +86,20 @@ class HandOverBook:
             {"package_id": one, "hand_over_id": new} for one in sorted(wanted)
         ]
         desk.add_rows(HandedPackages, rows)
-        told = {"count": len(wanted), "unfrozen": unfrozen}
+        gone: list[dict[str, object]] = [
+            {"counted_id": one, "hand_over_id": new} for one in sorted(counted)
+        ]
+        desk.add_rows(HandedCounts, gone)
+        whole = len(wanted) + sum(counts[one] for one in counted)
+        told = {"count": whole, "unfrozen": unfrozen}
         desk.record("order", order_id, "packages_left", reason, **told)
         return next(one for one in self.of_order(order_id) if one.id == new)
 
     def of_order(self, order_id: int) -> tuple[HandOver, ...]:
         """Every pick-up of an order, first to last."""
         run = self._desk.connection.execute
-        packages: dict[int, set[int]] = {}
-        for hand_over, package in run(
-            select(HandedPackages.hand_over_id, HandedPackages.package_id)
-            .join(HandOvers, HandOvers.id == HandedPackages.hand_over_id)
-            .where(HandOvers.order_id == order_id)
-        ):
-            packages.setdefault(hand_over, set()).add(package)
+        packages = self._gone(order_id, HandedPackages.hand_over_id, HandedPackages.package_id)
+        counted = self._gone(order_id, HandedCounts.hand_over_id, HandedCounts.counted_id)
         rows = run(
             select(
                 HandOvers.id,
@@ -117,6 +121,22 @@ class HandOverBook:
                 packages=frozenset(packages.get(row[0], ())),
                 at=row[3],
                 person=row[4],
+                counted=frozenset(counted.get(row[0], ())),
             )
             for row in rows
         )
+
+    def _gone(
+        self,
+        order_id: int,
+        hand_over: InstrumentedAttribute[int],
+        what: InstrumentedAttribute[int],
+    ) -> dict[int, set[int]]:
+        found: dict[int, set[int]] = {}
+        for left, one in self._desk.connection.execute(
+            select(hand_over, what)
+            .join(HandOvers, HandOvers.id == hand_over)
+            .where(HandOvers.order_id == order_id)
+        ):
+            found.setdefault(left, set()).add(one)
+        return found

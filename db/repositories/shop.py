@@ -1,6 +1,6 @@
 """The shop's details, its own words, and what its planner is told."""
 
-from typing import cast
+from typing import TYPE_CHECKING, cast
 
 from sqlalchemy import bindparam, delete, select
 
@@ -10,6 +10,9 @@ from db.tables.usual import UsualRules
 from shared.cutting.order import Settings
 from shared.shop.details import HangingBasis, PaperSize, ShopDetails
 from shared.shop.problems import StaleEdit
+
+if TYPE_CHECKING:
+    from shared.shop.counted import Wrapped
 
 _KERFS = select(Shop.kerf_saw, Shop.kerf_slicer)
 _ALIKE = select(UsualRules.cut_alike)
@@ -49,6 +52,7 @@ class ShopBook:
             kerf_saw=row["kerf_saw"],
             kerf_slicer=row["kerf_slicer"],
             own_lengths=tuple((one[0], one[1], one[2]) for one in lengths),
+            wrapped=cast("Wrapped", row["wrapped"]),
             version=row["version"],
         )
 
@@ -60,6 +64,7 @@ class ShopBook:
             for name in (
                 "name", "address", "phone", "email", "language", "paper", "stock", "dpi",
                 "weight_unit", "hanging_basis", "fore_share", "kerf_saw", "kerf_slicer",
+                "wrapped",
             )
         }  # fmt: skip
         stale = desk.edit(Shop, "shop", 1, details.version, values)

@@ -31,7 +31,10 @@ class Shop(Row):
     """The shop's name and settings; one row."""
 
     __tablename__ = "shop"
-    __table_args__ = (CheckConstraint("id = 1", name="one_row"),)
+    __table_args__ = (
+        CheckConstraint("id = 1", name="one_row"),
+        CheckConstraint("wrapped IN ('weighed', 'counted')", name="wrapped"),
+    )
 
     id: Mapped[Id] = mapped_column(autoincrement=False)
     name: Mapped[str]
@@ -47,6 +50,7 @@ class Shop(Row):
     fore_share: Mapped[Fraction | None]
     kerf_saw: Mapped[int | None]
     kerf_slicer: Mapped[int | None]
+    wrapped: Mapped[str] = mapped_column(server_default="weighed")
     version: Mapped[int]
 
 

@@ -4,6 +4,8 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal
 
+from shared.shop.counted import Wrapped
+
 PaperSize = Literal["letter", "a4"]
 HangingBasis = Literal["hot", "hot_less_shrink", "chilled"]
 
@@ -14,6 +16,7 @@ class ShopDetails:
 
     `fore_share` None takes the species file's share; kerfs and own lengths (species, stretch,
     length) are in 1/203,200 in, None or absent keeps the species file's figure.
+    `wrapped` "counted": custom-exempt packages may be counted instead of weighed.
     """
 
     name: str = ""
@@ -30,4 +33,5 @@ class ShopDetails:
     kerf_saw: int | None = None
     kerf_slicer: int | None = None
     own_lengths: tuple[tuple[str, str, int], ...] = ()
+    wrapped: Wrapped = "weighed"
     version: int = 0

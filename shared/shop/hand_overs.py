@@ -14,7 +14,10 @@ class Boxed:
 
 @dataclass(frozen=True, slots=True)
 class HandOver:
-    """One pick-up of an order: who fetched it, which packages, and why it left if it was held."""
+    """One pick-up of an order: who fetched it, which packages, and why it left if it was held.
+
+    `packages` and `counted` are the ids of labelled packages and of counts.
+    """
 
     id: int
     order_id: int
@@ -23,3 +26,4 @@ class HandOver:
     packages: frozenset[int]
     at: datetime
     person: str
+    counted: frozenset[int] = frozenset()
