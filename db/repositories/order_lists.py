@@ -22,6 +22,7 @@ from db.columns import Cents
 from db.repositories.listing import tags_of_lot
 from db.repositories.text_index import customer_holds, tag_holds
 from db.tables.bills import Bills, Payments
+from db.tables.counted import Counted
 from db.tables.customers import Customers
 from db.tables.ledger import LedgerPostings
 from db.tables.lots import Animals, Lots, Shares
@@ -91,12 +92,13 @@ def _count_of(order_id: InstrumentedAttribute[int]) -> ColumnElement[int]:
 
 
 def _packages() -> ColumnElement[int]:
-    return (
-        select(func.count())
-        .where(Packages.order_id == Orders.id, Packages.void == "")
-        .correlate(Orders)
-        .scalar_subquery()
+    """Packages made, weighed and counted."""
+    weighed = select(func.count()).where(Packages.order_id == Orders.id, Packages.void == "")
+    counted = select(func.coalesce(func.sum(Counted.packages), 0)).where(
+        Counted.order_id == Orders.id, Counted.void == ""
     )
+    first, second = (one.correlate(Orders).scalar_subquery() for one in (weighed, counted))
+    return first + second
 
 
 SHOWN = (

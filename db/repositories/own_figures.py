@@ -2,9 +2,11 @@
 
 from collections.abc import Mapping, Sequence
 
-from sqlalchemy import Subquery, func, select
+from sqlalchemy import ColumnElement, Subquery, func, select
+from sqlalchemy.orm import InstrumentedAttribute, aliased
 
 from db.desk import Desk
+from db.tables.counted import Counted
 from db.tables.findings import BlockRules, ExpectedYields
 from db.tables.lots import Lots
 from db.tables.orders import Orders
@@ -12,6 +14,7 @@ from db.tables.packages import Packages
 from shared.cutting.own_figures import Made, OwnFigure, own_figures
 
 WRAPPED = ("ready", "handed_over")
+CountedFor = aliased(Orders)
 
 
 def made_by_line() -> Subquery:
@@ -21,6 +24,16 @@ def made_by_line() -> Subquery:
         .where(Packages.void == "", Packages.line > 0)
         .group_by(Packages.order_id, Packages.line)
         .subquery()
+    )
+
+
+def all_weighed(lot_id: InstrumentedAttribute[int], cut: ColumnElement[str]) -> ColumnElement[bool]:
+    """Whether no package of that cut of a lot was wrapped by count: such a cut says nothing."""
+    return ~(
+        select(Counted.id)
+        .join(CountedFor, CountedFor.id == Counted.order_id)
+        .where(CountedFor.lot_id == lot_id, Counted.cut == cut, Counted.void == "")
+        .exists()
     )
 
 
@@ -77,7 +90,11 @@ class YieldBook:
                 made,
                 (made.c.order_id == expected.c.order_id) & (made.c.line == expected.c.line),
             )
-            .where(Lots.species == species, Orders.state.in_(WRAPPED))
+            .where(
+                Lots.species == species,
+                Orders.state.in_(WRAPPED),
+                all_weighed(Lots.id, expected.c.cut),
+            )
             .group_by(Orders.lot_id, expected.c.cut)
             .order_by(func.max(expected.c.last))
         )

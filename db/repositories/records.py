@@ -9,6 +9,7 @@ from sqlalchemy.orm import InstrumentedAttribute
 
 from db.desk import Desk
 from db.tables.bills import Bills, Payments
+from db.tables.counted import Counted
 from db.tables.customers import Customers
 from db.tables.lots import Animals, Lots, Shares
 from db.tables.orders import Orders
@@ -72,6 +73,7 @@ def _selects(start: date, end: date) -> dict[str, Select[*tuple[Any, ...]]]:
         "weighings": _weighings(start, end),
         "losses": _losses(start, end),
         "packages": _packages(start, end),
+        "counted": _counted(start, end),
         "bills": _bills(start, end),
         "payments": _payments(start, end),
         "changes": _changes(start, end),
@@ -198,6 +200,24 @@ def _packages(start: date, end: date) -> Select[*tuple[Any, ...]]:
         .join(Persons, Persons.id == Packages.person_id)
         .where(_within(Packages.made_at, start, end))
         .order_by(Packages.id)
+    )
+
+
+def _counted(start: date, end: date) -> Select[*tuple[Any, ...]]:
+    return (
+        select(
+            Counted.made_at,
+            Orders.number,
+            Counted.owner,
+            Counted.product,
+            Counted.packages,
+            Counted.void,
+            Persons.name,
+        )
+        .join(Orders, Orders.id == Counted.order_id)
+        .join(Persons, Persons.id == Counted.person_id)
+        .where(_within(Counted.made_at, start, end))
+        .order_by(Counted.id)
     )
 
 

@@ -3,7 +3,7 @@
 from datetime import date, datetime, time, timedelta
 from typing import Any
 
-from sqlalchemy import Row, ScalarSelect, case, func, select
+from sqlalchemy import ColumnElement, Row, ScalarSelect, Subquery, case, func, select
 from sqlalchemy.orm import aliased
 
 from db.columns import Day, Nanograms, UtcDateTime
@@ -11,8 +11,9 @@ from db.desk import Desk
 from db.repositories.calendar import CalendarBook
 from db.repositories.cooler import hot_weight
 from db.repositories.order_lists import billed, paid
-from db.repositories.own_figures import WRAPPED, expected_by_line, made_by_line
+from db.repositories.own_figures import WRAPPED, all_weighed, expected_by_line, made_by_line
 from db.tables.boxes import HandedPackages
+from db.tables.counted import Counted, HandedCounts
 from db.tables.customers import Customers
 from db.tables.findings import BlockTicks
 from db.tables.lots import Animals, Lots, Shares
@@ -61,7 +62,8 @@ class ReportBook:
     def packed(self, start: date, end: date) -> tuple[LotPacked, ...]:
         """Lots booked for those days whose orders are all wrapped.
 
-        A carcass without a hot weight leaves its lot out: its cut-out would be false.
+        A carcass without a hot weight leaves its lot out: its cut-out would be false. So does a
+        package that was counted and not weighed.
         """
         animals = (
             select(Animals.lot_id, hot_weight().label("hot_ng"))
@@ -86,7 +88,7 @@ class ReportBook:
             .join(Lots, Lots.id == hung.c.lot_id)
             .join(OWN, OWN.id == Lots.producer_id)
             .outerjoin(JOINED, JOINED.id == OWN.joined_into)
-            .where(~unwrapped.exists())
+            .where(~unwrapped.exists(), ~_counted_of_lot())
         )
         return tuple(LotPacked(*row) for row in rows if row[4])
 
@@ -104,7 +106,11 @@ class ReportBook:
             .join(Orders, Orders.id == expected.c.order_id)
             .join(Lots, Lots.id == Orders.lot_id)
             .join(made, (made.c.order_id == Orders.id) & (made.c.line == expected.c.line))
-            .where(Lots.day.between(start, end), Orders.state.in_(WRAPPED))
+            .where(
+                Lots.day.between(start, end),
+                Orders.state.in_(WRAPPED),
+                all_weighed(Lots.id, expected.c.cut),
+            )
             .group_by(Lots.species, expected.c.cut)
             .order_by(Lots.species, expected.c.cut)
         )
@@ -125,9 +131,11 @@ class ReportBook:
 
     def sitting(self, today: date | None = None) -> tuple[Sitting, ...]:
         """Wrapped orders that aren't closed and are unpaid or not fetched, longest first."""
-        since = func.max(Packages.made_at)
+        counted = _counted_here()
+        since = func.max(func.coalesce(Packages.made_at, counted.c.since))
         here = case((HandedPackages.package_id.is_(None), 1), else_=0)
         left = func.coalesce(func.sum(case((Packages.id.is_not(None), here), else_=0)), 0)
+        left += func.coalesce(func.max(counted.c.left), 0)
         due = billed() - paid()
         rows = self._desk.connection.execute(
             select(
@@ -147,6 +155,7 @@ class ReportBook:
             .outerjoin(Packages, (Packages.order_id == Orders.id) & (Packages.void == ""))
             .outerjoin(HandedPackages, HandedPackages.package_id == Packages.id)
             .where(Orders.closed_at.is_(None), Orders.state.in_(WRAPPED))
+            .outerjoin(counted, counted.c.order_id == Orders.id)
             .group_by(Orders.id, Lots.species, OWN.id, JOINED.id)
             .having((left > 0) | (due > 0))
             .order_by(since, Orders.number)
@@ -179,6 +188,33 @@ def _packed_of_lot() -> ScalarSelect[int]:
         .where(Orders.lot_id == Lots.id, Packages.void == "")
         .correlate(Lots)
         .scalar_subquery()
+    )
+
+
+def _counted_of_lot() -> ColumnElement[bool]:
+    """Whether something of the lot at hand was wrapped by count."""
+    return (
+        select(Counted.id)
+        .join(Orders, Orders.id == Counted.order_id)
+        .where(Orders.lot_id == Lots.id, Counted.void == "")
+        .correlate(Lots)
+        .exists()
+    )
+
+
+def _counted_here() -> Subquery:
+    """Packages wrapped by count, by order: when the last were, and how many are still here."""
+    here = case((HandedCounts.counted_id.is_(None), Counted.packages), else_=0)
+    return (
+        select(
+            Counted.order_id,
+            func.max(Counted.made_at, type_=UtcDateTime()).label("since"),
+            func.sum(here).label("left"),
+        )
+        .outerjoin(HandedCounts, HandedCounts.counted_id == Counted.id)
+        .where(Counted.void == "")
+        .group_by(Counted.order_id)
+        .subquery()
     )
 
 

@@ -7,6 +7,7 @@ from sqlalchemy.sql.elements import ColumnElement
 
 from db.desk import Desk
 from db.repositories.bills import BillBook
+from db.repositories.counted import CountedBook
 from db.repositories.losses import losses_of
 from db.repositories.lots import LotBook
 from db.repositories.orders import OrderBook
@@ -93,6 +94,7 @@ class TraceBook:
             losses=losses_of(desk.connection, animals),
             sheets=SheetBook(desk).of_lot(lot_id),
             packages=PackageBook(desk).of_lot(lot_id),
+            counted=CountedBook(desk).of_lot(lot_id),
             bills=BillBook(desk).of_lot(lot_id),
             payments=PaymentBook(desk).of_lot(lot_id),
             changes=ChangeBook(desk).of_all(

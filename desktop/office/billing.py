@@ -189,6 +189,7 @@ def _billed(work: "Work", lot: "Lot", shop: "ShopDetails") -> BilledLot | Billin
         known,
         by_share,
         packages=work.packages.of_lot(lot.id),
+        counted=work.counted.of_lot(lot.id),
         complete=[one.share for one in work.orders.of_lot(lot.id) if one.state in COMPLETE],
         fore_share=shop.fore_share,
     )

@@ -18,6 +18,7 @@ from shared.carcass.carcass import Carcass, Holding
 from shared.carcass.catalogue import Catalogue
 from shared.cutting.forecast import Forecast
 from shared.cutting.order import Question
+from shared.shop.counted import CountedPackages
 from shared.shop.packages import PackageMade
 
 
@@ -101,6 +102,7 @@ def billed_lot(
     cards: Mapping[int, RateCard],
     *,
     packages: Sequence[PackageMade] = (),
+    counted: Sequence[CountedPackages] = (),
     complete: Collection[int] = (),
     complete_lines: Collection[int] = (),
     into: Mapping[int, Fraction] | None = None,
@@ -126,7 +128,10 @@ def billed_lot(
         if forecast is None:
             own = [one for one in packages if one.share == share.number]
             finished = share.number in complete
-            made = made_lines(choices, catalogue, own, complete=finished, into=into)
+            counts = [one for one in counted if one.share == share.number]
+            made = made_lines(
+                choices, catalogue, own, complete=finished, into=into, counted=counts
+            )
             made = tuple(
                 replace(one, complete=one.complete or one.line in complete_lines) for one in made
             )

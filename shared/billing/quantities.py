@@ -3,6 +3,7 @@
 Pounds are exact `Fraction`s, from the weights as weighed.
 """
 
+from collections import Counter
 from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
@@ -14,6 +15,7 @@ from shared.carcass.catalogue import Catalogue, Quarter
 from shared.carcass.weights import side_weights
 from shared.cutting.forecast import SPREAD, Forecast
 from shared.cutting.order import Choice
+from shared.shop.counted import CountedPackages
 from shared.shop.holdings import animal_fraction
 from shared.shop.lots import LotShare
 from shared.shop.packages import PackageMade
@@ -82,7 +84,8 @@ class MadeLine:
     """What one order line has come to: packages, pounds finished, pounds that went in.
 
     `complete` says that nothing more of it is to come; until then a charge on it waits. `into`
-    None was not weighed in. `estimated` figures come from the forecast.
+    None was not weighed in. `estimated` figures come from the forecast. `counted` of the
+    packages were wrapped by count: what is finished isn't known while there are any.
     """
 
     line: int
@@ -94,6 +97,7 @@ class MadeLine:
     into: Fraction | None
     complete: bool
     estimated: bool = False
+    counted: int = 0
 
 
 def head_fraction(holdings: Sequence[Holding], carcass: int) -> Fraction:
@@ -163,8 +167,9 @@ def made_lines(
     *,
     complete: bool,
     into: Mapping[int, Fraction] | None = None,
+    counted: Iterable[CountedPackages] = (),
 ) -> tuple[MadeLine, ...]:
-    """What was made of each line of one order, void packages left out.
+    """What was made of each line of one order, weighed and counted, void packages left out.
 
     Packages that stand on no line come at the end, one row for each cut and its finishes.
     `into` gives by line the pounds that were weighed in.
@@ -178,16 +183,23 @@ def made_lines(
         if not package.void:
             key = package.line, package.cut, finishes.get(package.line, package.finishes)
             rows.setdefault(key, []).append(package)
+    counts: Counter[tuple[int, str, tuple[str, ...]]] = Counter()
+    for count in counted:
+        if not count.void:
+            key = count.line, count.cut, finishes.get(count.line, count.finishes)
+            rows.setdefault(key, [])
+            counts[key] += count.packages
     return tuple(
         MadeLine(
             line=line,
             cut=cut,
             kind=catalogue.cuts[cut].kind if cut in catalogue.cuts else "",
             finishes=done,
-            packages=len(made),
+            packages=len(made) + counts[line, cut, done],
             finished=sum((one.net.pounds for one in made), Fraction(0)),
             into=weighed_in.get(line),
             complete=complete,
+            counted=counts[line, cut, done],
         )
         for (line, cut, done), made in rows.items()
     )

@@ -23,7 +23,7 @@ from shared.billing.rates import HANGING, MADE, Charge
 from shared.shop.holdings import check_shares, whole
 from shared.shop.lots import LotShare
 
-WaitsFor = Literal["", "hot", "chilled", "packages", "pounds_in"]
+WaitsFor = Literal["", "hot", "chilled", "packages", "pounds_in", "not_weighed"]
 PRODUCER = 0
 """The share number that stands for the producer in divisions and bills."""
 
@@ -222,6 +222,8 @@ def _made_stake(lot: BilledLot, charge: Charge, share: BilledShare) -> Stake | N
     if charge.basis == "per_package":
         count = Fraction(sum(line.packages for line in lines))
         return Stake(share.number, count, heads, estimated=estimated)
+    if any(line.counted for line in lines):
+        return Stake(share.number, None, heads, "not_weighed")
     finished = sum((line.finished for line in lines), Fraction(0))
     return Stake(share.number, finished, heads, estimated=estimated)
 

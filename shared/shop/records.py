@@ -80,6 +80,7 @@ TABLES: tuple[RecordTable, ...] = (
             "person",
         ),
     ),
+    RecordTable("counted", ("at", "order", "owner", "product", "packages", "void", "person")),
     RecordTable(
         "bills", ("at", "kind", "number", "lot", "customer", "dollars", "reason", "person")
     ),

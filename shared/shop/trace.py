@@ -8,6 +8,7 @@ from typing import Literal
 
 from shared.money import money_text
 from shared.shop.animals import Loss, Weighing
+from shared.shop.counted import CountedPackages
 from shared.shop.lists import Change
 from shared.shop.lots import Lot
 from shared.shop.money import IssuedBill, Payment
@@ -59,6 +60,7 @@ class Trace:
     losses: tuple[Loss, ...]
     sheets: tuple[Sheet, ...]
     packages: tuple[PackageMade, ...]
+    counted: tuple[CountedPackages, ...]
     bills: tuple[IssuedBill, ...]
     payments: tuple[Payment, ...]
     changes: tuple[Change, ...]
@@ -72,6 +74,7 @@ def events(trace: Trace, animal_id: int | None = None) -> tuple[TraceEvent, ...]
         *_losses(trace.losses),
         *_sheets(trace),
         *_packages(trace.packages),
+        *_counted(trace.counted),
         *_bills(trace),
         *_payments(trace),
     ]
@@ -175,6 +178,16 @@ def _packages(packages: Sequence[PackageMade]) -> Iterator[TraceEvent]:
                 one.void,
                 data,
             )
+
+
+def _counted(counted: Sequence[CountedPackages]) -> Iterator[TraceEvent]:
+    """Each count when it was made, and when it was made void."""
+    for one in counted:
+        data = {"count": str(one.packages), "product": one.product}
+        about = ("order", one.order_id)
+        yield TraceEvent(one.made_at, *about, "counted", one.person, one.station, "", data)
+        if one.void and one.voided_at is not None:
+            yield TraceEvent(one.voided_at, *about, "count_void", one.voided_by, "", one.void, data)
 
 
 def _bills(trace: Trace) -> Iterator[TraceEvent]:

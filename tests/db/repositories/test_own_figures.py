@@ -6,8 +6,10 @@ from fractions import Fraction
 
 from db.unit_of_work import Work
 from shared.cutting.order import Amount, Choice, Package
+from shared.shop.counted import CountedPackages, NewCount
 from shared.units import NG_PER_LB, Weight
 from tests.db import examples
+from tests.db.repositories.test_counted import by_count
 
 BACON = Choice(0, 0, "bacon", Amount("all"), package=Package(weight=Weight(1, "lb")))
 
@@ -69,3 +71,17 @@ def test_what_scales_round_away_is_not_told_as_a_difference(work: Work) -> None:
     assert not figure.matters
     work.block.save_rules(replace(work.block.rules(), own_figures=True))
     assert work.yields.used("pork") == {}
+
+
+def test_a_cut_wrapped_by_count_says_nothing(work: Work) -> None:
+    """11 lb weighed and 3 packages counted of one line: the made weight isn't known."""
+    by_count(work)
+    wrapped(work, 1, "11", 10)
+    order = work.orders.of_lot(1)[0]
+    line = order.choices[0]
+    assert work.yields.made("pork")
+    count = work.counted.add(NewCount(order.id, line.line, line.cut, "Bacon", 3))
+    assert isinstance(count, CountedPackages)
+    assert work.yields.made("pork") == ()
+    work.counted.void(count.id, "they were weighed")
+    assert len(work.yields.made("pork")) == 1

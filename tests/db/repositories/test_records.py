@@ -3,8 +3,10 @@
 from datetime import date, timedelta
 
 from db.unit_of_work import Work
+from shared.shop.counted import NewCount
 from shared.shop.records import TABLES, RecordTable
 from tests.db.examples import KILL_DAY, arrived, line, lot_of_halves, order_of, package, weighed
+from tests.db.repositories.test_counted import by_count
 from tests.store_fixture import MORNING
 
 TODAY = MORNING.date()
@@ -53,4 +55,14 @@ def test_every_table_has_a_text_for_each_column(work: Work) -> None:
     made(work)
     tables: dict[str, RecordTable] = {one.name: one for one in TABLES}
     filled = [name for name in tables if read(work, name, date(2020, 1, 1), date(2030, 1, 1))]
-    assert filled == [name for name in tables if name not in ("losses", "bills")]
+    assert filled == [name for name in tables if name not in ("losses", "counted", "bills")]
+
+
+def test_what_was_wrapped_by_count_is_a_table_of_its_own(work: Work) -> None:
+    by_count(work)
+    made(work)
+    order = work.orders.of_lot(1)[0]
+    choice = order.choices[0]
+    work.counted.add(NewCount(order.id, choice.line, choice.cut, "Whole ham", 12))
+    [row] = read(work, "counted")
+    assert (row["product"], row["packages"], row["void"]) == ("Whole ham", "12", "")

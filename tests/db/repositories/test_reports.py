@@ -6,9 +6,11 @@ import pytest
 
 from db.problems import ReadStopped
 from db.store import Store
+from shared.shop.counted import CountedPackages, NewCount
 from shared.shop.people import SignedOn
 from shared.shop.reports import Killed, LotPacked
 from shared.units import Weight
+from tests.db.repositories.test_counted import by_count
 from tests.desktop.office.ready_orders import handed_over
 from tests.store_fixture import Clock
 
@@ -70,6 +72,25 @@ def test_what_is_wrapped_and_not_paid_or_fetched_sits(store: Store, signed: Sign
         later = work.reports.sitting(work.now.date() + timedelta(days=9))
     assert order.id not in left
     assert [one.days for one in later] == [9]
+
+
+def test_counted_packages_are_here_and_leave_a_lot_out_of_the_cut_out(
+    store: Store, signed: SignedOn
+) -> None:
+    order = handed_over(store, signed)
+    with store.work(signed.person, signed.station) as work:
+        by_count(work)
+        line = order.choices[0]
+        made = work.counted.add(NewCount(order.id, line.line, line.cut, "Ham", 12))
+        assert isinstance(made, CountedPackages)
+        assert work.reports.packed(FIRST, LAST) == ()
+        here = {one.order_id: one.packages_left for one in work.reports.sitting()}
+        assert here[order.id] == 15
+        (row,) = [one for one in work.orders.list() if one.id == order.id]
+        assert row.packages == 15
+        work.hand_overs.give(order.id, [], counted_ids=[made.id])
+        here = {one.order_id: one.packages_left for one in work.reports.sitting()}
+        assert here[order.id] == 3
 
 
 def test_a_carcass_at_the_block_takes_from_its_first_to_its_last_tick(

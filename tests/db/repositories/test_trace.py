@@ -5,9 +5,11 @@ from sqlalchemy import event as sql_event
 from db.unit_of_work import Work
 from shared.carcass.carcass import Gone
 from shared.shop.animals import Loss
+from shared.shop.counted import CountedPackages, NewCount
 from shared.shop.trace import Trace, events
 from shared.units import Weight
 from tests.db.examples import arrived, line, lot_of_halves, moved, order_of, package, weighed
+from tests.db.repositories.test_counted import by_count
 
 
 def full(work: Work) -> Trace:
@@ -64,6 +66,22 @@ def test_events_tell_it_from_booking_to_package(work: Work) -> None:
     assert "weighed" not in what
     packed = next(one for one in told if one.what == "packed")
     assert packed.data == {"count": "1", "pounds": "16.25\u00a0lb", "first": "1", "last": "2"}
+
+
+def test_a_count_is_told_and_that_it_was_made_void(work: Work) -> None:
+    trace = full(work)
+    by_count(work)
+    order = trace.orders[0]
+    choice = order.choices[0]
+    made = work.counted.add(NewCount(order.id, choice.line, choice.cut, "Whole ham", 12))
+    assert isinstance(made, CountedPackages)
+    work.counted.void(made.id, "ten of them")
+    again = work.trace.of_lot(trace.lot.id)
+    assert again is not None
+    told = {one.what: (one.reason, one.data) for one in events(again)}
+    data = {"count": "12", "product": "Whole ham"}
+    assert told["counted"] == ("", data)
+    assert told["count_void"] == ("ten of them", data)
 
 
 def test_a_corrected_weight_is_told_with_its_reason(work: Work) -> None:

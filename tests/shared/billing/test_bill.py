@@ -93,6 +93,18 @@ def test_packages_are_counted() -> None:
     assert (bill.lines[0].quantity, bill.lines[0].unit, bill.total_cents) == (11, "package", 385)
 
 
+def test_packages_wrapped_by_count_are_charged_by_the_package_and_wait_by_the_pound() -> None:
+    wrap = Charge("package", "per_package", Fraction(35))
+    smoke = Charge("smoke", "per_lb_finished", Fraction(105))
+    made = [(replace(smoked("8", packages=11), counted=4),)]
+    bill = good(make_bill(lot_of(hung("1", "1"), (WHOLE,), wrap, smoke, made=made), 1))
+    assert [(line.kind, line.quantity, line.waits_for) for line in bill.lines] == [
+        ("charge", 11, ""),
+        ("waiting", None, "not_weighed"),
+    ]
+    assert bill.total_cents == 385
+
+
 def test_a_charge_falls_to_the_producer_or_the_owner() -> None:
     """The farmer pays the kill, the families the rest; his bill has all of it once."""
     kill = replace(KILL, rate=Fraction(10_001), falls_to="producer")

@@ -18,6 +18,7 @@ from shared.billing.quantities import (
 from shared.carcass.anatomy import catalogue
 from shared.carcass.carcass import Carcass, Holding, SideWeights
 from shared.cutting.order import Amount, Choice
+from shared.shop.counted import CountedPackages
 from shared.shop.packages import PackageMade
 from shared.units import Weight
 from tests.shared.billing.lots import FORE, HALVES, QUARTERS, SPLIT_QUARTERS, WHOLE, hung, pounds
@@ -129,3 +130,17 @@ def test_what_was_made_leaves_void_packages_out_and_keeps_strays() -> None:
     assert (ordered.kind, ordered.finishes, ordered.packages) == ("roast", ("smoked",), 2)
     assert (ordered.finished, ordered.into) == (Fraction("5.75"), 6)
     assert (stray.line, stray.kind, stray.finished, stray.into) == (0, "", Fraction("1.5"), None)
+
+
+def test_counted_packages_are_added_to_their_line_and_void_ones_are_not() -> None:
+    pork = catalogue("pork")
+    cut = next(one for one in pork.cuts.values() if one.kind == "roast")
+    choice = Choice(1, 1, cut.code, Amount("pieces", 2), finishes=("smoked",))
+    at = datetime(2024, 4, 20, tzinfo=UTC)
+    twelve = CountedPackages(
+        1, 1, 1, 1, 1, cut.code, "Roast", "Owner", 12, ("smoked",), at, "Test", "Bench"
+    )
+    counted = [twelve, replace(twelve, id=2, packages=30, void="miscounted")]
+    packages = [package(1, cut.code, "3.25")]
+    (made,) = made_lines([choice], pork, packages, complete=True, counted=counted)
+    assert (made.packages, made.counted, made.finished) == (13, 12, Fraction("3.25"))
