@@ -128,10 +128,8 @@ def billed_lot(
         if forecast is None:
             own = [one for one in packages if one.share == share.number]
             finished = share.number in complete
-            counts = [one for one in counted if one.share == share.number]
-            made = made_lines(
-                choices, catalogue, own, complete=finished, into=into, counted=counts
-            )
+            tally = [one for one in counted if one.share == share.number]
+            made = made_lines(choices, catalogue, own, complete=finished, into=into, counted=tally)
             made = tuple(
                 replace(one, complete=one.complete or one.line in complete_lines) for one in made
             )
