@@ -17,6 +17,7 @@ from db.repositories.calls import CallBook
 from db.repositories.cooler import CoolerBook
 from db.repositories.counted import CountedBook
 from db.repositories.customers import CustomerBook
+from db.repositories.extras import ExtrasBook
 from db.repositories.findings import BlockBook
 from db.repositories.freezing import FreezingBook
 from db.repositories.hand_overs import HandOverBook
@@ -128,6 +129,11 @@ class Work:
     def bills(self) -> BillBook:
         """Issued bills and credit notes."""
         return BillBook(self._desk)
+
+    @cached_property
+    def extras(self) -> ExtrasBook:
+        """What is also on orders' next bills."""
+        return ExtrasBook(self._desk)
 
     @cached_property
     def payments(self) -> PaymentBook:

@@ -246,6 +246,16 @@ class BillBook:
             if total == 0 or back.get(bill, 0) < total
         )
 
+    def standing_bills(self, lot_id: int) -> frozenset[int]:
+        """Ids of the bills of a lot that aren't credited whole."""
+        back = self._credits_of_lot(lot_id)
+        return frozenset(
+            one.id
+            for one in self.of_lot(lot_id)
+            if one.credits is None
+            and (one.total_cents == 0 or back.get(one.id, 0) < one.total_cents)
+        )
+
     def _credits_of_lot(self, lot_id: int) -> dict[int, int]:
         """Cents credited, by bill."""
         rows = self._desk.connection.execute(

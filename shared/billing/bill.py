@@ -261,7 +261,7 @@ def _line(lot: BilledLot, part: Portion) -> BillLine:
 
 def _credit_line(place: int, credit: Credit) -> BillLine:
     return BillLine(
-        key=f"credit:{place + 1}",
+        key=f"credit:{credit.number or place + 1}",
         code="credit",
         name="",
         kind="credit",

@@ -39,11 +39,13 @@ class Portion:
     by_table: bool = False
     estimated: bool = False
     fresh_cents: int | None = None
+    rounds: int = 0
 
     @property
     def key(self) -> str:
-        """How the division is kept: "kill:1"."""
-        return f"{self.charge.code}:{self.animal}"
+        """How the division is kept: "kill:1"; on a second bill of it "storage:0:2"."""
+        again = f":{self.rounds + 1}" if self.rounds else ""
+        return f"{self.charge.code}:{self.animal}{again}"
 
 
 def divide(lot: BilledLot) -> tuple[Division, ...] | BillingProblem:
@@ -150,13 +152,16 @@ def _parts(one: ChargeSet) -> list[Portion]:
     if not quantity:
         return [Portion(charge, one.animal, stake.share, Fraction(0), 0) for stake in stakes]
     scale = sum((stake.heads for stake in stakes), Fraction(0)) if _divided(charge) else Fraction(1)
-    exact = exact_amount(charge, quantity, scale)
+    before = max(stake.before for stake in stakes)
+    exact = exact_amount(charge, quantity + before, scale)
     least = Fraction(0) if charge.per_share_minimum else charge.minimum * scale
     amount = round_half_up(max(exact, least))
+    if before:
+        amount -= round_half_up(max(exact_amount(charge, before, scale), least))
     cents = list(split_cents(amount, quantities))
-    floor = charge.minimum if charge.per_share_minimum else 0
+    floor = charge.minimum if charge.per_share_minimum and not before else 0
     rules: list[Rule] = [
-        _rule(one, exact < least or part < floor, quantity, scale) for part in cents
+        _rule(one, exact < least or part < floor, quantity + before, scale) for part in cents
     ]
     paid = [max(part, floor) if own else part for part, own in zip(cents, quantities, strict=True)]
     sign = -1 if charge.credit else 1
@@ -173,6 +178,7 @@ def _parts(one: ChargeSet) -> list[Portion]:
             whole_cents=sign * sum(paid) if several else None,
             by_table=stake.by_table,
             estimated=stake.estimated,
+            rounds=max(stake.rounds for stake in stakes),
         )
         for stake, own, part, rule in zip(stakes, quantities, paid, rules, strict=True)
     ]

@@ -24,18 +24,29 @@ from shared.shop.packages import PackageMade
 
 @dataclass(frozen=True, slots=True)
 class Asked:
-    """What an order asks for beside the cutting: so many days, miles, or once (delivery)."""
+    """What an order asks for beside the cutting: so many days, miles, or once (delivery).
+
+    On a later bill of the order `rounds` bills have it already, and `before` of it was billed
+    that the card's steps count along: storage of 8 days, then of 5 more, costs what 13 cost less
+    what 8 did.
+    """
 
     code: str
     quantity: Fraction = Fraction(1)
+    before: Fraction = Fraction(0)
+    rounds: int = 0
 
 
 @dataclass(frozen=True, slots=True)
 class Credit:
-    """Cents taken off a bill before it is issued, with the reason the paper gives."""
+    """Cents taken off a bill before it is issued, with the reason the paper gives.
+
+    `number` counts on after those on earlier bills; 0: by its place among the bill's.
+    """
 
     reason: str
     cents: int
+    number: int = 0
 
 
 @dataclass(frozen=True, slots=True)

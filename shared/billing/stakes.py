@@ -32,7 +32,8 @@ PRODUCER = 0
 class Stake:
     """One share's quantity of a charge; None waits for what `waits_for` says.
 
-    `heads` is what the share has of the animals concerned, by head.
+    `heads` is what the share has of the animals concerned, by head. `before` and `rounds` are of
+    what is asked for again (`Asked`).
     """
 
     share: int
@@ -41,6 +42,8 @@ class Stake:
     waits_for: WaitsFor = ""
     by_table: bool = False
     estimated: bool = False
+    before: Fraction = Fraction(0)
+    rounds: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -230,11 +233,14 @@ def _made_stake(lot: BilledLot, charge: Charge, share: BilledShare) -> Stake | N
 
 def _order_stake(charge: Charge, share: BilledShare) -> list[Stake]:
     """Days, miles and flat charges: what was asked for, else once for a flat one."""
-    asked = [one.quantity for one in share.asked if one.code == charge.code]
+    asked = [one for one in share.asked if one.code == charge.code]
     if not _lets_in(charge, share):
         return []
     if asked:
-        return [Stake(share.number, sum(asked, Fraction(0)), Fraction(1))]
+        much = sum((one.quantity for one in asked), Fraction(0))
+        before = max(one.before for one in asked)
+        rounds = max(one.rounds for one in asked)
+        return [Stake(share.number, much, Fraction(1), before=before, rounds=rounds)]
     if charge.asked or charge.basis != "flat":
         return []
     return [Stake(share.number, Fraction(1), Fraction(1))]
