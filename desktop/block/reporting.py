@@ -7,7 +7,6 @@ from desktop.block.measuring import measured, place_name
 from desktop.rail.fallen import Fallen, fallen
 from shared.carcass.carcass import Gone
 from shared.cutting.plan import plan
-from shared.cutting.remedy import remedies
 from shared.shop.findings import Finding
 from shared.shop.news import LostLine, News
 
@@ -16,11 +15,8 @@ if TYPE_CHECKING:
     from desktop.bench import Bench
     from desktop.block.cutting import Cutting
     from printing.words import Words
-    from shared.cutting.answer import Answer
     from shared.cutting.order import Question
     from shared.shop.problems import Refused
-
-MOST_CONFLICTS = 6
 
 
 def report(bench: "Bench", cutting: "Cutting", found: Finding) -> "tuple[Fallen, ...] | Refused":
@@ -44,7 +40,7 @@ def report(bench: "Bench", cutting: "Cutting", found: Finding) -> "tuple[Fallen,
         answer = plan(after, cutting.catalogue)
         part = found.what if found.kind == "lost" else ""
         touched = fallen(after, cutting.answer, answer, part)
-        _tell(work, bench.words, cutting, found, (after, answer, touched))
+        _tell(work, bench.words, cutting, found, (after, touched))
         work.commit()
     return touched
 
@@ -108,12 +104,11 @@ def _tell(
     words: "Words",
     cutting: "Cutting",
     found: Finding,
-    planned: "tuple[Question, Answer, tuple[Fallen, ...]]",
+    planned: "tuple[Question, tuple[Fallen, ...]]",
 ) -> None:
     """Every owner who loses something of it, and the owner of a line cut otherwise."""
-    after, answer, touched = planned
+    after, touched = planned
     shares = {one.line: one.share for one in after.choices}
-    ways = _ways_out(after, answer, cutting, words, {one.line for one in touched})
     kind = "part_gone" if found.kind == "lost" else "block"
     for order in work.orders.of_lot(cutting.lot.id):
         mine = [one for one in touched if shares[one.line] == order.share]
@@ -130,7 +125,6 @@ def _tell(
                 found.what if kind == "part_gone" else "",
                 reason_words(found, cutting, words),
                 tuple(LostLine(one.line, one.cut, one.how) for one in mine),
-                tuple(text for one in mine for text in ways.get(one.line, ())),
             )
         )
 
@@ -149,21 +143,3 @@ def reason_words(found: Finding, cutting: "Cutting", words: "Words") -> str:
     what = words.name(species, f"cut.{found.what}", 2)
     key = "block.cut_at" if length else "block.cut_otherwise"
     return words.say(key, what=what, length=length, side=found.side, reason=found.reason)
-
-
-def _ways_out(
-    question: "Question", answer: "Answer", cutting: "Cutting", words: "Words", lines: set[int]
-) -> dict[int, tuple[str, ...]]:
-    """By line that falls, its remedies in words: each was planned before it is offered."""
-    from printing.words import sentences  # read only when something falls
-
-    if not any(lines & set(one.lines) for one in answer.conflicts[:MOST_CONFLICTS]):
-        return {}
-    found: dict[int, tuple[str, ...]] = {}
-    offered = remedies(question, answer, cutting.catalogue)
-    for conflict, ways in zip(answer.conflicts, offered, strict=True):
-        for line in lines & set(conflict.lines):
-            found[line] = tuple(
-                sentences.remedy(one, question, cutting.catalogue, words) for one in ways
-            )
-    return found

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QWidget
 
 from desktop.counter.news_words import news_words
 from desktop.counter.to_agree import to_agree
+from desktop.counter.ways_out import Ways, wanted, ways_out, ways_words
 from desktop.fields import ChoiceField, FormDialog, TextField
 from desktop.fields.dates import date_text
 from desktop.look.space import ROW_DESK
@@ -19,6 +20,7 @@ if TYPE_CHECKING:
     from datetime import date
 
     from desktop.bench import Bench
+    from shared.shop.news import News
 
 Row = ToRing | PlaceFree
 
@@ -39,6 +41,8 @@ class CallsDialog(FormDialog):
         self.setMinimumWidth(1180)
         self._bench = bench
         self._agree: dict[int, tuple[str, ...]] = {}
+        self._ways: dict[int, Ways | None] = {}
+        self._asked: set[int] = set()
         self.outcome: ChoiceField[Outcome] = ChoiceField(self, required=True)
         self.note = TextField(self)
         self.grid.add(self.outcome)
@@ -72,6 +76,7 @@ class CallsDialog(FormDialog):
         if rows:
             self.table.choose(at)
         self.main.setEnabled(bool(rows))
+        self._plan_ways([one for one in rows if isinstance(one, ToRing)])
         self._tell_lost(self.table.chosen())
 
     def retranslate(self) -> None:
@@ -89,6 +94,7 @@ class CallsDialog(FormDialog):
         self.outcome.set_value("message")
         self.note.set_label(self.tr("&Note"))
         self.table.set_name(self.tr("Owners to ring"))
+        self._tell_lost(self.table.chosen())
 
     def attempt(self) -> str:
         """Log the call and stay: the next owner is a key away."""
@@ -123,14 +129,40 @@ class CallsDialog(FormDialog):
         if found:
             self.read()
 
+    def _plan_ways(self, rows: list[ToRing]) -> None:
+        """Have planned what would work for who lost something, as the orders are now."""
+        lots = wanted(rows)
+        asked = {one.id for news in lots.values() for one in news}
+        if asked <= self._asked:
+            return
+        self._asked = asked
+        self._bench.work.run(
+            ways_out,
+            self._bench.store,
+            lots,
+            then=self._ways_found,
+            key="counter.ways_out",
+            owner=self,
+        )
+
+    def _ways_found(self, found: dict[int, Ways | None]) -> None:
+        self._ways = found
+        self._tell_lost(self.table.chosen())
+
     def _tell_lost(self, row: "Row | None") -> None:
         """Below the list: what the chosen owner loses or must agree on, and what would work."""
         said: list[str] = []
         if isinstance(row, ToRing):
-            said += [news_words(one, self._bench.words) for one in row.news]
+            said += [self._news(one) for one in row.news]
             said += self._agree.get(row.order.id, ())
         self.lost.setText("\n".join(said))
         self.lost.setVisible(bool(said))
+
+    def _news(self, one: "News") -> str:
+        words, found = self._bench.words, self._ways.get(one.id)
+        ways = ways_words(found, words) if found else ()
+        waits = one.id in self._asked and one.id not in self._ways
+        return news_words(one, words, ways, planning=waits)
 
     def _open(self, row: "Row") -> None:
         self.accept()

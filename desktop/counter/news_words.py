@@ -5,12 +5,19 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QCoreApplication
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
+
     from printing.words import Words
     from shared.shop.news import News
 
 
-def news_words(news: "News", words: "Words") -> str:
-    """What is lost, why, which choices fall or give less, and what would work."""
+def news_words(
+    news: "News", words: "Words", ways: "Sequence[str]" = (), *, planning: bool = False
+) -> str:
+    """What is lost, why, which choices fall or give less, and what would work.
+
+    `ways` are planned for the order as it is now; what an earlier version kept is shown as kept.
+    """
     what = words.name(news.species, news.what) if news.what else _whole(news)
     reason = f" ({news.reason})" if news.reason else ""
     head = QCoreApplication.translate("News", "Tag {tag}, {what}").format(tag=news.tag, what=what)
@@ -23,9 +30,12 @@ def news_words(news: "News", words: "Words") -> str:
         for one in news.lost
     )
     told = f"{head}{reason}: {lost}." if lost else f"{head}{reason}."
-    if news.remedies:
+    ways = news.remedies or ways
+    if ways:
         works = QCoreApplication.translate("News", "What works: {ways}")
-        told += " " + works.format(ways=" · ".join(news.remedies))
+        told += " " + works.format(ways=" · ".join(ways))
+    elif planning:
+        told += " " + QCoreApplication.translate("News", "What would work is being planned…")
     return told
 
 

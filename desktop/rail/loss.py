@@ -6,7 +6,7 @@ from PySide6.QtWidgets import QWidget
 
 from desktop.fields import ChoiceField, FormDialog, TextField, WeightField
 from desktop.rail.seen import SeenAnimal
-from desktop.rail.telling import Lost, tell
+from desktop.rail.telling import Lost, Planned, planned, tell
 from shared.carcass.carcass import Gone
 from shared.shop.animals import Loss
 from shared.shop.arrival import LossHow
@@ -27,6 +27,7 @@ class LossDialog(FormDialog):
         self.bench = bench
         self.seen = seen
         self.touched: tuple[Fallen, ...] = ()
+        self._ahead: Planned | None = None
         self.part: ChoiceField[str] = ChoiceField(self, required=True)
         self.side: ChoiceField[int] = ChoiceField(self, required=True)
         self.weight = WeightField(self)
@@ -44,6 +45,22 @@ class LossDialog(FormDialog):
         self.retranslate()
         self.before.set_value(False)
         self.how.set_value(self.hows()[0])
+        self._plan_ahead()
+
+    def _plan_ahead(self) -> None:
+        """Plan the lot as it stands while the part is being typed."""
+        self.bench.work.run(
+            planned,
+            self.bench.store,
+            self.seen.animal.lot_id,
+            self.seen.catalogue,
+            then=self._planned_ahead,
+            key="rail.loss",
+            owner=self,
+        )
+
+    def _planned_ahead(self, found: Planned) -> None:
+        self._ahead = found
 
     def hows(self) -> tuple[LossHow, ...]:
         """Who may take a part: where there is no inspector nothing is condemned."""
@@ -131,7 +148,7 @@ class LossDialog(FormDialog):
                 return False
             if how is not None:
                 work.arrivals.found_by(made.id, how)
-        self.touched = tell(work, seen, question, "part_gone", self.bench.words, lost)
+        self.touched = tell(work, seen, question, "part_gone", lost, self._ahead)
         return True
 
     def _parts_of(self, key: str) -> tuple[str, ...]:

@@ -218,7 +218,7 @@ class RailPlace(RailActions):
             touched: tuple[Fallen, ...] = ()
             if isinstance(made, Animal):
                 if end == "condemned" or end == "refused":
-                    touched = tell(work, seen, before, end, self.bench.words, Lost(reason))
+                    touched = tell(work, seen, before, end, Lost(reason))
                 work.commit()
         if not isinstance(made, Animal):
             self._stale()

@@ -6,16 +6,14 @@ from typing import TYPE_CHECKING
 from desktop.rail.fallen import Fallen, fallen
 from shared.cutting.order import Question
 from shared.cutting.plan import plan
-from shared.cutting.remedy import remedies
 from shared.shop.news import LostLine, News, NewsKind
 
 if TYPE_CHECKING:
+    from db.store import Store
     from db.unit_of_work import Work
     from desktop.rail.seen import SeenAnimal
-    from printing.words import Words
+    from shared.carcass.catalogue import Catalogue
     from shared.cutting.answer import Answer
-
-MOST_CONFLICTS = 6
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,25 +25,43 @@ class Lost:
     parts: tuple[str, ...] = ()
 
 
+@dataclass(frozen=True, slots=True)
+class Planned:
+    """A question and the plan made of it."""
+
+    question: Question
+    answer: "Answer"
+
+
+def planned(store: "Store", lot_id: int, catalogue: "Catalogue") -> Planned:
+    """Plan a lot before anything is lost of it; run it on a worker."""
+    with store.read() as work:
+        question = work.lots.question(lot_id)
+    return Planned(question, plan(question, catalogue))
+
+
 def tell(
     work: "Work",
     seen: "SeenAnimal",
     before: Question,
     kind: NewsKind,
-    words: "Words",
     lost: "Lost",
+    ahead: Planned | None = None,
 ) -> tuple[Fallen, ...]:
     """Plan the lot again, keep what each owner must hear, and return what falls.
 
     In the same unit as the loss itself, so that no loss stands without its calls. Of an animal
-    lost whole every owner of it is told, of a part those whose choices it touches.
+    lost whole every owner of it is told, of a part those whose choices it touches. `ahead` is
+    the plan made ahead of the loss; it is made here where the lot isn't as it was then. What
+    would work is reckoned when the counter reads the list to ring, of the order as it is then.
     """
     animal = seen.animal
     after = work.lots.question(animal.lot_id)
-    old, new = plan(before, seen.catalogue), plan(after, seen.catalogue)
+    same = ahead is not None and ahead.question == before
+    old = ahead.answer if ahead and same else plan(before, seen.catalogue)
+    new = plan(after, seen.catalogue)
     touched = fallen(after, old, new, lost.parts)
     lines = {one.line: one.share for one in after.choices}
-    ways = _ways_out(after, new, seen, words, {one.line for one in touched}) if lost.parts else {}
     whole = {
         share.number
         for share in after.shares
@@ -65,29 +81,6 @@ def tell(
                 lost.what,
                 lost.reason,
                 tuple(LostLine(one.line, one.cut, one.how) for one in mine),
-                tuple(text for one in mine for text in ways.get(one.line, ())),
             )
         )
     return touched
-
-
-def _ways_out(
-    question: Question,
-    answer: "Answer",
-    seen: "SeenAnimal",
-    words: "Words",
-    lines: set[int],
-) -> dict[int, tuple[str, ...]]:
-    """By line that falls, its remedies in words: each was planned before it is offered."""
-    from printing.words import sentences  # read only when something is lost
-
-    if not any(lines & set(one.lines) for one in answer.conflicts[:MOST_CONFLICTS]):
-        return {}
-    found: dict[int, tuple[str, ...]] = {}
-    offered = remedies(question, answer, seen.catalogue)
-    for conflict, ways in zip(answer.conflicts, offered, strict=True):
-        for line in lines & set(conflict.lines):
-            found[line] = tuple(
-                sentences.remedy(one, question, seen.catalogue, words) for one in ways
-            )
-    return found

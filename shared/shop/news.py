@@ -20,7 +20,9 @@ class LostLine:
 
 @dataclass(frozen=True, slots=True)
 class News:
-    """One thing to tell an owner. `remedies` are sentences, planned before they were written.
+    """One thing to tell an owner. `remedies` are sentences that an earlier version kept with it.
+
+    Now what would work is planned when the list to ring is read (`Ways`), and kept nowhere.
 
     `what` is the key of the name of what is gone (part.liver, primal.chuck), "" the animal.
 

@@ -4766,6 +4766,10 @@
         <translation>Lo que sirve: {ways}</translation>
     </message>
     <message>
+        <source>What would work is being planned…</source>
+        <translation>Se está planeando qué serviría…</translation>
+    </message>
+    <message>
         <source>the whole animal condemned</source>
         <translation>el animal entero decomisado</translation>
     </message>

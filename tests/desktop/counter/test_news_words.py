@@ -28,6 +28,14 @@ def test_a_part_its_lines_and_what_would_work() -> None:
     assert told.endswith("What works: Leave the ham out.")
 
 
+def test_what_is_planned_now_is_told_and_what_is_still_planned_too() -> None:
+    gone = news(what="part.ham_centre", lost=(LostLine(1, "whole_ham", "falls"),))
+    waiting = news_words(gone, WORDS, planning=True)
+    assert waiting.endswith("falls. What would work is being planned…")
+    planned = news_words(gone, WORDS, ("Leave it out", "Take steaks"), planning=True)
+    assert planned.endswith("What works: Leave it out · Take steaks")
+
+
 def test_an_animal_condemned_whole() -> None:
     told = news_words(news(kind="condemned", reason="septicemia"), WORDS)
     assert told == "Tag 114, the whole animal condemned (septicemia)."
