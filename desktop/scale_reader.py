@@ -6,8 +6,9 @@ Where the port or the line is wrong the work goes on by hand: nothing here ever 
 import logging
 from collections import deque
 from collections.abc import Callable
+from contextlib import contextmanager
 from dataclasses import dataclass
-from threading import Event, Thread
+from threading import Event, Lock, Thread
 from time import monotonic
 from typing import TYPE_CHECKING, Literal
 
@@ -23,6 +24,8 @@ from shared.scales.reading import (
 )
 
 if TYPE_CHECKING:
+    from collections.abc import Iterator
+
     from serial import SerialBase
 
     from shared.units import Weight, WeightUnit
@@ -103,6 +106,7 @@ class ScaleReader(QObject):
         self._fault = ""
         self._told: Weight | None = None
         self._port: SerialBase | None = None
+        self._held = Lock()
         self._said, self._said_at = "", 0.0
         self._last: deque[ScaleReading] = deque(maxlen=EQUAL_READINGS)
         self._thread = Thread(target=self._listen, name="scale", daemon=True)
@@ -114,25 +118,34 @@ class ScaleReader(QObject):
     def close(self) -> None:
         """Stop listening and let go of the port, without waiting for a line that doesn't come."""
         self._stop.set()
-        cancel = getattr(self._port, "cancel_read", None)  # not every kind of line has it
-        if cancel is not None:
-            cancel()
+        with self._held:
+            cancel = getattr(self._port, "cancel_read", None)  # not every kind of line has it
+            if cancel is not None:
+                cancel()
         if self._thread.is_alive():
             self._thread.join(timeout=CLOSES_S)
 
     def _listen(self) -> None:
         while not self._stop.is_set():
             try:
-                with self._opened(self._line) as port:
-                    self._port = port
+                with self._opened(self._line) as port, self._open_to_all(port):
                     self._hear(port)
             except (OSError, ValueError) as fault:
                 log.info("scale on %s: %s", self._line.port, fault)
-                self._port = None
                 if self._stop.is_set():
                     return
                 self._say_lost("no_port")
                 self._stop.wait(AGAIN_AFTER_S)
+
+    @contextmanager
+    def _open_to_all(self, port: "SerialBase") -> "Iterator[None]":
+        """While a port is open its reading may be cancelled; before it closes no longer."""
+        self._port = port
+        try:
+            yield
+        finally:
+            with self._held:
+                self._port = None
 
     def _hear(self, port: "SerialBase") -> None:
         unread = 0

@@ -4,7 +4,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QSignalBlocker, Qt, QTimer
-from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut, QShowEvent
+from PySide6.QtGui import QHideEvent, QKeySequence, QResizeEvent, QShortcut, QShowEvent
 from PySide6.QtWidgets import QDialog, QScrollArea, QStackedWidget, QWidget
 
 from desktop.fields import ChoiceField
@@ -237,9 +237,16 @@ class RailPlace(RailActions):
 
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
+        if not event.spontaneous():
+            self.panel.weights.strip.go_on()
         if self._fresh:
             self._fresh = False
             QTimer.singleShot(0, self, self.go_on_typing)
+
+    def hideEvent(self, event: QHideEvent) -> None:
+        super().hideEvent(event)
+        if not event.spontaneous():
+            self.panel.weights.strip.pause()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)

@@ -12,7 +12,7 @@ from desktop.scale_use import ScaleUse
 from shared.units import weight_text
 
 if TYPE_CHECKING:
-    from PySide6.QtGui import QCloseEvent, QHideEvent, QShowEvent
+    from PySide6.QtGui import QCloseEvent
 
     from desktop.bench import Bench
     from shared.shop.scales import Scale
@@ -90,16 +90,13 @@ class ScaleStrip(QWidget):
             return None
         return {"hook": scale.hook, "gambrel": scale.gambrel}.get(self.tare.value() or "")
 
-    def showEvent(self, event: "QShowEvent") -> None:
-        super().showEvent(event)
-        if not event.spontaneous():
-            self._use()
+    def pause(self) -> None:
+        """Give the line up while nobody is at the rail: the wrapping table may use the scale."""
+        self.use.use(None)
 
-    def hideEvent(self, event: "QHideEvent") -> None:
-        """Out of view the line is given up: the wrapping table may use the same scale."""
-        super().hideEvent(event)
-        if not event.spontaneous():
-            self.use.use(None)
+    def go_on(self) -> None:
+        """Take the line again."""
+        self._use()
 
     def closeEvent(self, event: "QCloseEvent") -> None:
         self.use.close()

@@ -2,7 +2,7 @@
 
 import random
 from datetime import UTC, date, datetime, time, timedelta
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from sqlalchemy import insert
 
@@ -70,7 +70,7 @@ def weighing_of(
     draw: random.Random, number: int, place: tuple[str, int], who: tuple[int, int]
 ) -> dict[str, object]:
     kind, side = place
-    row: dict[str, object] = dict[str, object].fromkeys(NOT_SAID)
+    row = dict[str, Any].fromkeys(NOT_SAID)
     return row | {
         "animal_id": number,
         "kind": kind,
