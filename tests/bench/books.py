@@ -33,12 +33,12 @@ from desktop.office.reports_page import ReportsPage
 from desktop.paths import Paths, bundled_fonts
 from desktop.printers import Printers
 from desktop.settings import SettingsFile
-from desktop.work import Workers
+from desktop.work import LIMIT_MS, Workers
 from printing.words import Words
 from tests.bench.full_books import YEARS, fill
 from tests.desktop.recorded_messages import RecordedMessages
 
-BILLS, TIMES = 100_000, 7
+BILLS, LEAST, TIMES = 100_000, 500, 7
 SIZE = (1366, 620)
 ALIVE: list[QWidget] = []
 """Pages in use: one let go would be collected on whichever thread runs, which Qt doesn't bear."""
@@ -93,6 +93,9 @@ class Screen:
 def main(words: list[str]) -> int:
     """Fill a store, open each list and run each report; 1 where a claim doesn't hold."""
     bills = int(words[0]) if words else BILLS
+    if bills < LEAST:
+        sys.stderr.write(f"asked for {bills:,} bills; at least {LEAST} are needed\n")
+        return 2
     app = QApplication.instance() or QApplication([])
     assert isinstance(app, QApplication)
     theme.apply(app, Theme(family=load_fonts(bundled_fonts())))
@@ -113,7 +116,16 @@ def main(words: list[str]) -> int:
         sys.stdout.write(f"a stopped report ended after {stopped_after(bench):.1f} ms\n")
         bench.work.finish()
         store.close()
-    return int(any(one.times > 2 for one in found))
+    return int(bool(too_slow(found, bills)))
+
+
+def too_slow(found: Sequence[Opened], bills: int) -> list[Opened]:
+    """Lists that took more than twice the bare table's time.
+
+    With fewer bills than the claim is made for, what a page costs without any row outweighs its
+    rows: 10 rows take 25 ms beside 10 ms. There only what is over `LIMIT_MS` counts as well.
+    """
+    return [one for one in found if one.times > 2 and (bills >= BILLS or one.ours > LIMIT_MS)]
 
 
 def bench_on(store: Store, folder: Path) -> Bench:
@@ -261,7 +273,7 @@ def stopped_after(bench: Bench) -> float:
     assert steps is not None
     done: list[int] = []
     steps.told.connect(lambda now, _of: done.append(now))
-    while not done or done[-1] < 2:
+    while bench.work.busy() and (not done or done[-1] < 2):
         QApplication.processEvents()
     began = perf_counter()
     page.progress.stop()

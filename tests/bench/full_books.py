@@ -25,6 +25,7 @@ from tests.bench.find import animal, customer, lot, order, share_of
 
 YEARS = 5
 OPEN_EACH = 50
+OWING = 1000
 UNPAID_EACH = 40
 DEPOSIT_EACH = 400
 STAMP = {"person_id": 1, "station_id": 1}
@@ -54,7 +55,7 @@ def fill(store: Store, bills: int, today: date) -> None:
         add(work, Shares, (share_of(draw, number, share, people) for number, share in both))
         add(work, Orders, (_order(at, *both[at - 1], days) for at in orders))
         add(work, Packages, (_package(draw, at, days[(at + 1) // 2]) for at in orders))
-        _write_money(work, orders, days, today)
+        _write_money(work, orders, days, today, people)
         work.commit()
 
 
@@ -64,9 +65,15 @@ def add(work: Work, table: type[Row], rows: Iterator[Values]) -> None:
         work._desk.connection.execute(insert(table), batch)
 
 
-def _write_money(work: Work, orders: range, days: dict[int, date], today: date) -> None:
+def _write_money(
+    work: Work, orders: range, days: dict[int, date], today: date, people: int
+) -> None:
     draw = random.Random(20261126)
-    money = [_Money(at, draw.randrange(5_000, 90_000), days[(at + 1) // 2]) for at in orders]
+    owing = min(OWING, people)
+    money = [
+        _Money(at, draw.randrange(5_000, 90_000), days[(at + 1) // 2], (at * 7) % owing + 1)
+        for at in orders
+    ]
     add(work, Papers, (one.paper() for one in money))
     add(work, Bills, (one.bill() for one in money))
     add(work, BillLines, (line for one in money for line in one.lines()))
@@ -111,8 +118,8 @@ class _Deposit:
 class _Money:
     """One order's bill and what was paid of it."""
 
-    def __init__(self, number: int, cents: int, day: date) -> None:
-        self.number, self.cents, self.day = number, cents, day
+    def __init__(self, number: int, cents: int, day: date, payer: int) -> None:
+        self.number, self.cents, self.day, self.payer = number, cents, day, payer
         self.paid = number % UNPAID_EACH != 0
         self.at = datetime.combine(day + timedelta(days=3), time(15), UTC)
         self.whose = {"lot_id": (number + 1) // 2, "order_id": number}
@@ -193,7 +200,7 @@ class _Money:
             "account": account,
             "cents": cents,
             "day": self.at.date(),
-            "customer_id": (self.number * 7) % 1000 + 1,
+            "customer_id": self.payer,
             **self.whose,
             **said,
         }

@@ -14,7 +14,18 @@ from desktop.look import theme
 from desktop.look.theme import Theme
 from desktop.look.type_scale import load_fonts
 from desktop.paths import bundled_fonts
-from tests.bench.books import ALIVE, BILLS, bench_on, measured, reports, stopped_after
+from tests.bench.books import (
+    ALIVE,
+    BILLS,
+    LEAST,
+    Opened,
+    bench_on,
+    main,
+    measured,
+    reports,
+    stopped_after,
+    too_slow,
+)
 from tests.bench.full_books import UNPAID_EACH, fill
 
 
@@ -37,3 +48,18 @@ def test_every_list_of_the_office_opens_beside_many_bills(
     assert max(one.rows for one in found) > 1000
     assert sorted(told > 50 for _name, _took, told in run) == [False, *[True] * 6]
     assert stopped < 1000
+
+
+def test_a_file_of_any_size_from_the_least_can_be_filled(store: Store, tmp_path: Path) -> None:
+    """Every payer is one of the file's customers, though it has few of them."""
+    fill(store, LEAST, bench_on(store, tmp_path).today())
+    with store.read() as work:
+        assert len(work.bills.list(limit=2 * LEAST)) == LEAST
+        assert len(work.books.open_orders()) == LEAST // UNPAID_EACH
+    assert main([str(LEAST - 1)]) == 2
+
+
+def test_twice_a_bare_table_is_asked_of_the_size_the_claim_is_for() -> None:
+    slow, quick = Opened("slow", 120.0, 40.0, 500), Opened("quick", 25.0, 10.0, 10)
+    assert too_slow([slow, quick], LEAST) == [slow]
+    assert too_slow([slow, quick], BILLS) == [slow, quick]
