@@ -83,15 +83,17 @@ def draw_bars(
     dots: int,
     dpi: int,
     height: float = 0.0,
+    origin: tuple[float, float] = (0.0, 0.0),
 ) -> tuple[float, float]:
     """Draws a symbol as one filled path; its lower left corner lies at `at` or a dot beside it.
 
-    `height` is that of flat bars; a matrix has square modules. Returns width and height in
-    points, without the quiet zones, which the caller leaves white.
+    `height` is that of flat bars; a matrix has square modules. `origin` is where on the page the
+    canvas counts from, so that a label of a sheet lies on the page's dots too. Returns width and
+    height in points, without the quiet zones, which the caller leaves white.
     """
     module = module_points(dots, dpi)
     dot = module_points(1, dpi)
-    x, y = (round(place / dot) * dot for place in at)
+    x, y = (round((place + off) / dot) * dot - off for place, off in zip(at, origin, strict=True))
     step = round(height / dot) * dot if symbol.flat else module
     path = canvas.beginPath()
     for number, row in enumerate(symbol.rows):

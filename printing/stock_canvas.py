@@ -39,6 +39,7 @@ class Roll:
         self._forms: set[str] = set()
         self._artwork = ImageReader(BytesIO(artwork)) if artwork else None
         self._page_high = size[1]
+        self._origin = (0.0, 0.0)
         self._begin()
 
     def _begin(self) -> None:
@@ -49,9 +50,11 @@ class Roll:
         at, down = self._place % stock.across, self._place // stock.across
         left, top = (one * 72 / LENGTH_UNITS_PER_INCH for one in stock.corner)
         self._canvas.saveState()
-        self._canvas.translate(
-            left + at * (self.wide + left), self._page_high - top - (down + 1) * self.high
+        self._origin = (
+            left + at * (self.wide + left),
+            self._page_high - top - (down + 1) * self.high,
         )
+        self._canvas.translate(*self._origin)
 
     @property
     def room(self) -> float:
@@ -105,7 +108,8 @@ class Roll:
 
     def bars(self, x: float, y: float, symbol: Bars, dots: int, dpi: int, height: float) -> None:
         """A symbol whose lower left corner is at x, y."""
-        draw_bars(self._canvas, symbol, (x, self.high - y), dots, dpi, height)
+        at = (x, self.high - y)
+        draw_bars(self._canvas, symbol, at, dots, dpi, height, self._origin)
 
     def once(self, name: str, draw: Callable[[], None]) -> None:
         """What many labels share: drawn the first time, then used again by its name."""

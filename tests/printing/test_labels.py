@@ -153,7 +153,7 @@ def test_every_stock_is_read_back_at_the_printer_s_resolution(stock: str, dpi: i
 
 
 @pytest.mark.parametrize("dpi", [203, 300])
-@pytest.mark.parametrize("stock", ["4x6", "4x2", "2.25x1.25"])
+@pytest.mark.parametrize("stock", ["4x6", "4x2", "2.25x1.25", "sheet4x2"])
 def test_a_shop_with_a_gtin_is_read_as_gs1_on_every_stock(stock: str, dpi: int) -> None:
     facts = replace(STEAKS, owner="Anna Berg", stock=stock, gtin="98898765432106")
     label = _label(facts)
