@@ -132,7 +132,7 @@ def _pool_name(line: PoolLine, catalogue: Catalogue, words: Words) -> str:
 def _pool_details(line: PoolLine, words: Words) -> Iterable[str]:
     if line.from_rest:
         yield words.say("papers.rest")
-    if line.lean_ng or line.fat_ng:
+    if line.lean_ng and line.fat_ng:  # lard or stew is all of one kind
         yield words.say("papers.lean_and_fat", lean=_lb(line.lean_ng), fat=_lb(line.fat_ng))
     if line.added is not None:
         stock = words.say(f"stock.{line.added}")

@@ -23,8 +23,9 @@ def large_words(line: "Line", species: str, words: "Words") -> str:
         )
         return ", ".join(part for part in (" ".join(parts), lean) if part)
     name = words.name(species, f"cut.{line.cut}", line.count or 1)
-    text = f"{line.count} {name}" if line.count else name
-    if line.from_rest:
+    one_heap = line.count == 1 and name == words.name(species, f"cut.{line.cut}", 2)
+    text = f"{line.count} {name}" if line.count and not one_heap else name  # never "1 neck bones"
+    if line.from_rest and not line.count:
         text = QCoreApplication.translate("BlockLines", "{what}, all that is left").format(
             what=text
         )
@@ -40,6 +41,8 @@ def small_words(line: "Line", cutting: "Cutting", words: "Words") -> str:
     parts += [_half(line, cutting)] if isinstance(line, BlockLine) else []
     parts += [words.name(species, f"finish.{one}") for one in line.finishes]
     if isinstance(line, BlockLine):
+        if line.from_rest and line.count:
+            parts.append(QCoreApplication.translate("BlockLines", "all that is left"))
         if line.piece_weight is not None:
             parts.append(
                 QCoreApplication.translate("BlockLines", "{weight} each").format(

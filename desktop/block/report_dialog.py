@@ -93,6 +93,8 @@ class ReportDialog(FormDialog):
         for part in (*self.findChildren(QLineEdit), *self.findChildren(QComboBox)):
             set_type(part, "group")
             part.setMinimumHeight(ROW_BLOCK)
+        for field in self._fields():
+            set_type(field.label, "group")
         for button in (self.main, self.leave):
             set_type(button, "group")
             button.setStyleSheet(f"min-height: {ROW_BLOCK - 6}px")

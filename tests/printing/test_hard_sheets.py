@@ -140,3 +140,12 @@ def test_every_page_of_a_side_carries_its_tag(hard: dict[str, Hard]) -> None:
 
 def _known(lot: Hard) -> Catalogue:
     return lot.planned.catalogue
+
+
+@pytest.mark.parametrize("tongue", TONGUES)
+def test_lard_is_of_fat_alone_and_a_tag_is_one_word(hard: dict[str, Hard], tongue: str) -> None:
+    """Nothing is told of 0.0 lb; the screen's word for a tag is the paper's too."""
+    text = _plain(" ".join(pages_of(_sheet(hard["two_page_hog"], tongue))))
+    assert "Lard" in text or "Manteca" in text
+    assert "0.0 lb" not in text.replace("10.0 lb", "")
+    assert ("Arete 2481" in text) is (tongue == "es")

@@ -950,6 +950,10 @@
         <translation>{what}, todo lo que queda</translation>
     </message>
     <message>
+        <source>all that is left</source>
+        <translation>todo lo que queda</translation>
+    </message>
+    <message>
         <source>{weight} each</source>
         <translation>{weight} cada pieza</translation>
     </message>
@@ -2068,7 +2072,7 @@
     </message>
     <message>
         <source>&amp;Rate</source>
-        <translation>&amp;Tarifa</translation>
+        <translation>Pre&amp;cio</translation>
     </message>
     <message>
         <source>&amp;Minimum</source>
@@ -2175,7 +2179,7 @@
     </message>
     <message>
         <source>Rate</source>
-        <translation>Tasa</translation>
+        <translation>Precio</translation>
     </message>
     <message>
         <source>Paid by</source>
@@ -3208,7 +3212,7 @@
     </message>
     <message>
         <source>What the rate card doesn&apos;t have can&apos;t be chosen; add it under Rates.</source>
-        <translation>Lo que no está en la lista de tarifas no se puede elegir; agréguelo en Tarifas.</translation>
+        <translation>Lo que no está en la tarifa no se puede elegir; agréguelo en Tarifas.</translation>
     </message>
     <message>
         <source>&amp;Put it on the bill</source>
@@ -5518,7 +5522,7 @@
     </message>
     <message>
         <source>&amp;Counts (Ctrl+P)</source>
-        <translation>&amp;Cuenta (Ctrl+P)</translation>
+        <translation>&amp;Conteo (Ctrl+P)</translation>
     </message>
     <message>
         <source>&amp;Ready (Ctrl+Enter)</source>
@@ -5950,11 +5954,11 @@
     </message>
     <message>
         <source>Type each rate and press Enter. What is left empty isn&apos;t charged.</source>
-        <translation>Escriba cada tarifa y pulse Intro. Lo que queda vacío no se cobra.</translation>
+        <translation>Escriba cada precio y pulse Intro. Lo que queda vacío no se cobra.</translation>
     </message>
     <message>
         <source>&amp;Keep card (Ctrl+Enter)</source>
-        <translation>&amp;Guardar lista (Ctrl+Intro)</translation>
+        <translation>&amp;Guardar tarifa (Ctrl+Intro)</translation>
     </message>
     <message>
         <source>&amp;Leave it</source>
@@ -6018,7 +6022,7 @@
     </message>
     <message>
         <source>&amp;Rate: {charge}, {basis}</source>
-        <translation>&amp;Tarifa: {charge}, {basis}</translation>
+        <translation>P&amp;recio: {charge}, {basis}</translation>
     </message>
     <message>
         <source>Keep it again if that is meant.</source>
@@ -6076,7 +6080,7 @@
     </message>
     <message>
         <source>Charges of the card</source>
-        <translation>Cobros de la tarifa</translation>
+        <translation>Cargos de la tarifa</translation>
     </message>
     <message>
         <source>{name} holds from {day}.</source>
@@ -6096,7 +6100,7 @@
     </message>
     <message>
         <source>Charges</source>
-        <translation>Cobros</translation>
+        <translation>Cargos</translation>
     </message>
     <message>
         <source>all animals</source>

@@ -7,13 +7,13 @@ from fractions import Fraction
 from pytestqt.qtbot import QtBot
 
 from desktop.bench import Bench
-from desktop.block.line_words import small_words
+from desktop.block.line_words import large_words, small_words
 from shared.carcass.carcass import Holding
 from shared.cutting.breaking import BlockLine
 from shared.cutting.order import Amount, Choice
 from shared.shop.lots import LotShare, NewLot
 from tests.db import examples
-from tests.desktop.block.hog import release
+from tests.desktop.block.hog import hanging, release
 from tests.desktop.block.test_place import shown
 
 HALF = Fraction(1, 2)
@@ -51,3 +51,23 @@ def test_two_owners_of_a_side_read_whose_end_is_whose(qtbot: QtBot, bench: Bench
     (_, first), (_, last) = sorted(told.values(), key=lambda one: one[0] or 0)
     assert "toward the head" in first
     assert "toward the tail" in last
+
+
+def test_the_large_line_is_what_is_taken_in_hand(qtbot: QtBot, bench: Bench) -> None:
+    """Bones are no "1 neck bones"; that it is all that is left stands small beside a count."""
+    hanging(bench)
+    place = shown(qtbot, bench)
+    place.show_carcass(1)
+    cutting = place.view.cutting
+    assert cutting is not None
+    line = next(
+        one for step in cutting.steps for _, one in step.lines if isinstance(one, BlockLine)
+    )
+    roasts = replace(line, cut="butt_roast", count=2, from_rest=True, thickness=None)
+    assert large_words(roasts, "pork", bench.words).startswith("2 butt roasts")
+    assert "all that is left" not in large_words(roasts, "pork", bench.words)
+    assert "all that is left" in small_words(roasts, cutting, bench.words)
+    bones = replace(roasts, cut="neck_bones", count=1)
+    assert large_words(bones, "pork", bench.words) == "neck bones"
+    whole = replace(roasts, cut="ham_steak", count=1)
+    assert large_words(whole, "pork", bench.words) == "1 ham steak"

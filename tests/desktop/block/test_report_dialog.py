@@ -162,3 +162,13 @@ def test_a_loss_taken_back_gives_its_pounds_back(qtbot: QtBot, bench: Bench, clo
     again(qtbot, place)
     assert place.dialog._standing() == []
     place.dialog.reject()
+
+
+def test_its_words_are_read_at_the_block(qtbot: QtBot, bench: Bench) -> None:
+    """The labels are as large as what is typed below them."""
+    dialog = opened(qtbot, bench).dialog
+    typed = dialog.reason.line.fontMetrics().height()
+    assert all(
+        one.label.fontMetrics().height() >= typed
+        for one in (dialog.kind, dialog.part, dialog.weight, dialog.reason)
+    )
