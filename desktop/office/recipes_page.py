@@ -109,14 +109,14 @@ class RecipesPage(QWidget):
     def _columns(self) -> list[Column[Recipe]]:
         words = self.bench.words
         return [
-            Column("name", lambda: self.tr("Recipe"), lambda one: one.name, width=200),
+            Column("name", lambda: self.tr("Recipe"), lambda one: one.name, width=180),
             Column(
                 "finish",
                 lambda: self.tr("For"),
                 lambda one: capital(words.name(one.species or "pork", f"finish.{one.finish}")),
                 width=170,
             ),
-            Column("species", lambda: self.tr("Of"), self._species, width=110),
+            Column("species", lambda: self.tr("Of"), self._species, width=150),
             Column("made", lambda: self.tr("Made of"), _made_of, stretch=True, tip=_made_of),
             Column(
                 "allergens",
@@ -124,9 +124,9 @@ class RecipesPage(QWidget):
                 self._allergens,
                 kind="state",
                 mark=lambda one: Mark.PLAIN if one.allergens_known else Mark.TIGHT,
-                width=190,
+                width=150,
             ),
-            Column("cure", lambda: self.tr("Nitrite checked as"), self._product, width=220),
+            Column("cure", lambda: self.tr("Nitrite checked as"), self._product, width=270),
         ]
 
     def _species(self, one: Recipe) -> str:

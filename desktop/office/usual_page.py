@@ -219,12 +219,12 @@ class UsualPage(QWidget):
 
     def _columns(self) -> list[Column[Row]]:
         return [
-            Column("primal", lambda: self.tr("Primal"), self._primal, width=230),
+            Column("primal", lambda: self.tr("Primal"), self._primal, width=180),
             Column("way", lambda: self.tr("Way"), lambda one: str(one.variant), width=84),
             Column("cut", lambda: self.tr("Cut"), self._cut, stretch=True),
-            Column("amount", lambda: self.tr("Amount"), self._amount, width=130),
-            Column("finish", lambda: self.tr("Finish and package"), self._finish, width=320),
-            Column("whose", lambda: self.tr("Whose"), self._whose, width=150),
+            Column("amount", lambda: self.tr("Amount"), self._amount, width=110),
+            Column("finish", lambda: self.tr("Finish and package"), self._finish, width=240),
+            Column("whose", lambda: self.tr("Whose"), self._whose, width=120),
         ]
 
     def _primal(self, one: Row) -> str:

@@ -1,5 +1,6 @@
 """The one side panel of a place: a hairline at its left, groups below one another."""
 
+from PySide6.QtCore import QEvent
 from PySide6.QtGui import QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QLayout, QWidget
 
@@ -11,11 +12,15 @@ WIDTH = 416
 
 
 class SidePanel(QWidget):
-    """A column of groups, `width` wide, divided from the main thing by a hairline."""
+    """A column of groups, `width` wide, divided from the main thing by a hairline.
+
+    Where large type or long words need more, it grows by at most a third: 368 to 490.
+    """
 
     def __init__(self, parent: QWidget | None = None, width: int = WIDTH) -> None:
         super().__init__(parent)
         self.setFixedWidth(width)
+        self._width = width
         self._column = column(self, gap=TOGETHER)
         self._column.setContentsMargins(GROUP, GROUP, GROUP, GROUP)
         self._column.addStretch(1)
@@ -36,6 +41,14 @@ class SidePanel(QWidget):
         heading = Words("group", parent=self)
         self.add(heading, gap=0 if self._column.count() == 1 else TOGETHER)
         return heading
+
+    def event(self, event: QEvent) -> bool:
+        """Widen when what stands in it has changed its size; buttons are never clipped."""
+        done = super().event(event)
+        if event.type() in (QEvent.Type.LayoutRequest, QEvent.Type.Polish):
+            needed = self._column.minimumSize().width()
+            self.setFixedWidth(max(self._width, min(needed, self._width * 4 // 3)))
+        return done
 
     def paintEvent(self, event: QPaintEvent) -> None:
         super().paintEvent(event)

@@ -56,7 +56,7 @@ class ScaleStrip(QWidget):
         across.addWidget(self.tare, 2, Qt.AlignmentFlag.AlignTop)
         across.addWidget(self.pieces, 1, Qt.AlignmentFlag.AlignTop)
         across.addWidget(self.equal, 1, Qt.AlignmentFlag.AlignTop)
-        across.addWidget(self.add, 0, Qt.AlignmentFlag.AlignVCenter)
+        across.addWidget(self.add, 0, Qt.AlignmentFlag.AlignTop)  # a complaint moves it not
         down = column(self, gap=TOGETHER)
         down.addWidget(self.product)
         down.addLayout(across)

@@ -77,3 +77,18 @@ def test_buttons_are_reached_by_tab(qtbot: QtBot, kind: str) -> None:
     made.setText("Weigh")
     assert made.property(kind) == "true"
     assert unnamed(made) == []
+
+
+def test_a_side_panel_makes_room_for_its_buttons_up_to_a_third(qtbot: QtBot) -> None:
+    panel = SidePanel(width=300)
+    qtbot.addWidget(panel)
+    words = button(panel)
+    panel.add(words)
+    words.setText("Short")
+    panel.show()
+    assert panel.width() == 300
+    words.setText("Show what was issued to everybody (F9)")
+    qtbot.waitUntil(lambda: 300 < panel.width() <= 400)
+    assert words.width() >= words.sizeHint().width()
+    words.setText("Show what was issued to everybody (F9) " * 3)
+    qtbot.waitUntil(lambda: panel.width() == 400)
