@@ -58,6 +58,9 @@ class _Job(QRunnable):
 class Workers(QObject):
     """Runs functions on worker threads.
 
+    Python collects what is no longer in use on whichever thread asks for memory, and Qt doesn't
+    bear a widget that goes on a worker's. So nothing is collected while a worker runs.
+
     Signals:
         idle: nothing is running any more.
     """
@@ -96,6 +99,7 @@ class Workers(QObject):
         whose = owner or getattr(then, "__self__", None)
         whose = whose if isinstance(whose, QObject) else None
         self._waiting[self._next] = _Waiting(key, then, failed, whose)
+        gc.disable()
         self._pool.start(_Job(self, self._next, lambda: function(*args)))
 
     def busy(self) -> bool:
@@ -113,6 +117,7 @@ class Workers(QObject):
         """Wait for what runs and drop the results; at closing."""
         self._waiting.clear()
         self._pool.waitForDone()
+        gc.enable()
 
     def deliver(self, number: int, result: object, fault: Exception | None) -> None:
         """Called on the worker's thread: cross to the window's."""
@@ -121,6 +126,8 @@ class Workers(QObject):
     @Slot(int, object, object)
     def _hand_over(self, number: int, result: object, fault: Exception | None) -> None:
         waiting = self._waiting.pop(number, None)
+        if not self._waiting:
+            gc.enable()
         try:
             if waiting is None:
                 return

@@ -248,15 +248,16 @@ class OrderBook(OrderLineBook):
         end: date | None = None,
         customer_id: int | None = None,
         closed: bool | None = None,
+        only: Collection[int] = (),
         sort: OrderSort = "day",
         descending: bool = False,
         limit: int = 500,
         offset: int = 0,
     ) -> tuple[OrderRow, ...]:
-        """Orders of lots that stand, by state, day, customer and text, sorted."""
+        """Orders of lots that stand, by state, day, customer and text, sorted; or `only` these."""
         return order_rows(
             self._desk.connection,
-            OrderFilter(tuple(states), text, start, end, customer_id, closed),
+            OrderFilter(tuple(states), text, start, end, customer_id, closed, only=tuple(only)),
             sort=sort,
             descending=descending,
             limit=limit,

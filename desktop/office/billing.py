@@ -1,10 +1,11 @@
 """One order's money, read in one go: the bill to make, what is issued, paid and due."""
 
 from collections import Counter
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING
 
 from shared.billing.bill import Bill, make_bill, make_producer_bill
+from shared.billing.extras import SaidExtras, Storing, storing, told_again
 from shared.billing.lot import BilledLot, Division, billed_lot, with_extras
 from shared.billing.problems import BillingProblem
 from shared.billing.rates import RateCard, card_for
@@ -13,12 +14,12 @@ from shared.billing.stakes import PRODUCER
 from shared.carcass.anatomy import catalogue
 
 if TYPE_CHECKING:
-    from collections.abc import Sequence
+    from collections.abc import Iterable, Mapping, Sequence
     from datetime import date
 
     from db.store import Store
     from db.unit_of_work import Work
-    from desktop.office.extras_dialog import Extras
+    from shared.billing.extras import BilledExtra
     from shared.shop.customers import Customer
     from shared.shop.details import ShopDetails
     from shared.shop.lots import Lot
@@ -35,6 +36,8 @@ class Billing:
     `next_bill` holds what isn't billed yet; `shown` is the bill to show: the next one while it
     has lines, else the last one issued. `producers` is the same lot seen from the producer who
     holds no share of it but is billed for something (`for_producer`); None where he isn't.
+    `said` is what is also on the next bills of the lot's orders, by order; `storing` the storage
+    this one is still to be billed for.
     """
 
     order: "Order"
@@ -50,6 +53,13 @@ class Billing:
     balance: "Balance"
     for_producer: bool = False
     producers: "Billing | None" = None
+    said: "Mapping[int, SaidExtras]" = field(default_factory=dict[int, SaidExtras])
+    storing: Storing | None = None
+
+    @property
+    def extras(self) -> SaidExtras:
+        """What is also on the order's next bill."""
+        return self.said.get(self.order.id, SaidExtras())
 
     @property
     def order_id(self) -> int | None:
@@ -104,22 +114,18 @@ def address_lines(customer: "Customer | None", name: str) -> tuple[str, ...]:
     return (customer.name, *[line for line in customer.address.splitlines() if line.strip()])
 
 
-def read_billing(store: "Store", order_id: int, extras: "Extras | None" = None) -> Billing | None:
-    """Read an order's money; None when there is no such order.
-
-    `extras` is what the next bill is to have beside the cutting.
-    """
+def read_billing(store: "Store", order_id: int) -> Billing | None:
+    """Read an order's money; None when there is no such order."""
     with store.read() as work:
         order = work.orders.get(order_id)
         lot = work.lots.get(order.lot_id) if order is not None else None
         if order is None or lot is None:
             return None
         shop = work.shop.details()
-        billed = _billed(work, lot, shop)
-        if extras is not None and isinstance(billed, BilledLot):
-            billed = with_extras(
-                billed, order.share, asked=extras.asked, credits_given=extras.credits
-            )
+        billed, said = _billed(work, lot, shop), work.extras.of_lot(lot.id)
+        before = work.extras.billed(lot.id)
+        if isinstance(billed, BilledLot):
+            billed = _with_said(work, lot, billed, said, before)
         payments = work.payments.of_order(order_id)
         issued = work.bills.of_order(order_id)
         already = work.bills.billed_keys(order_id, lot.id)
@@ -140,8 +146,45 @@ def read_billing(store: "Store", order_id: int, extras: "Extras | None" = None) 
             issued=issued,
             payments=payments,
             balance=work.payments.balance(order_id),
+            said=said,
+            storing=_storing(work, order, before),
         )
         return replace(found, producers=_producers(work, found))
+
+
+def _with_said(
+    work: "Work",
+    lot: "Lot",
+    billed: BilledLot,
+    said: "Mapping[int, SaidExtras]",
+    before: "Sequence[BilledExtra]",
+) -> BilledLot:
+    """The lot with what is also on its orders' next bills, told what stands on earlier ones."""
+    orders = work.orders.of_lot(lot.id) if said else ()
+    own = {one.id for one in orders if one.share == billed.producer_share} | {None}
+    his = producers_codes(billed)
+    for order in orders:
+        share = billed.share(order.share)
+        if share is None or order.id not in said:
+            continue
+        theirs = [one for one in before if one.order_id in (own if one.code in his else {order.id})]
+        told = told_again(said[order.id].extras, theirs, share.card)
+        billed = with_extras(billed, order.share, asked=told.asked, credits_given=told.credits)
+    return billed
+
+
+def producers_codes(billed: BilledLot) -> frozenset[str]:
+    """The charges that fall to the producer."""
+    card = billed.the_producers_card
+    charges = () if card is None else card.charges
+    return frozenset(one.code for one in charges if one.falls_to == "producer")
+
+
+def _storing(work: "Work", order: "Order", before: "Iterable[BilledExtra]") -> Storing | None:
+    until = work.extras.fetched_on(order.id) if order.state == "handed_over" else None
+    mine = [one for one in before if one.order_id == order.id]
+    today = work.now.astimezone().date()
+    return storing(work.extras.ready_on(order.id), until or today, mine)
 
 
 def _producers(work: "Work", billing: Billing) -> Billing | None:

@@ -10,11 +10,12 @@ from PySide6.QtWidgets import QWidget
 from desktop.fields import ChoiceField
 from desktop.look.space import GROUP, TOGETHER, column, row
 from desktop.office.day_bills_dialog import DayBillsDialog
-from desktop.office.kept_extras import KeptExtras
 from desktop.office.progress import ProgressStrip, Steps
 from desktop.office.scale_check import Disagreement, Mended, disagreements
 from desktop.office.scale_dialog import ScaleDialog
+from desktop.office.to_bill import AT_ONCE, MOST, orders_to_bill
 from desktop.panels.buttons import button
+from desktop.panels.heading import Words
 
 if TYPE_CHECKING:
     from desktop.bench import Bench
@@ -44,10 +45,11 @@ class BillsBar(QWidget):
         super().__init__(parent)
         self.bench = bench
         self._show = show
-        self.extras = KeptExtras(bench.journal)
+        self._count = 0
         self.which: ChoiceField[Which] = ChoiceField(self, required=True)
         self.day = button(self)
         self.check = button(self)
+        self.more = Words("body", "quiet", self).wrapped()
         self.progress = ProgressStrip(bench, self)
         down = column(self, gap=TOGETHER)
         across = row(gap=GROUP)
@@ -56,6 +58,7 @@ class BillsBar(QWidget):
         for one in (self.check, self.day):
             across.addWidget(one, 0, Qt.AlignmentFlag.AlignBottom)
         down.addLayout(across)
+        down.addWidget(self.more)
         down.addWidget(self.progress)
         self.retranslate()
         self.which.set_value("to_bill")
@@ -79,6 +82,17 @@ class BillsBar(QWidget):
         self.day.setText(self.tr("&Bill all that is ready… (F7)"))
         self.check.setText(self.tr("Chec&k with the scale (F6)"))
         self.progress.retranslate()
+        self.show_count(self._count)
+
+    def show_count(self, count: int) -> None:
+        """Say where there are more orders than are listed."""
+        self._count = count
+        self.more.setVisible(count > MOST)
+        self.more.setText(
+            self.tr(
+                "The first {most} of {count} orders by number. Find any other with Ctrl+F."
+            ).format(most=MOST, count=count)
+        )
 
     def states(self) -> "tuple[OrderState, ...]":
         """The states of the orders to list."""
@@ -86,18 +100,16 @@ class BillsBar(QWidget):
         return TO_BILL if self.which.value() != "all" else every
 
     def _ready(self) -> "list[OrderRow]":
-        with self.bench.store.read() as work:
-            return list(work.orders.list(states=TO_BILL, closed=False, sort="number"))
+        """All that can be billed; on a worker."""
+        return list(orders_to_bill(self.bench.store, TO_BILL, most=AT_ONCE).rows)
 
     def bill_all(self) -> None:
         """Open the bills of all that is ready."""
+        self.bench.work.run(self._ready, then=self._open_bills, key="office.bill_all")
+
+    def _open_bills(self, rows: "list[OrderRow]") -> None:
         self.dialog = DayBillsDialog(
-            self.bench,
-            self._ready(),
-            self._show_bills,
-            self.changed.emit,
-            self.extras,
-            self.window(),
+            self.bench, rows, self._show_bills, self.changed.emit, self.window()
         )
         self.dialog.open()
 
@@ -106,10 +118,10 @@ class BillsBar(QWidget):
 
     def check_scale(self) -> None:
         """Compare what was billed with the scale as it stands now."""
-        rows = [one for one in self._ready() if one.billed_cents]
         store = self.bench.store
 
         def read(steps: Steps) -> tuple[Disagreement, ...]:
+            rows = [one for one in self._ready() if one.billed_cents]
             return disagreements(store, rows, steps)
 
         self.progress.run(read, self._checked)

@@ -13,15 +13,17 @@ from desktop.office.bill_columns import BillColumns
 from desktop.office.bill_panel import BillPanel
 from desktop.office.billing import Billing, read_billing
 from desktop.office.bills_bar import BillsBar
-from desktop.office.extras_dialog import Extras, ExtrasDialog
+from desktop.office.extras_dialog import ExtrasDialog
 from desktop.office.late_billing import LateBilling
 from desktop.office.money_dialog import MoneyDialog
 from desktop.office.money_dialogs import CreditDialog, StatementDialog
 from desktop.office.money_words import complaint, line_words
 from desktop.office.show_papers import OfficePapers
+from desktop.office.to_bill import ToBill, orders_to_bill
 from desktop.panels.heading import Words
 from desktop.tables import RowsModel, Table
 from shared.billing.bill import Bill, BillLine
+from shared.billing.extras import Extras
 from shared.billing.problems import BillingProblem
 from shared.money import money_text
 from shared.shop.lists import OrderRow
@@ -56,7 +58,7 @@ class BillsPage(QWidget):
         self.billing: Billing | None = None
         self._owners: Billing | None = None
         self._for_producer = False
-        self._asked = 0
+        self._asked = self._wanted = 0
         self._reading = False
         self._next: Callable[[], None] | None = None
         self._build()
@@ -120,22 +122,28 @@ class BillsPage(QWidget):
         self._show(self.billing)
 
     def refresh(self) -> None:
-        """Read the orders again; the same one stays chosen."""
-        before = self.orders.chosen()
-        with self.bench.store.read() as work:
-            rows = work.orders.list(states=self.bar.states(), closed=False, sort="number")
-        self.orders.blockSignals(True)
-        self.orders.show_rows(list(rows))
-        self.orders.blockSignals(False)
-        if before is not None:
-            self.choose(before.id)
-        self._moved(self.orders.chosen())
+        """Read the orders again, off the window's thread; the same one stays chosen."""
+        self._reading = self._reading or bool(self._asked)
+        self.bench.work.run(
+            orders_to_bill,
+            self.bench.store,
+            self.bar.states(),
+            self._wanted,
+            then=self._show_orders,
+            key="office.to_bill",
+        )
 
     def choose(self, order_id: int) -> None:
-        """Choose an order of the list."""
-        ids = [one.id for one in self.orders.rows.rows()]
-        if order_id in ids:
-            self.orders.choose(ids.index(order_id))
+        """Choose an order; it is listed whatever its state, and though closed."""
+        self._asked = self._wanted = order_id
+        self.refresh()
+
+    def _show_orders(self, found: ToBill) -> None:
+        self.orders.blockSignals(True)
+        self.orders.show_rows(list(found.rows), found.row(self._asked))
+        self.orders.blockSignals(False)
+        self.bar.show_count(found.count)
+        self._moved(self.orders.chosen())
 
     def _moved(self, chosen: OrderRow | None) -> None:
         if chosen is None:
@@ -144,6 +152,8 @@ class BillsPage(QWidget):
             return
         if self._asked != chosen.id:
             self._next = None
+        if self._wanted != chosen.id:
+            self._wanted = 0
         if self.billing is None or self.billing.order.id != chosen.id:
             self.side.say("")
             self._for_producer = False
@@ -152,7 +162,6 @@ class BillsPage(QWidget):
             read_billing,
             self.bench.store,
             chosen.id,
-            self.bar.extras.get(chosen.id),
             then=self._was_read,
             key="office.bill",
         )
@@ -230,8 +239,6 @@ class BillsPage(QWidget):
 
     def _issued(self, found: IssuedBill | Refused | BillingProblem) -> None:
         self._reading = False
-        if isinstance(found, IssuedBill) and found.order_id is not None:
-            self.bar.extras.drop(found.order_id)
         if isinstance(found, Refused | BillingProblem):
             self._next = None
             self.side.say(complaint(found))
@@ -315,16 +322,26 @@ class BillsPage(QWidget):
         """Ask what else is on this bill: storage, delivery, or something taken off."""
         if self._once_read(self.extras):
             return
-        if self.billing is None or self.billing.card is None or not self.side.extras.isEnabled():
+        found = self.billing
+        card = None if found is None else found.card
+        if found is None or card is None or not self.side.extras.isEnabled():
             return
-        start = self.bar.extras.get(self.billing.order.id, Extras())
-        self.extras_dialog = ExtrasDialog(self.billing.card, start, self._keep_extras, self)
+        self.extras_dialog = ExtrasDialog(
+            card, found.extras, found.storing, self._keep_extras, self.bench.words, self
+        )
         self.extras_dialog.open()
 
-    def _keep_extras(self, extras: Extras) -> None:
-        if self.billing is not None:
-            self.bar.extras[self.billing.order.id] = extras
-            self.refresh()
+    def _keep_extras(self, extras: Extras) -> str:
+        """Keep them in the store; why not, where somebody said otherwise meanwhile."""
+        if self.billing is None:
+            return self.tr("Choose an order first.")
+        with self.bench.store.work(self.bench.person, self.bench.station) as work:
+            said = work.extras.say(self.billing.order.id, extras, self.billing.extras.id)
+            if isinstance(said, StaleEdit):
+                return self.tr("{who} has changed it meanwhile.").format(who=said.by)
+            work.commit()
+        self.refresh()
+        return ""
 
     def quote(self) -> None:
         """Show what the order will come to."""

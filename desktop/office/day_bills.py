@@ -12,11 +12,10 @@ from shared.shop.money import IssuedBill
 from shared.shop.problems import Refused
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Mapping, Sequence
+    from collections.abc import Iterable, Sequence
 
     from db.store import Store
     from desktop.bench import Bench
-    from desktop.office.extras_dialog import Extras
     from desktop.office.progress import Steps
     from shared.shop.lists import OrderRow
 
@@ -46,21 +45,12 @@ class DayBill:
         return 0 if self.bill is None else len(self.bill.waiting)
 
 
-def read_day(
-    store: "Store",
-    rows: "Sequence[OrderRow]",
-    steps: "Steps",
-    extras: "Mapping[int, Extras] | None" = None,
-) -> tuple[DayBill, ...]:
-    """The bills of some orders and of their producers; orders with nothing to bill left out.
-
-    `extras` are what is also on an order's bill, by the order's id.
-    """
-    also = extras or {}
+def read_day(store: "Store", rows: "Sequence[OrderRow]", steps: "Steps") -> tuple[DayBill, ...]:
+    """The bills of some orders and of their producers; orders with nothing to bill left out."""
     found: list[DayBill] = []
     producers: set[int] = set()
     for row in steps.over(rows):
-        billing = read_billing(store, row.id, also.get(row.id))
+        billing = read_billing(store, row.id)
         if billing is None:
             continue
         mine = [billing]
@@ -77,22 +67,16 @@ def _day_bill(billing: Billing) -> DayBill | None:
     return DayBill(billing) if billing.has_next else None
 
 
-def issue_day(
-    bench: "Bench",
-    bills: "Iterable[DayBill]",
-    steps: "Steps",
-    extras: "Mapping[int, Extras] | None" = None,
-) -> tuple[DayBill, ...]:
+def issue_day(bench: "Bench", bills: "Iterable[DayBill]", steps: "Steps") -> tuple[DayBill, ...]:
     """Issue them one by one, each whole or not at all; stopped, the rest is not issued.
 
     Each is read again first: one that no longer comes to what was checked is left, "changed".
     """
-    also = extras or {}
-    return tuple(_issue(bench, one, also.get(one.billing.order.id)) for one in steps.over(bills))
+    return tuple(_issue(bench, one) for one in steps.over(bills))
 
 
-def _issue(bench: "Bench", checked: DayBill, also: "Extras | None") -> DayBill:
-    fresh = read_billing(bench.store, checked.billing.order.id, also)
+def _issue(bench: "Bench", checked: DayBill) -> DayBill:
+    fresh = read_billing(bench.store, checked.billing.order.id)
     if fresh is not None and checked.billing.for_producer:
         fresh = fresh.producers
     now = None if fresh is None else _day_bill(fresh)

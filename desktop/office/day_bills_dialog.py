@@ -19,15 +19,13 @@ from shared.money import money_text
 
 if TYPE_CHECKING:
     from desktop.bench import Bench
-    from desktop.office.kept_extras import KeptExtras
     from shared.shop.lists import OrderRow
 
 
 class DayBillsDialog(QDialog):
     """Reads the bills when it opens. Space leaves one out or takes it in again; Ctrl+Enter issues.
 
-    `show` gets the PDF of what was issued; `done` is called once anything was. `extras` is what
-    is also on a bill, by the order's id; it goes once it is issued.
+    `show` gets the PDF of what was issued; `done` is called once anything was.
     """
 
     def __init__(
@@ -36,22 +34,19 @@ class DayBillsDialog(QDialog):
         orders: "list[OrderRow]",
         show: Callable[[bytes, int], object],
         done: Callable[[], object],
-        extras: "KeptExtras",
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
         self.bench = bench
         self._orders = orders
-        self._show, self._done, self._extras = show, done, extras
+        self._show, self._done = show, done
         self._left_out: set[tuple[int, bool]] = set()
         self._bills: list[DayBill] = []
         self.resize(1040, 600)
         self._build()
         self._connect()
         self.retranslate()
-        self.progress.run(
-            lambda steps: read_day(bench.store, orders, steps, extras), self._was_read
-        )
+        self.progress.run(lambda steps: read_day(bench.store, orders, steps), self._was_read)
 
     def _build(self) -> None:
         self.heading = Words("group", parent=self)
@@ -157,16 +152,11 @@ class DayBillsDialog(QDialog):
             return
         bills = self._to_issue()
         self._say("")
-        self.progress.run(
-            lambda steps: issue_day(self.bench, bills, steps, self._extras), self._issued
-        )
+        self.progress.run(lambda steps: issue_day(self.bench, bills, steps), self._issued)
         self._tell()
 
     def _issued(self, found: tuple[DayBill, ...]) -> None:
         now = {_key(one): one for one in found}
-        for one in found:
-            if one.issued is not None and one.issued.order_id is not None:
-                self._extras.drop(one.issued.order_id)
         wanted = len(self._to_issue())
         self._bills = [now.get(_key(one), one) for one in self._bills]
         self._refill()

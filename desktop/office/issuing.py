@@ -2,7 +2,7 @@
 
 from typing import TYPE_CHECKING
 
-from desktop.office.billing import Billing, address_lines
+from desktop.office.billing import Billing, address_lines, producers_codes
 from shared.billing.bill import Bill
 from shared.billing.credit_note import (
     CreditNote,
@@ -11,6 +11,8 @@ from shared.billing.credit_note import (
     credit_text,
 )
 from shared.billing.division import new_divisions
+from shared.billing.extras import given_back, left_over
+from shared.billing.lot import BilledLot
 from shared.billing.payment import Taken, Tender, refund, take, write_off
 from shared.billing.problems import BillingProblem
 from shared.billing.snapshot import from_snapshot, snapshot
@@ -71,8 +73,20 @@ def issue(bench: "Bench", billing: Billing) -> IssuedBill | Refused | BillingPro
             divisions=divisions,
         )
         if isinstance(found, IssuedBill):
+            if work.extras.of_lot(billing.lot.id) != dict(billing.said):
+                return Refused("extras_changed")
+            _take_off(work, billing, bill, lot)
             work.commit()
     return found
+
+
+def _take_off(work: "Work", billing: Billing, bill: Bill, lot: BilledLot) -> None:
+    """What is on the bill now is no longer on the next ones."""
+    his = producers_codes(lot)
+    for order_id, said in billing.said.items():
+        left = left_over(said.extras, bill, his, own=order_id == billing.order_id)
+        if left != said.extras:
+            work.extras.say(order_id, left, said.id)
 
 
 def take_money(
@@ -153,8 +167,18 @@ def credit(
             lines=note.lines,
         )
         if isinstance(found, IssuedBill):
+            if not key:
+                _put_back(work, billing, bill)
             work.commit()
     return found
+
+
+def _put_back(work: "Work", billing: Billing, bill: Bill) -> None:
+    """Credited whole, what was also on the bill is on the next one again."""
+    if billing.card is not None and billing.order_id is not None:
+        said = work.extras.of(billing.order_id)
+        again = given_back(said.extras, bill, billing.card)
+        work.extras.say(billing.order_id, again, said.id)
 
 
 def _earlier(work: "Work", billing: Billing, issued: IssuedBill) -> list[CreditNote]:

@@ -88,6 +88,10 @@ def _of_the_lot(code: str) -> str:
     """Sentences about weights, shares and rate cards."""
     translate = QCoreApplication.translate
     match code:
+        case "extras_changed":
+            said = translate(
+                "Bill", "What is also on this bill was changed meanwhile; read the order again."
+            )
         case "no_card":
             said = translate(
                 "Bill", "No rate card holds for this lot; add one under Rates (Alt+3)."

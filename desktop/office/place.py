@@ -113,7 +113,6 @@ class OfficePlace(Place):
 
     def _open_order(self, order_id: int) -> None:
         self.tabs.setCurrentWidget(self.bills)
-        self.bills.refresh()
         self.bills.choose(order_id)
 
     def _show_paper(self, row: "BillRow") -> None:

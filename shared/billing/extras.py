@@ -116,11 +116,22 @@ def round_of(key: str) -> int:
     return int(parts[2]) if len(parts) > 2 else 1
 
 
-def left_over(said: Extras, bill: Bill, *, own: bool) -> Extras:
+def left_over(said: Extras, bill: Bill, producers: Collection[str], *, own: bool) -> Extras:
     """What of an order's extras a bill doesn't have: what falls to the producer waits for his.
 
-    `own`: it is the order's own bill, which has what is taken off.
+    `own`: it is the order's own bill, which has what is taken off; of any other bill only the
+    charges in `producers`, which fall to the producer, can be this order's.
     """
-    on_it = {line.code for line in bill.lines}
+    on_it = {line.code for line in bill.lines if own or line.code in producers}
     waiting = tuple(one for one in said.asked if one.code not in on_it)
     return Extras(waiting, () if own else said.credits)
+
+
+def given_back(said: Extras, bill: Bill, card: RateCard) -> Extras:
+    """The extras once a bill was credited whole: what it had of them is to be billed again."""
+    codes = {one.code for one in card.charges if one.asked} - {one.code for one in said.asked}
+    asked = [
+        Asked(line.code, line.quantity or Fraction(0)) for line in bill.lines if line.code in codes
+    ]
+    off = [Credit(line.reason, -line.amount_cents) for line in bill.lines if line.kind == "credit"]
+    return Extras((*said.asked, *asked), said.credits or tuple(off))

@@ -564,6 +564,10 @@
         <translation>Ya no suma lo que se revisó; lea las cuentas otra vez.</translation>
     </message>
     <message>
+        <source>What is also on this bill was changed meanwhile; read the order again.</source>
+        <translation>Lo que va además en esta cuenta se cambió entretanto; vuelva a leer la orden.</translation>
+    </message>
+    <message>
         <source>Today lies in a period that is closed; see Books.</source>
         <translation>Hoy cae en un periodo cerrado; vea Libros.</translation>
     </message>
@@ -791,6 +795,10 @@
     <message>
         <source>Chec&amp;k with the scale (F6)</source>
         <translation>&amp;Cotejar con la báscula (F6)</translation>
+    </message>
+    <message>
+        <source>The first {most} of {count} orders by number. Find any other with Ctrl+F.</source>
+        <translation>Las primeras {most} de {count} órdenes por número. Las demás se buscan con Ctrl+F.</translation>
     </message>
     <message>
         <source>Bills, {count}</source>
@@ -1859,6 +1867,10 @@
         <translation>&amp;Días de matanza</translation>
     </message>
     <message>
+        <source>Block &amp;minutes</source>
+        <translation>&amp;Minutos de mesa</translation>
+    </message>
+    <message>
         <source>&amp;This date</source>
         <translation>&amp;Esta fecha</translation>
     </message>
@@ -2533,6 +2545,21 @@
     <message>
         <source>Steelyard reads whole numbers like 12; it can&apos;t read “{text}”.</source>
         <translation>Steelyard lee números enteros como 12; no puede leer “{text}”.</translation>
+    </message>
+</context>
+<context>
+    <name>CountStrip</name>
+    <message>
+        <source>&amp;Packages by count</source>
+        <translation>&amp;Paquetes por conteo</translation>
+    </message>
+    <message>
+        <source>&amp;Add packages</source>
+        <translation>&amp;Agregar paquetes</translation>
+    </message>
+    <message>
+        <source>By count: no weight, no label. The paper itself says NOT FOR SALE.</source>
+        <translation>Por conteo: sin peso ni etiqueta. El papel mismo dice NOT FOR SALE.</translation>
     </message>
 </context>
 <context>
@@ -3253,6 +3280,22 @@
     <message>
         <source>yes</source>
         <translation>sí</translation>
+    </message>
+    <message>
+        <source>Said by {who}, {day}.</source>
+        <translation>Lo dijo {who}, {day}.</translation>
+    </message>
+    <message>
+        <source>Storage: new days since bill {number}, {since}: {days}.</source>
+        <translation>Almacenaje: días nuevos desde la cuenta {number}, {since}: {days}.</translation>
+    </message>
+    <message>
+        <source>Storage: days since ready, {since}: {days}; charged from {first}.</source>
+        <translation>Almacenaje: días desde que está lista, {since}: {days}; se cobra desde {first}.</translation>
+    </message>
+    <message>
+        <source>Bill {number} has the days before; new ones: {days}.</source>
+        <translation>La cuenta {number} ya tiene los días anteriores; nuevos: {days}.</translation>
     </message>
     <message>
         <source>Say why it is taken off.</source>
@@ -4218,8 +4261,16 @@
         <translation>Neto</translation>
     </message>
     <message>
+        <source>by count, not weighed</source>
+        <translation>por conteo, sin pesar</translation>
+    </message>
+    <message>
         <source>State</source>
         <translation>Estado</translation>
+    </message>
+    <message>
+        <source>by count</source>
+        <translation>por conteo</translation>
     </message>
     <message>
         <source>odd</source>
@@ -5495,6 +5546,25 @@
     </message>
 </context>
 <context>
+    <name>PackageEntry</name>
+    <message>
+        <source>Choose a line above</source>
+        <translation>Elija una línea arriba</translation>
+    </message>
+    <message>
+        <source>Weigh and label this line (F12)</source>
+        <translation>Pesar y etiquetar este renglón (F12)</translation>
+    </message>
+    <message>
+        <source>Count this line, no weight (F12)</source>
+        <translation>Contar este renglón, sin peso (F12)</translation>
+    </message>
+    <message>
+        <source>{made} made of {product}, {planned} planned at the most. Is that right?</source>
+        <translation>Hechos {made} de {product}, planeados a lo más {planned}. ¿Es correcto?</translation>
+    </message>
+</context>
+<context>
     <name>PackagesPanel</name>
     <message>
         <source>Packages</source>
@@ -5535,6 +5605,10 @@
     <message>
         <source>Cure, smoke and sausage… (Ctrl+B)</source>
         <translation>Cura, humo y embutido… (Ctrl+B)</translation>
+    </message>
+    <message>
+        <source>{count} counted</source>
+        <translation>{count} contados</translation>
     </message>
     <message>
         <source>No.</source>
@@ -7405,6 +7479,22 @@
         <translation>según la tabla de la especie</translation>
     </message>
     <message>
+        <source>Pa&amp;ckages are</source>
+        <translation>Los pa&amp;quetes van</translation>
+    </message>
+    <message>
+        <source>weighed and labeled</source>
+        <translation>pesados y etiquetados</translation>
+    </message>
+    <message>
+        <source>by count only</source>
+        <translation>solo por conteo</translation>
+    </message>
+    <message>
+        <source>Custom-exempt packages are counted, without weight and label. Their paper must carry NOT FOR SALE itself, stamped or printed, in letters of at least 3/8 inch (9 CFR 316.16, 317.16). Inspected goods are weighed and labeled as before.</source>
+        <translation>Los paquetes exentos se cuentan, sin peso ni etiqueta. Su papel debe llevar NOT FOR SALE, sellado o impreso, en letras de 3/8 de pulgada por lo menos (9 CFR 316.16, 317.16). Lo inspeccionado se pesa y se etiqueta como antes.</translation>
+    </message>
+    <message>
         <source>&amp;Keep (Ctrl+S)</source>
         <translation>&amp;Guardar (Ctrl+S)</translation>
     </message>
@@ -7998,14 +8088,6 @@
         <translation>&amp;Ganchos de la cámara</translation>
     </message>
     <message>
-        <source>&amp;Block minutes a day</source>
-        <translation>&amp;Minutos de mesa al día</translation>
-    </message>
-    <message>
-        <source>Minutes a side, {animal}</source>
-        <translation>Minutos por lado, {animal}</translation>
-    </message>
-    <message>
         <source>One date that isn&apos;t as its weekday; empty for none</source>
         <translation>Una fecha distinta de su día de la semana; vacío si ninguna</translation>
     </message>
@@ -8403,10 +8485,6 @@
         <translation>{made} hechos, {pounds}; {planned} planeados</translation>
     </message>
     <message>
-        <source>Choose a line above</source>
-        <translation>Escoja una línea arriba</translation>
-    </message>
-    <message>
         <source>Choose a line of the order first.</source>
         <translation>Escoja primero una línea de la orden.</translation>
     </message>
@@ -8437,6 +8515,18 @@
     <message>
         <source>Make void</source>
         <translation>Anular</translation>
+    </message>
+    <message>
+        <source>{made} made, {counted} of them by count, {pounds}; {planned} planned</source>
+        <translation>{made} hechos, {counted} de ellos por conteo, {pounds}; {planned} planeados</translation>
+    </message>
+    <message>
+        <source>Wrapped by count: there is no label.</source>
+        <translation>Empacado por conteo: no hay etiqueta.</translation>
+    </message>
+    <message>
+        <source>A count of {count} packages is made void. Why?</source>
+        <translation>Se anula un conteo de {count} paquetes. ¿Por qué?</translation>
     </message>
     <message>
         <source>Package {number} is made void. Why?</source>
@@ -8486,6 +8576,14 @@
         <translation>{packages} sin etiqueta.</translation>
     </message>
     <message>
+        <source>{count} packages kept by count: {product}.</source>
+        <translation>{count} paquetes guardados por conteo: {product}.</translation>
+    </message>
+    <message>
+        <source>Count of {count} void.</source>
+        <translation>Conteo de {count} anulado.</translation>
+    </message>
+    <message>
         <source>Package {number}</source>
         <translation>Paquete {number}</translation>
     </message>
@@ -8530,6 +8628,10 @@
         <translation>Guardado: {packages}, pero {printer} no imprimió; F9 imprime otra vez.</translation>
     </message>
     <message>
+        <source>At most {most} packages in one stroke.</source>
+        <translation>A lo más {most} paquetes de una vez.</translation>
+    </message>
+    <message>
         <source>Label {number}</source>
         <translation>Etiqueta {number}</translation>
     </message>
@@ -8550,12 +8652,16 @@
         <translation>Diga por qué.</translation>
     </message>
     <message>
-        <source>At most 200 packages in one stroke.</source>
-        <translation>A lo más 200 paquetes de una vez.</translation>
-    </message>
-    <message>
         <source>That line is no longer on the order; read it again.</source>
         <translation>Esa línea ya no está en la orden; léala otra vez.</translation>
+    </message>
+    <message>
+        <source>This order is weighed: the shop or its regime asks for it.</source>
+        <translation>Esta orden se pesa: lo pide la planta o su régimen.</translation>
+    </message>
+    <message>
+        <source>It was handed over; it can&apos;t be made void.</source>
+        <translation>Ya se entregó; no se puede anular.</translation>
     </message>
     <message>
         <source>That package is void already.</source>

@@ -8,6 +8,11 @@ from pytestqt.qtbot import QtBot
 from db.store import Store
 from desktop.bench import Bench
 from desktop.office.bills_page import BillsPage
+from desktop.office.extras_dialog import ExtrasDialog
+from desktop.office.to_bill import orders_to_bill
+from shared.billing.bill import Bill
+from shared.billing.extras import Extras
+from shared.billing.lot import Asked
 from shared.billing.rates import Charge, Step
 from shared.shop.people import SignedOn
 from tests.desktop.audit import unnamed
@@ -61,9 +66,136 @@ def test_storage_and_delivery_come_on_the_bill_asked_for(
     assert [one.total_cents for one in page.bar.dialog.table.rows.rows()] == [14049, 10442]
     page.bar.dialog.issue_all()
     settle(qtbot, bench)
-    assert page.bar.extras == {}
+    assert page.billing is not None
+    assert page.billing.extras.extras == Extras()
     with store.read() as work:
         assert [one.total_cents for one in work.bills.list()] == [14049, 10442]
+
+
+def with_extras(store: Store, signed: SignedOn) -> None:
+    """The handed-over hog, on a card with storage and delivery."""
+    handed_over(store, signed, rates=False)
+    with store.work(signed.person, signed.station) as work:
+        work.rates.save(replace(RATES, charges=(*RATES.charges, STORAGE, DELIVERY)))
+        work.commit()
+
+
+def ask_days(qtbot: QtBot, bench: Bench, page: BillsPage, days: int) -> ExtrasDialog:
+    page.extras()
+    settle(qtbot, bench)
+    page.extras_dialog.days.set_value(days)
+    page.extras_dialog.try_it()
+    settle(qtbot, bench)
+    return page.extras_dialog
+
+
+def test_extras_are_seen_at_another_station_with_who_said_them(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
+) -> None:
+    """And what was said there meanwhile isn't written over."""
+    with_extras(store, signed)
+    here, there = opened(qtbot, bench), opened(qtbot, bench)
+    ask_days(qtbot, bench, here, 8)
+    there.extras()
+    assert there.extras_dialog.days.value() is None
+    there.extras_dialog.delivery.set_value(True)
+    there.extras_dialog.try_it()
+    assert there.extras_dialog.refusal.text() == f"{signed.person.name} has changed it meanwhile."
+    there.extras_dialog.reject()
+    there.refresh()
+    settle(qtbot, bench)
+    there.extras()
+    assert there.extras_dialog.days.value() == 8
+    assert f"Said by {signed.person.name}" in there.extras_dialog.lead.text()
+
+
+def test_a_bill_isnt_issued_once_its_extras_were_changed_elsewhere(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
+) -> None:
+    with_extras(store, signed)
+    here, there = opened(qtbot, bench), opened(qtbot, bench)
+    ask_days(qtbot, bench, there, 8)
+    here.issue()
+    settle(qtbot, bench)
+    assert here.side.said.text().startswith("What is also on this bill was changed meanwhile")
+    with store.read() as work:
+        assert work.bills.list() == ()
+
+
+def test_storage_billed_again_charges_the_new_days_only(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
+) -> None:
+    """Five days are free, then $5 a day: 8 days are $15, and 3 days more another $15."""
+    with_extras(store, signed)
+    page = opened(qtbot, bench)
+    assert "Storage: days since ready" in ask_days(qtbot, bench, page, 8).lead.text()
+    page.issue()
+    settle(qtbot, bench)
+    assert page.billing is not None
+    assert not page.billing.has_next
+    dialog = ask_days(qtbot, bench, page, 3)
+    assert "Storage: new days since bill 1" in dialog.lead.text()
+    assert dialog.days.complaint.text() == "Bill 1 has the days before; new ones: 0."
+    dialog.reject()
+    with store.work(signed.person, signed.station) as work:
+        said = work.extras.of(page.billing.order.id)
+        work.extras.say(page.billing.order.id, Extras((Asked("storage", Fraction(3)),)), said.id)
+        work.commit()
+    page.refresh()
+    settle(qtbot, bench)
+    assert [(one.key, one.amount_cents) for one in page.lines.rows.rows()] == [
+        ("storage:0:2", 1500)
+    ]
+    page.issue()
+    settle(qtbot, bench)
+    with store.read() as work:
+        assert work.bills.list(sort="number")[-1].total_cents == 1500
+
+
+def test_credited_whole_what_was_also_on_the_bill_is_billed_again(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
+) -> None:
+    with_extras(store, signed)
+    page = opened(qtbot, bench)
+    ask_days(qtbot, bench, page, 8)
+    page.issue()
+    settle(qtbot, bench)
+    page.credit()
+    page.credit_dialog.reason.set_text("wrong owner")
+    page.credit_dialog.try_it()
+    settle(qtbot, bench)
+    assert page.billing is not None
+    assert page.billing.extras.extras == Extras((Asked("storage", Fraction(8)),))
+    assert isinstance(page.billing.next_bill, Bill)
+    assert page.billing.next_bill.total_cents == 10249 + 1500
+
+
+def test_where_there_are_more_orders_than_listed_it_is_said(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
+) -> None:
+    handed_over(store, signed)
+    page = opened(qtbot, bench)
+    assert page.bar.more.isHidden()
+    page.bar.show_count(1_203)
+    assert page.bar.more.text().startswith("The first 500 of 1203 orders")
+    found = orders_to_bill(store, ("ready", "handed_over"), most=1)
+    assert (len(found.rows), found.count) == (1, 2)
+
+
+def test_an_order_that_isnt_listed_can_be_chosen(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
+) -> None:
+    """Found with Ctrl+F: not ready yet, or beyond those listed."""
+    order = handed_over(store, signed)
+    assert orders_to_bill(store, ("open",), order.id).row(order.id) is not None
+    page = opened(qtbot, bench)
+    page.choose(2)
+    settle(qtbot, bench)
+    assert page.billing is not None
+    assert page.billing.order.id == 2
+    page.refresh()
+    settle(qtbot, bench)
+    assert page.billing.order.id == 2
 
 
 def test_quote_and_ticket_are_shown(

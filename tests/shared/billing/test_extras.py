@@ -106,5 +106,6 @@ def test_what_falls_to_the_producer_waits_for_his_bill() -> None:
     said = Extras((Asked("storage", Fraction(3)), Asked("delivery")), (Credit("ours", 100),))
     lot = lot_of(hung("100", "100"), HALVES, DELIVERY)
     bill = good(make_bill(with_extras(lot, 1, asked=said.asked), 1))
-    assert left_over(said, bill, own=True) == Extras((Asked("storage", Fraction(3)),))
-    assert left_over(said, bill, own=False).credits == said.credits
+    assert left_over(said, bill, (), own=True) == Extras((Asked("storage", Fraction(3)),))
+    assert left_over(said, bill, (), own=False) == said
+    assert left_over(said, bill, ("delivery",), own=False).asked == said.asked[:1]
