@@ -34,7 +34,7 @@ class BookDialog(FormDialog):
     """Asks what a booking needs; `lot` is what was booked."""
 
     def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
-        super().__init__(parent, columns=3)
+        super().__init__(parent, columns=4)
         self._bench = bench
         self.lot: Lot | None = None
         self._build()
@@ -63,16 +63,17 @@ class BookDialog(FormDialog):
         self.keeps = TextField()
         self.overrule = TextField()
         self.room = DayRoom(self._bench, self)
-        for field in (self.species, self.head, self.day):
+        for field in (self.species, self.head, self.day, self.regime):
             self.grid.add(field)
         self.grid.add(self.producer, 2)
-        for field in (self.regime, self.booked, self.keeps, self.skin):
-            self.grid.add(field)
+        self.grid.add(self.booked)
+        self.grid.add(self.skin)
         self.grid.add(self.shares, 2)
+        self.grid.add(self.keeps)
         self.grid.add(self.deposit)
         for owner in self.owners:
             self.grid.add(owner)
-        self.grid.add(self.overrule, 3)
+        self.grid.add(self.overrule, 4)
         self.add_below(self.room)
         for field in (self.species, self.head, self.day):
             field.changed.connect(self._look)

@@ -1,6 +1,6 @@
 """Handing over: what is there and frozen, what is still in cure or smoke, what is owed."""
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
@@ -8,55 +8,38 @@ from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QWidget
 
 from desktop.counter.box_dialog import BoxDialog
+from desktop.counter.leaving import Leaving, leaving_rows
+from desktop.counter.scan_field import ScanField
 from desktop.fields import FormDialog, TextField
 from desktop.fields.dates import date_text
 from desktop.look.patterns import Mark
 from desktop.look.space import ROW_DENSE, TOGETHER, row
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words
-from desktop.tables import Column, RowsModel, Table, count_column, pounds_column
+from desktop.tables import Column, Figure, RowsModel, Table, count_column, figure
 from shared.money import money_text
-from shared.shop.freezing import Frozen, frozen
 from shared.shop.hand_overs import HandOver
 from shared.shop.orders import Order
 from shared.units import pounds_text
 
 if TYPE_CHECKING:
-    from collections.abc import Mapping, Sequence
-    from datetime import datetime
-
     from desktop.bench import Bench
     from shared.curing.batch import Batch
-    from shared.shop.freezing import FreezerRules, InFreezer
-    from shared.shop.hand_overs import Boxed
     from shared.shop.money import Balance
-    from shared.shop.packages import PackageMade
+    from shared.shop.scanned import Scanned
 
 IN_HAND = ("gathering", "curing", "smoking", "done")
 
 
-@dataclass(frozen=True, slots=True)
-class Leaving:
-    """One product of the order: its packages that are still here, and whether they leave now."""
-
-    product: str
-    packages: "tuple[PackageMade, ...]"
-    where: str
-    frozen: Frozen
-    stays: bool = False
-
-    @property
-    def nanograms(self) -> int:
-        """Their net weight."""
-        return sum(one.net.nanograms for one in self.packages)
-
-
 class HandOverDialog(FormDialog):
-    """Space lets a product stay for a second pick-up; unpaid or not frozen leaves with a reason."""
+    """Space lets a product stay for a second pick-up; unpaid or not frozen leaves with a reason.
+
+    A scanned box or package ticks what is in it: from the first scan on only that leaves.
+    """
 
     def __init__(self, bench: "Bench", order: Order, parent: QWidget | None = None) -> None:
         super().__init__(parent, columns=2)
-        self.setMinimumWidth(980)
+        self.widen(980)
         self._bench = bench
         self._order = order
         self._read()
@@ -71,8 +54,13 @@ class HandOverDialog(FormDialog):
         self.waits = Words("body", "tight", self).wrapped()
         self.frost = Words("body", "tight", self).wrapped()
         self.money = Words("body", parent=self)
+        self.ticks = Words("body", "quiet", self).wrapped()
+        self.ticks.hide()
+        self.scan = ScanField(lambda: self.scan_of, self.scanned)
+        self.ticked = False
         self.fetched = TextField()
         self.reason = TextField(required=self.held)
+        self.grid.add(self.scan)
         self.grid.add(self.fetched)
         self.grid.add(self.reason)
         self._arrange()
@@ -84,18 +72,17 @@ class HandOverDialog(FormDialog):
         with self._bench.store.read() as work:
             self.balance: Balance = work.payments.balance(order.id)
             here = work.hand_overs.left(order.id)
-            packages = [one for one in work.packages.of_order(order.id) if one.id in here]
+            made = work.packages.of_order(order.id)
+            counted = work.counted.left(order.id)
             places = work.hand_overs.places(order.id)
             self._billed = bool(work.bills.of_order(order.id))
             self._batches = [one for one in work.batches.of_order(order.id) if one.state in IN_HAND]
             self._earlier = len(work.hand_overs.of_order(order.id))
             self.fresh = work.freezing.agreed_fresh(order.id)
             rules, told = work.freezing.rules(), work.freezing.of_order(order.id)
-        now = self._bench.now()
-        self._rows = [
-            Leaving(name, tuple(them), _where(them, places), _slowest(them, rules, told, now))
-            for name, them in _by_product(packages).items()
-        ]
+        self.scan_of = (order.number, made, here, places)
+        packages = [one for one in made if one.id in here]
+        self._rows = leaving_rows(packages, counted, places, rules, told, self._bench.now())
 
     def _arrange(self) -> None:
         beside = row(gap=TOGETHER)
@@ -114,7 +101,7 @@ class HandOverDialog(FormDialog):
         beside.addStretch(1)
         buttons = QWidget(self)
         buttons.setLayout(beside)
-        for part in (self.table, buttons, self.waits, self.frost, self.money):
+        for part in (self.ticks, self.table, buttons, self.waits, self.frost, self.money):
             self.add_below(part)
 
     @property
@@ -139,16 +126,22 @@ class HandOverDialog(FormDialog):
 
     def retranslate(self) -> None:
         owner = self._order.owner or self.tr("to be named")
-        packages = sum(len(one.packages) for one in self.leaving)
+        packages = sum(one.leave_now for one in self.leaving)
         weight = pounds_text(sum(one.nanograms for one in self.leaving), 2)
+        by_count = sum(one.by_count for one in self.leaving)
+        said = self.tr("{owner}. Packages: {count}, {weight}. Count them off together.")
+        if by_count:
+            said = self.tr(
+                "{owner}. Packages: {count}, {by_count} of them by count, the others {weight}. "
+                "Count them off together."
+            )
         self.set_words(
             self.tr("Hand over order {number}").format(number=self._order.number),
-            self.tr("{owner}. Packages: {count}, {weight}. Count them off together.").format(
-                owner=owner, count=packages, weight=weight
-            ),
+            said.format(owner=owner, count=packages, weight=weight, by_count=by_count),
             self.tr("&Hand over"),
             self.tr("Leave"),
         )
+        self.scan.set_label(self.tr("S&can a box or package"))
         self.fetched.set_label(self.tr("&Fetched by, if another"))
         self.reason.required = self.held
         self.reason.setVisible(self.held)
@@ -158,6 +151,8 @@ class HandOverDialog(FormDialog):
         self.stay.setText(self.tr("&Stays for later (Space)"))
         self.box.setText(self.tr("&Box and place… (F8)"))
         self.slip.setText(self.tr("Sli&p to sign (Ctrl+P)"))
+        self.ticks.setText(self._ticks())
+        self.ticks.setVisible(self.ticked)
         self.waits.setText(self._waiting())
         self.waits.setVisible(bool(self._waiting()))
         self.frost.setText(self._frost())
@@ -170,8 +165,15 @@ class HandOverDialog(FormDialog):
         if chosen is None:
             return
         at = self._rows.index(chosen)
-        self._rows[at] = replace(chosen, stays=not chosen.stays)
+        self._rows[at] = chosen.toggled()
         self.table.show_rows(self._rows, self._rows[at])
+        self.retranslate()
+
+    def scanned(self, found: "Scanned") -> None:
+        """What a code stands for leaves; from the first code on, nothing else that is labeled."""
+        self._rows = [one.ticked(found.packages, first=not self.ticked) for one in self._rows]
+        self.ticked = True
+        self.table.show_rows(self._rows)
         self.retranslate()
 
     def put_in_box(self) -> None:
@@ -179,14 +181,19 @@ class HandOverDialog(FormDialog):
         chosen = self.table.chosen()
         if chosen is None:
             return
+        if not chosen.packages:
+            self.refuse(self.tr("Wrapped by count: it has no label and goes in no box."))
+            return
         self.boxing = BoxDialog(self._bench, chosen, self)
         self.boxing.accepted.connect(self._again)
         self.boxing.open()
 
     def _again(self) -> None:
-        staying = {one.product for one in self._rows if one.stays}
+        before = {one.product: (one.going, one.counts_stay) for one in self._rows}
         self._read()
-        self._rows = [replace(one, stays=one.product in staying) for one in self._rows]
+        for at, one in enumerate(self._rows):
+            going, stay = before.get(one.product, (None, False))
+            self._rows[at] = replace(one, going=going, counts_stay=stay)
         self.table.show_rows(self._rows)
         self.retranslate()
 
@@ -199,7 +206,14 @@ class HandOverDialog(FormDialog):
             shop, lot = work.shop.details(), work.lots.get(order.lot_id)
         assert lot is not None
         rows = [
-            PickedUp(one.product, len(one.packages), one.nanograms, one.where, one.frozen.holds)
+            PickedUp(
+                one.product,
+                one.leave_now,
+                one.nanograms,
+                one.where,
+                one.frozen.holds,
+                one.by_count,
+            )
             for one in self.leaving
         ]
         fresh = self.fresh
@@ -230,15 +244,16 @@ class HandOverDialog(FormDialog):
 
     def attempt(self) -> str:
         fetched, reason = self.fetched.value() or "", self.reason.value() or ""
-        ids = [each.id for one in self.leaving for each in one.packages]
-        whole = len(self.leaving) == len(self._rows) and not self._batches
-        if not ids and not whole:
+        ids = [each.id for one in self.leaving for each in one.now]
+        counts = [each.id for one in self.leaving for each in one.counts_now]
+        whole = all(one.whole for one in self._rows) and not self._batches
+        if not (ids or counts or whole):
             return self.tr("Nothing leaves: choose what is fetched now.")
         with self._bench.store.work(self._bench.person, self._bench.station) as work:
-            if ids:
-                unfrozen = sum(len(one.packages) for one in self.soft)
+            if ids or counts:
+                unfrozen = sum(one.leave_now for one in self.soft)
                 given = work.hand_overs.give(
-                    self._order.id, ids, fetched, reason, unfrozen=unfrozen
+                    self._order.id, ids, fetched, reason, unfrozen=unfrozen, counted_ids=counts
                 )
                 if not isinstance(given, HandOver):
                     return self.tr("Another station has handed some of it over: look again.")
@@ -254,6 +269,15 @@ class HandOverDialog(FormDialog):
             self.partly = not whole
             work.commit()
         return ""
+
+    def _ticks(self) -> str:
+        """How many of the labelled packages are scanned, and what becomes of the others."""
+        now = sum(len(one.now) for one in self._rows)
+        here = sum(len(one.packages) for one in self._rows)
+        if now == here:
+            return self.tr("All {here} labeled packages are scanned.").format(here=here)
+        said = self.tr("Scanned: {now} of {here} labeled packages. The others stay here.")
+        return said.format(now=now, here=here)
 
     def _waiting(self) -> str:
         said = [
@@ -308,6 +332,19 @@ class HandOverDialog(FormDialog):
             due=money_text(self.balance.due),
         )
 
+    def _leaves(self, one: Leaving) -> str:
+        if one.stays:
+            return self.tr("stays")
+        if one.whole:
+            return self.tr("leaves")
+        return self.tr("{now} of {here}").format(now=one.leave_now, here=one.here)
+
+    def _pounds(self, one: Leaving) -> Figure:
+        """What is here of it, as far as it was weighed."""
+        if not one.packages:
+            return Figure(self.tr("by count"))
+        return figure(pounds_text(sum(each.net.nanograms for each in one.packages), 2))
+
     def _columns(self) -> list[Column[Leaving]]:
         return [
             Column("product", lambda: self.tr("Package"), lambda one: one.product, stretch=True),
@@ -323,46 +360,11 @@ class HandOverDialog(FormDialog):
             Column(
                 "leaves",
                 lambda: self.tr("Now"),
-                lambda one: self.tr("stays") if one.stays else self.tr("leaves"),
+                self._leaves,
                 "state",
-                mark=lambda one: Mark.OPEN if one.stays else Mark.SETTLED,
-                width=104,
+                mark=lambda one: Mark.SETTLED if one.whole else Mark.OPEN,
+                width=130,
             ),
-            count_column(
-                "packages", lambda: self.tr("Packages"), lambda one: len(one.packages), width=90
-            ),
-            pounds_column(
-                "pounds", lambda: self.tr("Pounds"), lambda one: one.nanograms, 100, places=2
-            ),
+            count_column("packages", lambda: self.tr("Packages"), lambda one: one.here, width=90),
+            Column("pounds", lambda: self.tr("Pounds"), self._pounds, "figure", width=100),
         ]
-
-
-def _by_product(packages: "Sequence[PackageMade]") -> "dict[str, list[PackageMade]]":
-    found: dict[str, list[PackageMade]] = {}
-    for one in packages:
-        found.setdefault(one.product, []).append(one)
-    return found
-
-
-def _slowest(
-    packages: "Sequence[PackageMade]",
-    rules: "FreezerRules",
-    told: "Mapping[int, InFreezer]",
-    now: "datetime",
-) -> Frozen:
-    """Of several packages the one that is frozen last; one in no freezer before all others."""
-    found = [frozen(rules, one.made_at, told.get(one.id), now) for one in packages]
-    loose = next((one for one in found if one.state == "not_in_freezer"), None)
-    dated = [one for one in found if one.at is not None]
-    return loose or max(dated, key=_moment, default=found[0])
-
-
-def _moment(one: Frozen) -> "datetime":
-    assert one.at is not None
-    return one.at
-
-
-def _where(packages: "Sequence[PackageMade]", places: "Mapping[int, Boxed]") -> str:
-    boxed = [places[one.id] for one in packages if one.id in places]
-    said = [", ".join(part for part in (one.box, one.place) if part) for one in boxed]
-    return "; ".join(dict.fromkeys(said))

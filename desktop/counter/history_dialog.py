@@ -51,7 +51,7 @@ class HistoryDialog(FormDialog):
 
     def __init__(self, bench: "Bench", desk: "OrderDesk", parent: QWidget | None = None) -> None:
         super().__init__(parent, columns=3)
-        self.setMinimumWidth(1220)
+        self.widen(1220)
         self._bench = bench
         self._desk = desk
         self.table: Table[Told] = Table(
@@ -91,7 +91,7 @@ class HistoryDialog(FormDialog):
                 "was",
                 lambda: self.tr("It was"),
                 lambda one: one.was,
-                width=330,
+                stretch=True,
                 tip=lambda one: one.was,
             ),
             Column(

@@ -45,7 +45,7 @@ class LastTimeDialog(FormDialog):
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent, columns=3)
-        self.setMinimumWidth(1120)
+        self.widen(1120)
         self._bench = bench
         self._desk = desk
         self.lines: tuple[Again, ...] | None = None

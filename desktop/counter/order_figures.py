@@ -36,7 +36,7 @@ class OrderFigures(QWidget):
         self._grid.setContentsMargins(0, 0, 0, 0)
         self._grid.setHorizontalSpacing(TOGETHER)
         self._grid.setVerticalSpacing(STEP)
-        self._grid.setColumnStretch(1, 1)
+        self._grid.setColumnStretch(0, 1)
         self._rows: list[tuple[Words, Words]] = []
 
     def show_figures(self, desk: "OrderDesk", found: "Price | None", words: "TradeWords") -> None:
@@ -122,7 +122,7 @@ class OrderFigures(QWidget):
 
     def _add(self, *, small: bool) -> None:
         size = "small" if small else "body"
-        name = Words(size, "quiet", self)
+        name = Words(size, "quiet", self).wrapped()
         figure = Words(size, parent=self)
         figure.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         self._grid.addWidget(name, len(self._rows), 0)

@@ -59,6 +59,7 @@ class OrderList(QWidget):
         self.weights_button = button(self)
         self.book_button = button(self, main=True)
         self.table: Table[OrderRow] = Table(RowsModel(self._columns()), self)
+        self.table.spare(("lines",))  # in large type the owners' names need the room
         self._newest = 0
         self._shown: _Asked | None = None
         self._open_when_there = False
@@ -170,7 +171,7 @@ class OrderList(QWidget):
     def _columns(self) -> list[Column[OrderRow]]:
         return [
             Column("day", lambda: self.tr("Day"), self._day, "date", _by_day, width=160),
-            Column("owner", lambda: self.tr("Owner"), self._owner, stretch=True),
+            Column("owner", lambda: self.tr("Owner"), self._owner, width=190, stretch=True),
             Column("animal", lambda: self.tr("Animal"), self._animal, width=110),
             Column("tags", lambda: self.tr("Tag"), lambda row: row.tags, width=90),
             Column(
@@ -187,7 +188,7 @@ class OrderList(QWidget):
                 self._state,
                 "state",
                 mark=lambda row: _MARKS.get(row.state, Mark.PLAIN),
-                width=176,
+                width=190,
             ),
             Column("phone", lambda: self.tr("Phone"), lambda row: row.phone, width=140),
             *self._figures(),

@@ -114,7 +114,8 @@ def in_full(row: OrderRowShown | None) -> str:
     if row is None:
         return ""
     parts = [row.cut.strip().replace("\u2002", "  "), row.amount, row.finish]
-    return ": ".join(part for part in parts if part)
+    said = [part for part in parts if part]
+    return ": ".join([*said[:1], ", ".join(said[1:])]) if said[1:] else "".join(said)
 
 
 def _mark(choice: "Choice", verdicts: "dict[int, Verdict]", contested: set[int]) -> Mark:

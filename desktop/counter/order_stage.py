@@ -8,8 +8,9 @@ from PySide6.QtWidgets import QWidget
 from desktop.counter.carcass_map import CarcassMap, SideShown
 from desktop.counter.order_rows import in_full
 from desktop.counter.order_table import OrderTable
+from desktop.counter.owners_rows import spoken_of
 from desktop.counter.owners_view import OwnersView
-from desktop.counter.side_marks import side_marks, sides_apart
+from desktop.counter.side_marks import held_primals, side_marks, sides_apart
 from desktop.counter.ways_offered import more_than_offered, to_do
 from desktop.look.space import GROUP, row
 
@@ -63,8 +64,17 @@ class OrderStage(QWidget):
         self.table.setVisible(not side_by_side)
         self.owners.setVisible(side_by_side)
         if self._desk is not None:
+            if side_by_side:
+                self._stand_on_something(self._desk)
             self.show_order(self._desk)
         (self.owners if side_by_side else self.table).setFocus()
+
+    def _stand_on_something(self, desk: "OrderDesk") -> None:
+        """Where no owner has anything of the primal, go to the first of which one has."""
+        held = held_primals(desk)
+        if not spoken_of(desk, self.table.unfolded):
+            there = (one for one in desk.catalogue.primals if one in held and spoken_of(desk, one))
+            self.table.go_to(next(there, self.table.unfolded))
 
     def _show_map(self) -> None:
         """The map says what the table says: the primals' states, and which is unfolded."""

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QWidget
 from desktop.counter.order_rows import OrderRowShown, columns, rows_of
 from desktop.counter.side_marks import held_primals
 from desktop.look.space import ROW_DENSE
+from desktop.look.theme import theme_of
 from desktop.tables import RowsModel, Table
 
 if TYPE_CHECKING:
@@ -17,6 +18,7 @@ if TYPE_CHECKING:
     from printing.words import Words
 
 NUMBERS = tuple("123456789")
+CUT_OF_ROOM = 45  # in a hundred, the rest is of the finish
 
 
 class OrderTable(Table[OrderRowShown]):
@@ -39,6 +41,14 @@ class OrderTable(Table[OrderRowShown]):
         self.unfolded = ""
         self.ways = False
         self.clicked.connect(self._clicked)
+
+    def _fit(self) -> None:
+        """In a wide window the cuts take their part of the room."""
+        super()._fit()
+        percent = theme_of(self).percent
+        cut, *others = (one.width * percent // 100 for one in self.rows.columns if not one.stretch)
+        over = self.viewport().width() - sum(others)
+        self.horizontalHeader().resizeSection(0, max(cut, over * CUT_OF_ROOM // 100))
 
     def show_order(self, desk: "OrderDesk", words: "Words", line: int = 0) -> None:
         """Show the order as it stands; `line`, else the row chosen before, is chosen."""

@@ -50,7 +50,7 @@ class OwnerChips(QWidget):
         """Where there is no room for all, long names give way, the states stay."""
         for order_id, chip in self._chips.items():
             whole = self._words(*self._said[order_id])
-            chip.setText(whole)
+            chip.setText(_no_letter(whole))
             chip.setAccessibleName(whole)
             chip.setToolTip("")
         room = self.width() - STEP * len(self._chips)
@@ -67,7 +67,7 @@ class OwnerChips(QWidget):
         metrics = chip.fontMetrics()
         room = max(metrics.horizontalAdvance(name) - by, metrics.horizontalAdvance("MMM…"))
         short = metrics.elidedText(name, Qt.TextElideMode.ElideRight, room)
-        chip.setText(self._words(short, state))
+        chip.setText(_no_letter(self._words(short, state)))
         chip.setToolTip(self._words(name, state))
 
     def _words(self, name: str, state: str) -> str:
@@ -92,3 +92,8 @@ class OwnerChips(QWidget):
             chip.clicked.connect(lambda _on=False, order_id=order.id: self.chosen.emit(order_id))
             self._row.insertWidget(place, chip)
             self._chips[order.id] = chip
+
+
+def _no_letter(words: str) -> str:
+    """So that the & of a name is shown, not taken for the mark of a letter to press."""
+    return words.replace("&", "&&")

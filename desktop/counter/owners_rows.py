@@ -58,6 +58,16 @@ def answer_of(desk: "OrderDesk", order: "Order") -> tuple[str, Mark]:
     return translate("Owners", "all of it, not settled"), Mark.TIGHT
 
 
+def spoken_of(desk: "OrderDesk", primal: str) -> bool:
+    """Whether any owner has something of a primal: a line, or what is still open."""
+    cuts, parts = desk.catalogue.cuts, desk.catalogue.parts
+    asked = {cuts[one.cut].primal for order in desk.orders for one in order.choices}
+    still = {
+        parts[one.part].primal for order in desk.orders for one in desk.open_parts(order.share)
+    }
+    return primal in asked | still
+
+
 def matters(desk: "OrderDesk", words: "Words") -> list[tuple[str, Mark]]:
     """What the owners must agree on, and what can't be, in sentences."""
     given = (desk.question, desk.catalogue, words)

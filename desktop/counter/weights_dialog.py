@@ -36,7 +36,7 @@ class WeightsDialog(FormDialog):
 
     def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
         super().__init__(parent, columns=4)
-        self.setMinimumWidth(1180)
+        self.widen(1180)
         self._bench = bench
         self._make()
         self._arrange()

@@ -89,6 +89,7 @@ class ChoiceField(Field[T], Generic[T]):
         self.box.setCurrentIndex(self._values.index(value) if value in self._values else -1)
         if self.box.currentIndex() < 0:
             self.box.setEditText("")
+        self.line.setCursorPosition(0)  # long words are shown from their beginning
         self._quiet = False
         self._rule = ""
         self._show("")

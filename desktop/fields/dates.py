@@ -60,6 +60,11 @@ def date_text(day: date, language: str = "en") -> str:
     return f"{weekday.title()} {month.title()} {day.day}, {day.year}"
 
 
+def day_text(day: date, language: str = "en") -> str:
+    """A day without its year, for what lies near: "Fri Dec 4", in Spanish "vie 4 dic"."""
+    return date_text(day, language).removesuffix(f" {day.year}").removesuffix(",")
+
+
 def _worded(plain: str, today: date) -> date | None:
     match = _WORDS.fullmatch(plain)
     if not match:

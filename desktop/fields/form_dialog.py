@@ -2,10 +2,11 @@
 
 from PySide6.QtCore import QEvent, Qt
 from PySide6.QtGui import QKeySequence, QShortcut
-from PySide6.QtWidgets import QDialog, QWidget
+from PySide6.QtWidgets import QDialog, QSizePolicy, QWidget
 
 from desktop.fields.grid import FieldGrid
 from desktop.look.space import EDGE, GROUP, TOGETHER, column, row
+from desktop.look.theme import theme_of
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words
 
@@ -20,7 +21,9 @@ class FormDialog(QDialog):
         super().__init__(parent)
         self.setMinimumWidth(280 * columns)
         self.heading = Words("group", parent=self)
+        self.heading.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
         self.lead = Words("body", "quiet", self).wrapped()
+        self.lead.setAlignment(Qt.AlignmentFlag.AlignTop)  # room that is over comes below it
         self.grid = FieldGrid(columns, self)
         self.refusal = Words("body", "complaint", self).wrapped()
         self.refusal.hide()
@@ -48,6 +51,13 @@ class FormDialog(QDialog):
         self.lead.setVisible(bool(lead))
         self.main.setText(main)
         self.leave.setText(leave)
+
+    def widen(self, pixels: int) -> None:
+        """At least so wide; more in large type, as far as the window below it reaches."""
+        over = self.parentWidget()
+        room = pixels if over is None else over.window().width() - 2 * EDGE
+        wanted = pixels * theme_of(self).percent // 100
+        self.setMinimumWidth(max(pixels, min(wanted, room)))
 
     def add_below(self, widget: QWidget) -> None:
         """Something between the fields and the buttons."""

@@ -4,7 +4,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication
 
-from desktop.fields.dates import date_text
+from desktop.fields.dates import day_text
 from desktop.rail.state_words import state_mark, state_words
 from desktop.tables import Column, pounds_column
 from shared.shop.lists import AnimalRow
@@ -77,7 +77,7 @@ def _what(bench: "Bench") -> tuple[Column[AnimalRow], ...]:
         Column(
             "day",
             lambda: QCoreApplication.translate("AnimalList", "Day"),
-            lambda row: date_text(row.day, bench.words.language).rsplit(" ", 1)[0].rstrip(","),
+            lambda row: day_text(row.day, bench.words.language),
             sort=lambda row: row.day,
             width=108,
         ),

@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QDialog, QWidget
 
 from desktop.bench import Target
 from desktop.fields import ChoiceField, CountField, FormDialog, TextField
-from desktop.fields.dates import date_text
+from desktop.fields.dates import day_text
 from desktop.look.patterns import Mark
 from desktop.look.space import EDGE, GROUP, ROW_DENSE, TOGETHER, column, row
 from desktop.panels.buttons import button
@@ -162,7 +162,7 @@ class CoolerDialog(QDialog):
                 "species",
                 lambda: self.tr("Animal"),
                 lambda one: words.name(one.species, f"species.{one.species}"),
-                width=64,
+                width=76,
             ),
             Column("place", lambda: self.tr("Hangs at"), lambda one: one.place or "—", width=88),
             Column("owners", lambda: self.tr("Owners"), lambda one: one.owners, stretch=True),
@@ -185,7 +185,7 @@ class CoolerDialog(QDialog):
             Column(
                 "due",
                 lambda: self.tr("Cut on"),
-                lambda one: date_text(due_on(one, _house(one)), words.language)[:-6].rstrip(","),
+                lambda one: day_text(due_on(one, _house(one)), words.language),
                 "date",
                 sort=lambda one: due_on(one, _house(one)),
                 width=116,

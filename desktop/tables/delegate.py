@@ -37,6 +37,8 @@ class CellDelegate(QStyledItemDelegate):
         if isinstance(cell, Figure):
             paint_figure(painter, inner, cell, tail, theme)
         else:
+            if mark is Mark.PLAIN:  # beside others that have one: the words stand in a line
+                inner.adjust(SQUARE + TOGETHER, 0, 0, 0)
             if isinstance(mark, Mark) and mark is not Mark.PLAIN:
                 top = inner.center().y() - SQUARE / 2 + 0.5
                 paint_mark(painter, QRectF(inner.left(), top, SQUARE, SQUARE), mark, theme)

@@ -6,6 +6,7 @@ from pytestqt.qtbot import QtBot
 from desktop.bench import Bench
 from desktop.counter.place import CounterPlace
 from shared.carcass.carcass import Holding
+from shared.shop.holdings import whole
 from shared.shop.lots import LotShare, NewLot
 from tests.db.examples import booked, customer
 from tests.desktop.counter.opened_counter import with_order
@@ -62,3 +63,16 @@ def test_four_owners_side_by_side_have_the_same_room(qtbot: QtBot, place: Counte
     wide = [table.columnWidth(at) for at in range(1, 5)]
     assert max(wide) - min(wide) <= 1
     assert table.horizontalScrollBar().maximum() == 0
+
+
+def test_the_and_of_two_owners_is_shown(qtbot: QtBot, bench: Bench) -> None:
+    with bench.store.work(bench.person, bench.station) as work:
+        owner = customer(work, "Abel & Fern Thackeray", "555 010 0123").id
+        share = LotShare(1, owner, holdings=whole(0))
+        lot = booked(work, NewLot("lamb", 1, bench.today(), owner, (share,)))
+        work.commit()
+    place = with_order(qtbot, bench, lot)
+    (chip,) = place.order.chips._chips.values()
+    assert chip.text() == "Abel && Fern Thackeray: open"  # a button shows && as one
+    assert chip.shortcut().isEmpty()
+    assert chip.accessibleName() == "Abel & Fern Thackeray: open"

@@ -4,7 +4,8 @@ from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
 from desktop.bench import Bench
-from desktop.counter.owners_rows import answer_of, calls, matters, owners_rows
+from desktop.counter.owners_rows import answer_of, calls, matters, owners_rows, spoken_of
+from desktop.counter.side_marks import held_primals
 from desktop.look.patterns import Mark
 from shared.cutting.order import Amount, Choice
 from shared.units import LENGTH_UNITS_PER_INCH
@@ -86,3 +87,12 @@ def test_one_owner_has_nobody_beside_him(qtbot: QtBot, bench: Bench) -> None:
     pressed(Qt.Key.Key_O, CTRL)
     assert not place.order.stage.side_by_side()
     assert place.order.refusal.text() == "This animal has one owner."
+
+
+def test_side_by_side_begins_where_an_owner_has_something(qtbot: QtBot, bench: Bench) -> None:
+    place = with_order(qtbot, bench, halves(bench))
+    desk = desk_of(place)
+    empty = next(one for one in held_primals(desk) if not spoken_of(desk, one))
+    place.order.table.go_to(empty)
+    pressed(Qt.Key.Key_O, CTRL)
+    assert spoken_of(desk, place.order.table.unfolded)

@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from desktop.fields.dates import date_text, read_date
+from desktop.fields.dates import date_text, day_text, read_date
 
 TODAY = date(2026, 11, 25)  # a Wednesday
 
@@ -50,3 +50,8 @@ def test_a_day_as_shown_reads_back(day: date, language: str) -> None:
 @given(st.dates(date(2000, 1, 1), date(2099, 12, 31)))
 def test_the_weekday_shown_is_the_calendars(day: date) -> None:
     assert date_text(day).startswith(day.strftime("%a %b "))
+
+
+@pytest.mark.parametrize(("language", "said"), [("en", "Fri Dec 4"), ("es", "vie 4 dic")])
+def test_a_near_day_is_told_whole_without_its_year(language: str, said: str) -> None:
+    assert day_text(date(2026, 12, 4), language) == said

@@ -1,11 +1,15 @@
 """A dialog of fields keeps what was typed when it is refused."""
 
+import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QWidget
 from pytestqt.qtbot import QtBot
 
-from desktop.fields import FormDialog, TextField, WeightField
+from desktop.fields import FormDialog, TextField, WeightField, form_dialog
+from desktop.look.palette import THEMES
+from desktop.look.space import EDGE
+from desktop.look.theme import Theme
 from shared.units import Weight
 from tests.desktop.audit import tab_order, unnamed
 from tests.desktop.typing_in import type_into
@@ -87,3 +91,19 @@ def test_tab_goes_through_the_fields_and_then_the_buttons(qtbot: QtBot) -> None:
         dialog.leave,
     ]
     assert unnamed(dialog) == []
+
+
+def test_in_large_type_it_is_wider_but_never_than_the_window_below(
+    qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    window = QWidget()
+    qtbot.addWidget(window)
+    window.resize(1366, 720)
+    dialog = FormDialog(window)
+    dialog.widen(980)
+    assert dialog.minimumWidth() == 980
+    monkeypatch.setattr(form_dialog, "theme_of", lambda _widget: Theme(THEMES["light"], 125, ""))
+    dialog.widen(980)
+    assert dialog.minimumWidth() == 1225
+    dialog.widen(1220)
+    assert dialog.minimumWidth() == 1366 - 2 * EDGE
