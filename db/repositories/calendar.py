@@ -1,16 +1,19 @@
 """The kill calendar: the shop's week, other days, what is booked, and overruled bookings."""
 
 import json
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from datetime import date, timedelta
 from typing import Any
 
-from sqlalchemy import delete, func, select
+from sqlalchemy import ColumnElement, delete, func, or_, select
 
 from db.desk import Desk
+from db.repositories.block_minutes import cut_minutes
 from db.repositories.calendar_days import day_lots, last_sheets
+from db.repositories.usual import UsualBook
 from db.tables.calendar import CalendarPlans, OtherDays, Overrules
 from db.tables.lots import Lots
+from shared.shop.block_minutes import usual_minutes
 from shared.shop.calendar import (
     USUAL_HANG,
     Booking,
@@ -18,9 +21,11 @@ from shared.shop.calendar import (
     Full,
     OtherDay,
     Plan,
+    hang_days,
 )
 from shared.shop.day_order import DayLot
 from shared.shop.problems import Refused
+from shared.shop.usual import shop_catalogue
 
 
 class CalendarBook:
@@ -67,8 +72,13 @@ class CalendarBook:
         desk.connection.execute(delete(OtherDays).where(OtherDays.day == day))
         desk.record("other_day", 0, "dropped", day=day.isoformat())
 
-    def filled(self, start: date, end: date, *, without: int = 0) -> Filled:
+    def filled(
+        self, start: date, end: date, *, without: int = 0, count_lines: bool = True
+    ) -> Filled:
         """What stands in the days from start to end (within), in three queries.
+
+        Where the shop enters minutes by class of cut some more tell what the orders' lines take;
+        without `count_lines` they are left out, and the answer isn't `counted`.
 
         What was killed before and still hangs is in it; `without` leaves a lot out (to move it).
         In a unit that writes no other station books or moves until it ends; ask before writing.
@@ -86,17 +96,56 @@ class CalendarBook:
             )
         }
         longest = max([*USUAL_HANG.values(), *plan.hang.values()])
+        which = (Lots.day.between(start - timedelta(longest), end), Lots.id != without)
         rows = run(
             select(Lots.day, Lots.species, func.sum(Lots.head).label("head"))
-            .where(
-                Lots.day.between(start - timedelta(longest), end),
-                Lots.cancelled == "",
-                Lots.id != without,
-            )
+            .where(*which, Lots.cancelled == "")
             .group_by(Lots.day, Lots.species)
+        ).all()
+        count = bool(count_lines and plan.minutes_a_cut)
+        usual = self._usual_minutes(plan) if count else {}
+        cut: Mapping[tuple[date, str], int] = {}
+        if count:
+            cut = self._cut_minutes(plan, usual, which, start)
+        bookings = tuple(
+            Booking(row.day, row.species, int(row.head), cut.get((row.day, row.species)))
+            for row in rows
         )
-        bookings = tuple(Booking(row.day, row.species, int(row.head)) for row in rows)
-        return Filled(plan, others, bookings)
+        return Filled(plan, others, bookings, usual, counted=count or not plan.minutes_a_cut)
+
+    def needed_by(self, lot_id: int) -> int | None:
+        """Block minutes that the lines of a lot's orders take; None where none are entered."""
+        plan = self.plan()
+        if not plan.minutes_a_cut:
+            return None
+        usual = self._usual_minutes(plan)
+        found = cut_minutes(self._desk.connection, plan.minutes_a_cut, usual, (Lots.id == lot_id,))
+        return sum(found.values())
+
+    def _cut_minutes(
+        self,
+        plan: Plan,
+        usual: Mapping[str, int],
+        which: Sequence[ColumnElement[bool]],
+        start: date,
+    ) -> Mapping[tuple[date, str], int]:
+        """What the lines take of lots that come to the block on `start` or later."""
+        to_the_block = or_(
+            *(
+                (Lots.species == kind) & (Lots.day >= start - timedelta(hang_days(plan, kind)))
+                for kind in plan.minutes_a_cut
+            )
+        )
+        entered = plan.minutes_a_cut
+        return cut_minutes(self._desk.connection, entered, usual, (*which, to_the_block))
+
+    def _usual_minutes(self, plan: Plan) -> dict[str, int]:
+        """What the house's usual takes on a side, by species the shop entered minutes for."""
+        found: dict[str, int] = {}
+        for species, entered in plan.minutes_a_cut.items():
+            known = shop_catalogue(species, UsualBook(self._desk).ways(species))
+            found[species] = usual_minutes(entered, known.cuts, known.usual)
+        return found
 
     def lots(self, start: date, end: date) -> tuple[DayLot, ...]:
         """The bookings from start to end (within), each day in its turn; one query."""
@@ -134,6 +183,7 @@ def _plan_text(plan: Plan) -> str:
             "block_minutes": plan.block_minutes,
             "hang": dict(plan.hang),
             "minutes_a_side": dict(plan.minutes_a_side),
+            "minutes_a_cut": {kind: dict(one) for kind, one in plan.minutes_a_cut.items()},
         },
         sort_keys=True,
     )
@@ -147,4 +197,5 @@ def _plan_of(text: str) -> Plan:
         block_minutes=kept["block_minutes"],
         hang=kept["hang"],
         minutes_a_side=kept["minutes_a_side"],
+        minutes_a_cut=kept.get("minutes_a_cut", {}),
     )

@@ -38,6 +38,7 @@ class BookingDialog(FormDialog):
             found = work.lots.get(lot_id)
             assert found is not None
             self.lot: Lot = found
+            self._needed = work.calendar.needed_by(lot_id)
             self._build()
             there = [found.producer_id, *(one.customer_id for one in found.shares)]
             offer_customers(work, (self.producer, *self.owners), there)
@@ -255,7 +256,8 @@ class BookingDialog(FormDialog):
         )
 
     def _booking(self) -> Booking:
-        return Booking(self.day.value() or self.lot.day, self.lot.species, self.lot.head)
+        day = self.day.value() or self.lot.day
+        return Booking(day, self.lot.species, self.lot.head, self._needed)
 
     def _look(self) -> None:
         """Only another day is asked about: where it stands it has its place."""

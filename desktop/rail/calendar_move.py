@@ -56,7 +56,7 @@ def _try(
         found = work.lots.save_details(replace(lot, day=day))
         if not isinstance(found, Lot):
             return (), None
-        asked = Booking(day, lot.species, lot.head)
+        asked = Booking(day, lot.species, lot.head, work.calendar.needed_by(lot_id))
         full = why_full(filled, asked)
         if full and not reason:
             return full, next(iter(next_days(filled, asked, 1)), None)

@@ -36,7 +36,7 @@ class CalendarPapers(QObject):
 
             with bench.store.read() as work:
                 shop, lots = work.shop.details(), work.calendar.lots(day, day)
-                other = work.calendar.filled(day, day).others.get(day)
+                other = work.calendar.filled(day, day, count_lines=False).others.get(day)
             note = "" if other is None else other.note
             return day_list(day, lots, shop=shop, note=note, made=made, words=words)
 

@@ -30,7 +30,7 @@ class OtherDayDialog(FormDialog):
             self.grid.add(field)
         self.retranslate()
         with bench.store.read() as work:
-            filled = work.calendar.filled(day, day)
+            filled = work.calendar.filled(day, day, count_lines=False)
         other = filled.others.get(day)
         for kind, count in places_on(filled.plan, filled.others, day).items():
             if kind in self.places:

@@ -16,6 +16,6 @@ def day_list_paper(store: "Store", day: date, words: "Words") -> bytes:
 
     with store.read() as work:
         shop, lots = work.shop.details(), work.calendar.lots(day, day)
-        other = work.calendar.filled(day, day).others.get(day)
+        other = work.calendar.filled(day, day, count_lines=False).others.get(day)
     note = "" if other is None else other.note
     return day_list(day, lots, shop=shop, note=note, made=now(), words=words)

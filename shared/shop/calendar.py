@@ -2,7 +2,7 @@
 
 from collections import defaultdict
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date, timedelta
 from functools import cached_property
 from typing import Literal
@@ -25,7 +25,8 @@ class Plan:
     """The shop's week and rooms. `week` tells places by species of each weekday, Monday 0.
 
     No week at all: the shop keeps no calendar, and every day takes what comes. `hooks` and
-    `block_minutes` None: not counted. `minutes_a_side` is what the shop entered, by species.
+    `block_minutes` None: not counted. What the shop entered by species: `minutes_a_side`, and
+    `minutes_a_cut`, what a line takes on each side by class of cut (see `block_minutes`).
     """
 
     week: Mapping[int, Places] = field(default_factory=dict[int, Places])
@@ -33,6 +34,9 @@ class Plan:
     block_minutes: int | None = None
     hang: Places = field(default_factory=dict[str, int])
     minutes_a_side: Places = field(default_factory=dict[str, int])
+    minutes_a_cut: Mapping[str, Mapping[str, int]] = field(
+        default_factory=dict[str, Mapping[str, int]]
+    )
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,11 +51,15 @@ class OtherDay:
 
 @dataclass(frozen=True, slots=True)
 class Booking:
-    """What a booking takes: so many head of a species, killed on a day."""
+    """What a booking takes: so many head of a species, killed on a day.
+
+    `cut_minutes` is what its orders' lines take at the block; None: as the house's usual does.
+    """
 
     day: date
     species: str
     head: int
+    cut_minutes: int | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,11 +90,17 @@ class Waiting:
 
 @dataclass(frozen=True)
 class Filled:
-    """The plan, the dates that are otherwise, and what is booked; each sum is made once."""
+    """The plan, the dates that are otherwise, and what is booked; each sum is made once.
+
+    `usual` are the minutes the house's usual takes on a side, by species. Not `counted`: what
+    the orders' lines take isn't known yet, and no minutes are told where the shop entered them.
+    """
 
     plan: Plan
     others: Mapping[date, OtherDay]
     bookings: tuple[Booking, ...]
+    usual: Places = field(default_factory=dict[str, int])
+    counted: bool = True
 
     @cached_property
     def head(self) -> Mapping[tuple[date, str], int]:
@@ -110,10 +124,21 @@ class Filled:
     def minutes(self) -> Mapping[date, int]:
         """Block minutes of what comes to the block on each day."""
         found: dict[date, int] = defaultdict(int)
-        for (day, species), head in self.head.items():
-            a_side = self.plan.minutes_a_side.get(species, 0)
-            found[day + timedelta(hang_days(self.plan, species))] += head * 2 * a_side
+        if self.plan.minutes_a_cut and not self.counted:
+            return found
+        for one in self.bookings:
+            found[one.day + timedelta(hang_days(self.plan, one.species))] += self.needs(one)
         return found
+
+    def needs(self, one: Booking) -> int:
+        """Block minutes of a booking: its sides, and its lines or the house's usual.
+
+        2 beeves at 90 minutes a side whose usual takes 21 more: 2 * 2 * (90 + 21) = 444.
+        """
+        sides = 2 * one.head
+        cut = one.cut_minutes
+        cut = sides * self.usual.get(one.species, 0) if cut is None else cut
+        return sides * self.plan.minutes_a_side.get(one.species, 0) + cut
 
 
 def hang_days(plan: Plan, species: str) -> int:
@@ -152,7 +177,7 @@ def hooks_on(filled: Filled, day: date) -> int:
 
 
 def minutes_on(filled: Filled, day: date) -> int:
-    """Block minutes of what comes to the block on a date, as the shop entered them for a side.
+    """Block minutes of what comes to the block on a date, as the shop entered them.
 
     Beef at 90 minutes a side, 2 head killed 14 days before: 2 * 2 * 90 = 360.
     """
@@ -176,7 +201,7 @@ def why_full(filled: Filled, new: Booking) -> tuple[Full, ...]:
         if worst[0] + need > plan.hooks:
             found.append(Full("hooks", worst[1], plan.hooks, worst[0], need))
     cutting = new.day + timedelta(hang_days(plan, new.species))
-    minutes = new.head * 2 * plan.minutes_a_side.get(new.species, 0)
+    minutes = filled.needs(new)
     if plan.block_minutes is not None and minutes:
         taken = minutes_on(filled, cutting)
         if taken + minutes > plan.block_minutes:
@@ -204,7 +229,7 @@ def next_days(filled: Filled, new: Booking, count: int = 3) -> tuple[date, ...]:
     found: list[date] = []
     for ahead in range(1, LOOK_AHEAD + 1):
         day = new.day + timedelta(ahead)
-        if not why_full(filled, Booking(day, new.species, new.head)):
+        if not why_full(filled, replace(new, day=day)):
             found.append(day)
             if len(found) == count:
                 break

@@ -21,6 +21,7 @@ from db.columns import METADATA
 from db.engine import server_engine
 from db.problems import StoreBug, StoreUnavailable
 from db.store import Store, open_store
+from shared.cutting.order import Amount, Choice
 from shared.shop.calendar import Booking, OtherDay, Plan, why_full
 from shared.shop.calls import CallRules
 from shared.shop.customers import Customer
@@ -272,6 +273,19 @@ def test_the_calendar_is_kept_on_the_server(shared_store: Store, here: SignedOn)
         assert there.others[date(2026, 12, 25)].closed
         assert [one.id for one in work.calendar.lots(lot.day, lot.day)] == [lot.id]
         assert len(work.waiting.list("pork", lot.day)) == 1
+
+
+def test_block_minutes_are_counted_on_the_server(shared_store: Store, here: SignedOn) -> None:
+    """A ground line takes 5 minutes on Anna's side; Bert hasn't answered."""
+    entered = {"pork": {"ground": 5, "finishes": 3}}
+    with shared_store.work(here.person, here.station) as work:
+        lot = lot_of_halves(work)
+        work.calendar.save_plan(Plan({lot.day.weekday(): {"pork": 9}}, minutes_a_cut=entered))
+        line(work, order_of(work, lot, 1), Choice(0, 1, "ground_pork", Amount("rest")))
+        usual = work.calendar.filled(lot.day, lot.day).usual["pork"]
+        assert work.calendar.needed_by(lot.id) == 5 + usual
+        (there,) = work.calendar.filled(lot.day, lot.day).bookings
+        assert there.cut_minutes == 5 + usual
 
 
 def test_two_stations_cant_move_into_the_same_last_place(

@@ -9,10 +9,12 @@ from sqlalchemy.exc import DatabaseError
 
 from db.store import Store
 from db.unit_of_work import Work
-from shared.shop.calendar import Booking, Full, OtherDay, Plan, why_full
-from shared.shop.lots import Lot
+from shared.cutting.order import Amount, Choice
+from shared.shop.calendar import Booking, Full, OtherDay, Plan, minutes_on, why_full
+from shared.shop.holdings import half, quarter
+from shared.shop.lots import Lot, LotShare, NewLot
 from shared.shop.problems import Refused
-from tests.db.examples import KILL_DAY, lot_of_halves
+from tests.db.examples import KILL_DAY, booked, customer, line, lot_of_halves, order_of
 
 PLAN = Plan(
     {KILL_DAY.weekday(): {"pork": 2}}, hooks=40, hang={"beef": 21}, minutes_a_side={"pork": 25}
@@ -24,6 +26,53 @@ def test_the_last_week_saved_is_the_one_that_counts(work: Work) -> None:
     work.calendar.save_plan(Plan({0: {"beef": 9}}))
     work.calendar.save_plan(PLAN)
     assert work.calendar.plan() == PLAN
+
+
+def test_block_minutes_are_of_the_lines_or_else_of_the_usual(work: Work) -> None:
+    """The usual of a hog is counted by hand in its own test; here steaks at 10, tying at 3.
+
+    Anna's side: chops 10, and a tied roast 3 (roasts aren't entered): 13. Bert hasn't answered:
+    the usual has one line of chops and a sliced bacon, 10 + 3 = 13. The hog: 26; a line of
+    his own then counts in the usual's place: 13 + 10 = 23.
+    """
+    work.calendar.save_plan(replace(PLAN, minutes_a_cut={"pork": {"steaks": 10, "finishes": 3}}))
+    lot = lot_of_halves(work)
+    first = order_of(work, lot, 1)
+    line(work, first, Choice(0, 1, "centre_chop", Amount("rest"), note='no "tied" ends'))
+    line(work, first, Choice(0, 1, "loin_roast", Amount("pieces", 1), finishes=("tied", "fresh")))
+    assert work.calendar.needed_by(lot.id) == 26
+    line(work, order_of(work, lot, 2), Choice(0, 2, "rib_chop", Amount("rest")))
+    assert work.calendar.needed_by(lot.id) == 23
+    there = work.calendar.filled(KILL_DAY, KILL_DAY)
+    assert (there.usual, there.counted) == ({"pork": 13}, True)
+    assert there.bookings == (Booking(KILL_DAY, "pork", 1, 23),)
+    assert minutes_on(there, KILL_DAY + timedelta(1)) == 2 * 25 + 23
+    quick = work.calendar.filled(KILL_DAY, KILL_DAY, count_lines=False)
+    assert not quick.counted
+    work.calendar.save_plan(PLAN)
+    assert work.calendar.needed_by(lot.id) is None
+    assert work.calendar.filled(KILL_DAY, KILL_DAY).bookings == (Booking(KILL_DAY, "pork", 1),)
+
+
+def test_who_follows_another_counts_once_and_a_quarter_is_half_a_side(work: Work) -> None:
+    """Nobody answered, the usual has one line of chops at 10: side 1, 10; two quarters, 5 + 5.
+
+    Bert's line then counts for side 2, which Cora has cut as he says: 10 + 10 all the same. With
+    a second line of his: 10 + 20.
+    """
+    work.calendar.save_plan(replace(PLAN, minutes_a_cut={"pork": {"steaks": 10}}))
+    people = [customer(work, name) for name in ("Anna Berg", "Bert Iversen", "Cora Lind")]
+    anna, bert, cora = (one.id for one in people)
+    shares = (
+        LotShare(1, anna, holdings=half(0, 1)),
+        LotShare(2, bert, holdings=quarter(0, 2, "fore")),
+        LotShare(3, cora, holdings=quarter(0, 2, "hind"), leader=2),
+    )
+    lot = booked(work, NewLot("pork", 1, KILL_DAY, anna, shares))
+    assert work.calendar.needed_by(lot.id) == 10 + 5 + 5
+    for cut, minutes in (("blade_chop", 20), ("rib_chop", 30)):
+        line(work, order_of(work, lot, 2), Choice(0, 2, cut, Amount("rest")))
+        assert work.calendar.needed_by(lot.id) == minutes
 
 
 def test_what_is_booked_takes_its_place_and_cancelling_frees_it(work: Work) -> None:

@@ -1,5 +1,6 @@
 """The kill calendar: places, hooks and block minutes, worked by hand (no outside source)."""
 
+from dataclasses import replace
 from datetime import date, timedelta
 
 from shared.shop.calendar import (
@@ -81,6 +82,23 @@ def test_block_minutes_are_counted_where_the_shop_entered_them() -> None:
     assert minutes_on(there, cutting) == 360
     assert why_full(there, Booking(MONDAY, "beef", 1)) == (Full("block", cutting, 480, 360, 180),)
     assert why_full(there, Booking(MONDAY, "pork", 1)) == ()
+
+
+def test_lines_are_counted_beside_the_side_and_who_has_not_answered_as_the_usual() -> None:
+    """90 a side; 2 head whose lines take 130: 490. One more by the usual of 21: 2 * 111 = 222."""
+    plan = Plan(
+        WEEK,
+        block_minutes=700,
+        minutes_a_side={"beef": 90},
+        minutes_a_cut={"beef": {"steaks": 6}},
+    )
+    there = Filled(plan, {}, (Booking(MONDAY, "beef", 2, 130),), {"beef": 21})
+    cutting = MONDAY + timedelta(14)
+    assert minutes_on(there, cutting) == 490
+    assert why_full(there, Booking(MONDAY, "beef", 1)) == (Full("block", cutting, 700, 490, 222),)
+    assert why_full(there, Booking(MONDAY, "beef", 1, 30)) == ()
+    uncounted = replace(there, counted=False)
+    assert minutes_on(uncounted, cutting) == 0
 
 
 def test_the_next_days_that_can_take_it_pass_over_the_closed() -> None:
