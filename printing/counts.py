@@ -13,6 +13,7 @@ from shared.carcass.catalogue import Catalogue
 from shared.cutting.divided import packages_dealt
 from shared.cutting.forecast import Forecast, Range
 from shared.cutting.order import Choice, Question
+from shared.shop.counted import CountedPackages
 from shared.shop.details import ShopDetails
 from shared.shop.packages import PackageMade
 from shared.units import NG_PER_LB
@@ -22,7 +23,8 @@ from shared.units import NG_PER_LB
 class Counted:
     """One cut of one owner: planned packages and nanograms, made packages and pounds.
 
-    `planned` None: it stands on no line of the order, or the plan makes nothing of it.
+    `planned` None: it stands on no line of the order, or the plan makes nothing of it. `by_count`
+    of the packages were counted: their pounds aren't in `finished`.
     """
 
     cut: str
@@ -32,6 +34,7 @@ class Counted:
     packages: int
     finished: Fraction
     product: str = ""
+    by_count: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,14 +52,22 @@ class ShareCounts:
         return sum(row.packages for row in self.rows)
 
     @property
+    def by_count(self) -> int:
+        """Packages that were counted and not weighed."""
+        return sum(row.by_count for row in self.rows)
+
+    @property
     def finished(self) -> Fraction:
-        """All pounds made."""
+        """All pounds weighed."""
         return sum((row.finished for row in self.rows), Fraction(0))
 
     @property
     def take_home(self) -> Fraction | None:
-        """Made pounds in per cent of the hanging weight: 556.92 of 819 lb is 68."""
-        return self.finished / self.hanging * 100 if self.hanging else None
+        """Made pounds in per cent of the hanging weight: 556.92 of 819 lb is 68.
+
+        None where a package was counted: what it weighs isn't known.
+        """
+        return self.finished / self.hanging * 100 if self.hanging and not self.by_count else None
 
 
 def share_counts(
@@ -68,15 +79,22 @@ def share_counts(
     *,
     order_number: int,
     hanging: Fraction | None,
+    counted: Iterable[CountedPackages] = (),
 ) -> ShareCounts:
     """Planned beside made of one share, in the order's lines; void packages are left out."""
     own = [one for one in packages if one.share == share and not one.void]
+    counts = [one for one in counted if one.share == share and not one.void]
     leader = next((one.leader for one in question.shares if one.number == share), None) or share
     choices = [one for one in question.choices if one.share == leader]
     lines = {choice.line for choice in choices}
     owner = next((one.owner for one in question.shares if one.number == share), "")
     rows = [
-        _dealt(_of_line(choice, forecast, made_of(own, choice)), question, leader, share)
+        _dealt(
+            _of_line(choice, forecast, made_of(own, choice), _by_count(counts, choice)),
+            question,
+            leader,
+            share,
+        )
         for choice in choices
         if catalogue.cuts[choice.cut].kind != "to_trim" or made_of(own, choice)
     ]
@@ -117,6 +135,10 @@ def made_of(packages: Iterable[PackageMade], choice: Choice) -> list[PackageMade
     return [one for one in packages if one.line == choice.line]
 
 
+def _by_count(counted: Iterable[CountedPackages], choice: Choice) -> int:
+    return sum(one.packages for one in counted if one.line == choice.line)
+
+
 def _dealt(row: Counted, question: Question, leader: int, share: int) -> Counted:
     """What is planned of a share that leads others or is led: its part of the packages.
 
@@ -134,15 +156,18 @@ def _dealt(row: Counted, question: Question, leader: int, share: int) -> Counted
     return replace(row, planned=Range(low, mid, high), planned_ng=weight)
 
 
-def _of_line(choice: Choice, forecast: Forecast, made: Sequence[PackageMade]) -> Counted:
+def _of_line(
+    choice: Choice, forecast: Forecast, made: Sequence[PackageMade], by_count: int
+) -> Counted:
     planned = forecast.line(choice.line)
     return Counted(
         cut=choice.cut,
         finishes=choice.finishes,
         planned=planned.packages if planned else None,
         planned_ng=planned.finished.mid if planned else 0,
-        packages=len(made),
+        packages=len(made) + by_count,
         finished=_pounds(made),
+        by_count=by_count,
     )
 
 
@@ -179,7 +204,7 @@ def _draw(paper: Paper, share: ShareCounts, species: str, words: Words) -> None:
             _range(share.rows),
             str(share.packages),
             number_text(Fraction(planned, NG_PER_LB), 1, 1),
-            number_text(share.finished, 2),
+            net_text(share, words),
         )
     )
     table(paper, columns, rows)
@@ -200,8 +225,18 @@ def _row(row: Counted, species: str, words: Words) -> tuple[str, ...]:
         range_text(row.planned) if row.planned else "–",
         str(row.packages) if row.packages else "–",
         pounds_planned if row.planned else "–",
-        number_text(row.finished, 2) if row.packages else "–",
+        net_text(row, words) if row.packages else "–",
     )
+
+
+def net_text(what: Counted | ShareCounts, words: Words) -> str:
+    """Its pounds; of what was counted, in place of them or below them, that they aren't known."""
+    if not what.by_count:
+        return number_text(what.finished, 2)
+    if what.by_count == what.packages:
+        return words.say("bills.by_count")
+    also = words.say("bills.more_by_count", number=what.by_count)
+    return f"{number_text(what.finished, 2)}\n{also}"
 
 
 def range_text(count: Range) -> str:
@@ -217,6 +252,9 @@ def _range(rows: Sequence[Counted]) -> str:
 
 def _take_home(share: ShareCounts, words: Words) -> str:
     percent = share.take_home
+    if share.by_count:
+        made, count = pounds(share.finished), share.by_count
+        return words.say("bills.take_home_by_count", count, made=made, number=count)
     if percent is None or share.hanging is None:
         return words.say("bills.take_home_waits", made=pounds(share.finished))
     return words.say(

@@ -18,13 +18,17 @@ from shared.units import pounds_text
 
 @dataclass(frozen=True, slots=True)
 class PickedUp:
-    """One product that leaves: packages, their nanograms, boxes and places; fresh: not frozen."""
+    """One product that leaves: packages, their nanograms, boxes and places; fresh: not frozen.
+
+    `by_count` of the packages were counted: the nanograms are of the others.
+    """
 
     product: str
     packages: int
     nanograms: int
     where: str = ""
     fresh: bool = False
+    by_count: int = 0
 
 
 def pick_up(
@@ -80,10 +84,19 @@ def _count_off(sheet: Paper, rows: Sequence[PickedUp], words: Words) -> None:
         Column(words.say("boxes.packages"), 90, "right"),
         Column(words.say("boxes.pounds"), 100, "right"),
     )
-    told = [
-        (one.product, one.where, str(one.packages), pounds_text(one.nanograms, 2)) for one in rows
-    ]
+    told = [(one.product, one.where, str(one.packages), _net(one, words)) for one in rows]
     count = sum(one.packages for one in rows)
-    whole = pounds_text(sum(one.nanograms for one in rows), 2)
-    told.append((words.say("boxes.all"), "", str(count), whole))
+    by_count = sum(one.by_count for one in rows)
+    whole = PickedUp("", count, sum(one.nanograms for one in rows), by_count=by_count)
+    told.append((words.say("boxes.all"), "", str(count), _net(whole, words)))
     table(sheet, columns, told, 11)
+
+
+def _net(one: PickedUp, words: Words) -> str:
+    """Its pounds; of what was counted, in place of them or below them, how many aren't weighed."""
+    if not one.by_count:
+        return pounds_text(one.nanograms, 2)
+    if one.by_count == one.packages:
+        return words.say("bills.by_count")
+    also = words.say("bills.more_by_count", number=one.by_count)
+    return f"{pounds_text(one.nanograms, 2)}\n{also}"

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from fractions import Fraction
 
-from printing.counts import Counted, ShareCounts
+from printing.counts import Counted, ShareCounts, net_text
 from printing.letterhead import Letterhead, notes, number_text, open_paper, pounds, sender
 from printing.page import Column, Paper, table
 from printing.words import Words
@@ -46,9 +46,12 @@ class TicketShare:
 
     @property
     def cutting_loss(self) -> Fraction | None:
-        """Before cutting less net: 187.5 lb less 121.5 lb is 66 lb; None while it isn't weighed."""
+        """Before cutting less net: 187.5 lb less 121.5 lb is 66 lb; None while it isn't weighed.
+
+        A package that was counted leaves it unknown.
+        """
         before = self.hanging.pounds
-        return None if before is None else before - self.counts.finished
+        return None if before is None or self.counts.by_count else before - self.counts.finished
 
 
 def is_ground(row: Counted) -> bool:
@@ -140,10 +143,10 @@ def _packed(paper: Paper, share: TicketShare, species: str, words: Words) -> Non
         Column(words.say("money.net_pounds"), 110, "right"),
     )
     rows = [
-        (_product(row, species, words), str(row.packages), number_text(row.finished, 2))
+        (_product(row, species, words), str(row.packages), net_text(row, words))
         for row in share.packed
     ]
-    total = number_text(share.counts.finished, 2)
+    total = net_text(share.counts, words)
     rows.append((words.say("bills.all"), str(share.counts.packages), total))
     table(paper, columns, rows)
 
@@ -157,7 +160,9 @@ def _product(row: Counted, species: str, words: Words) -> str:
 def _sums(paper: Paper, share: TicketShare, words: Words) -> None:
     told = [words.say("money.ground", pounds=pounds(share.ground))]
     before, loss = share.hanging.pounds, share.cutting_loss
-    if before is None or loss is None:
+    if share.counts.by_count:
+        told.append(words.say("money.loss_by_count"))
+    elif before is None or loss is None:
         told.append(words.say("money.loss_waits"))
     else:
         percent = number_text(loss / before * 100, 1, 1) if before else "0"

@@ -10,7 +10,7 @@ from shared.shop.freezing import MOST_HOURS
 
 if TYPE_CHECKING:
     from desktop.bench import Bench
-    from desktop.counter.hand_over_dialog import Leaving
+    from desktop.counter.leaving import Leaving
 
 InIt = Literal["as_told", "freezer", "none"]
 

@@ -18,6 +18,7 @@ from shared.shop.problems import StaleEdit
 
 if TYPE_CHECKING:
     from desktop.bench import Bench
+    from shared.shop.counted import Wrapped
     from shared.shop.details import PaperSize, ShopDetails
 
 
@@ -56,11 +57,16 @@ class ShopPage(QWidget):
         self.stock: ChoiceField[str] = ChoiceField(self, required=True)
         self.dpi: ChoiceField[int] = ChoiceField(self, required=True)
         self.fore = TextField(self)
+        self.wrapped: ChoiceField[Wrapped] = ChoiceField(self, required=True)
         for field in (self.name, self.phone):
             self.grid.add(field)
         self.grid.add(self.address, span=2)
-        for field in (self.email, self.paper, self.stock, self.dpi, self.fore):
+        for field in (self.email, self.paper, self.stock, self.dpi, self.fore, self.wrapped):
             self.grid.add(field)
+        self.by_count = Words("body", "tight", self).wrapped()
+        self.by_count.setMaximumWidth(760)
+        self.by_count.hide()
+        self.wrapped.changed.connect(self._say_by_count)
         self.complaint = Words("body", "complaint", self).wrapped()
         self.complaint.hide()
         self.save = button(self, main=True)
@@ -73,6 +79,7 @@ class ShopPage(QWidget):
         feet.addStretch(1)
         down = column(self, gap=GROUP, edge=EDGE)
         down.addWidget(self.grid)
+        down.addWidget(self.by_count)
         down.addWidget(self.complaint)
         down.addLayout(feet)
         down.addStretch(1)
@@ -91,9 +98,23 @@ class ShopPage(QWidget):
         self.dpi.set_choices([(one, str(one)) for one in DPIS])
         self.fore.set_label(self.tr("&Forequarter's part of a side, %"))
         self.fore.hint(self.tr("as the species' table has it"))
+        self.wrapped.set_label(self.tr("Pa&ckages are"))
+        self.wrapped.set_choices(
+            [("weighed", self.tr("weighed and labeled")), ("counted", self.tr("by count only"))]
+        )
+        self.by_count.setText(
+            self.tr(
+                "Custom-exempt packages are counted, without weight and label. Their paper must "
+                "carry NOT FOR SALE itself, stamped or printed, in letters of at least 3/8 inch "
+                "(9 CFR 316.16, 317.16). Inspected goods are weighed and labeled as before."
+            )
+        )
         self.save.setText(self.tr("&Keep (Ctrl+S)"))
         self.marks.setText(self.tr("&Marks of inspected goods…"))
         self.ringing.setText(self.tr("Ringin&g and freezing…"))
+
+    def _say_by_count(self) -> None:
+        self.by_count.setVisible(self.wrapped.value() == "counted")
 
     def _stock_words(self, code: str) -> str:
         if code == "sheet4x2":
@@ -112,6 +133,8 @@ class ShopPage(QWidget):
         self.paper.set_value(found.paper)
         self.stock.set_value(found.stock)
         self.dpi.set_value(found.dpi)
+        self.wrapped.set_value(found.wrapped)
+        self._say_by_count()
         fore = found.fore_share
         self.fore.set_value("" if fore is None else f"{float(fore * 100):g}")
 
@@ -135,6 +158,7 @@ class ShopPage(QWidget):
             stock=self.stock.value() or self._kept.stock,
             dpi=self.dpi.value() or self._kept.dpi,
             fore_share=share,
+            wrapped=self.wrapped.value() or self._kept.wrapped,
         )
         with self.bench.store.work(self.bench.person, self.bench.station) as work:
             found = work.shop.save(details)

@@ -16,6 +16,7 @@ if TYPE_CHECKING:
     from shared.billing.quantities import HangingWeights
     from shared.billing.statement import Price
     from shared.cutting.order import Question
+    from shared.shop.details import ShopDetails
     from shared.shop.lots import Lot
 
 
@@ -118,7 +119,7 @@ def counts_paper(store: "Store", number: int, words: "Words") -> bytes:
     with store.read() as work:
         lot, shop = lot_of(work, number, words), work.shop.details()
         question, orders = work.lots.question(lot.id), work.orders.of_lot(lot.id)
-        packages = work.packages.of_lot(lot.id)
+        packages, counted = work.packages.of_lot(lot.id), work.counted.of_lot(lot.id)
     known = catalogue(lot.species)
     expected = forecast(question, plan(question, known), known)
     fore = known.ranges.fore_share if shop.fore_share is None else shop.fore_share
@@ -131,6 +132,7 @@ def counts_paper(store: "Store", number: int, words: "Words") -> bytes:
             packages,
             order_number=order.number,
             hanging=_hanging(question, order.share, fore),
+            counted=counted,
         )
         for order in orders
     ]
@@ -180,9 +182,9 @@ def ticket_paper(store: "Store", number: int, words: "Words") -> bytes:
     order, lot, shop = billing.order, billing.lot, billing.shop
     with store.read() as work:
         question, packages = work.lots.question(lot.id), work.packages.of_lot(lot.id)
+        counted = work.counted.of_lot(lot.id)
     known = catalogue(lot.species)
-    fore = known.ranges.fore_share if shop.fore_share is None else shop.fore_share
-    hanging = _before_cutting(question, order.share, shop.hanging_basis, fore, words)
+    hanging = _before_cutting(question, order.share, shop, known.ranges.fore_share, words)
     counts = share_counts(
         question,
         known,
@@ -191,6 +193,7 @@ def ticket_paper(store: "Store", number: int, words: "Words") -> bytes:
         packages,
         order_number=order.number,
         hanging=hanging.pounds,
+        counted=counted,
     )
     return weight_ticket(
         TicketShare(
@@ -210,13 +213,14 @@ def ticket_paper(store: "Store", number: int, words: "Words") -> bytes:
 
 
 def _before_cutting(
-    question: "Question", share: int, basis: str, fore: "Fraction", words: "Words"
+    question: "Question", share: int, shop: "ShopDetails", by_table: "Fraction", words: "Words"
 ) -> "HangingWeights":
     """What the share weighed before cutting, as the shop goes by; or a refusal."""
     from shared.billing.quantities import HangingWeights, hanging_weights
 
     held = next(one.holdings for one in question.shares if one.number == share)
-    kind = "chilled" if basis == "chilled" else "hot"
+    kind = "chilled" if shop.hanging_basis == "chilled" else "hot"
+    fore = by_table if shop.fore_share is None else shop.fore_share
     found = hanging_weights(question.carcasses, held, kind, fore)
     if not isinstance(found, HangingWeights):
         raise refused(found, words)

@@ -10,6 +10,7 @@ if TYPE_CHECKING:
 
     from db.store import Store
     from printing.words import Words
+    from shared.shop.counted import CountedPackages
     from shared.shop.orders import Order
     from shared.shop.packages import PackageMade
 
@@ -28,12 +29,12 @@ def where_it_went_paper(store: "Store", number: int, words: "Words") -> bytes:
     with store.read() as work:
         lot, shop = lot_of(work, number, words), work.shop.details()
         question, orders = work.lots.question(lot.id), work.orders.of_lot(lot.id)
-        packages = work.packages.of_lot(lot.id)
+        packages, counted = work.packages.of_lot(lot.id), work.counted.of_lot(lot.id)
     known = catalogue(lot.species)
     answer = plan(question, known)
     found = accounts(question, answer, forecast(question, answer, known), known)
     return where_it_went(
-        journeys(question, found, known, packed_ng(orders, packages)),
+        journeys(question, found, known, packed_ng(orders, packages, counted)),
         species=lot.species,
         lot_number=lot.number,
         tags=[one.tag for one in question.carcasses],
@@ -43,9 +44,17 @@ def where_it_went_paper(store: "Store", number: int, words: "Words") -> bytes:
     )
 
 
-def packed_ng(orders: "Iterable[Order]", packages: "Iterable[PackageMade]") -> dict[int, int]:
-    """What was weighed into packages, by share, of orders that are packed; void ones left out."""
-    made = {one.share: 0 for one in orders if one.state in PACKED}
+def packed_ng(
+    orders: "Iterable[Order]",
+    packages: "Iterable[PackageMade]",
+    counted: "Iterable[CountedPackages]" = (),
+) -> dict[int, int]:
+    """What was weighed into packages, by share, of orders that are packed; void ones left out.
+
+    An order with packages wrapped by count is left out: what it weighs isn't known.
+    """
+    unknown = {one.share for one in counted if not one.void}
+    made = {one.share: 0 for one in orders if one.state in PACKED and one.share not in unknown}
     for package in packages:
         if package.share in made and not package.void:
             made[package.share] += package.net.nanograms

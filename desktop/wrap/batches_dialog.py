@@ -35,7 +35,7 @@ class BatchesDialog(QDialog):
         super().__init__(parent)
         self.bench = bench
         self.dialog: FormDialog | None = None
-        self.resize(1240, 660)
+        self.resize(1320, 660)
         self._shares: dict[int, Weight] = {}
         self._build()
         self._connect()
@@ -271,7 +271,7 @@ class BatchesDialog(QDialog):
                 lambda one: Figure(str(one.number)),
                 "figure",
                 sort=lambda one: one.number,
-                width=64,
+                width=56,
             ),
             Column("recipe", lambda: self.tr("Recipe"), lambda one: one.recipe, stretch=True),
             Column(
@@ -279,7 +279,7 @@ class BatchesDialog(QDialog):
                 lambda: self.tr("Stage"),
                 lambda one: words.say(f"batches.state_{one.state}"),
                 sort=lambda one: STATES.index(one.state),
-                width=150,
+                width=200,
             ),
             Column(
                 "in",

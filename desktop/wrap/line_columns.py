@@ -3,8 +3,9 @@
 from PySide6.QtCore import QObject
 
 from desktop.look.patterns import Mark
-from desktop.tables import Column, Figure, count_column, pounds_column
+from desktop.tables import Column, Figure, count_column, figure, pounds_column
 from desktop.wrap.wrapping import WrapLine
+from shared.units import pounds_text
 
 
 class LineColumns(QObject):
@@ -33,8 +34,14 @@ class LineColumns(QObject):
     def _made(self) -> list[Column[WrapLine]]:
         return [
             count_column("made", lambda: self.tr("Made"), lambda row: row.packages, width=70),
-            pounds_column(
-                "made_lb", lambda: self.tr("Net"), lambda row: row.made_ng, width=100, places=2
+            Column(
+                "made_lb",
+                lambda: self.tr("Net"),
+                self._net,
+                kind="figure",
+                sort=lambda row: row.made_ng,
+                width=100,
+                tip=lambda row: self.tr("by count, not weighed") if row.counted else "",
             ),
             Column(
                 "state",
@@ -45,6 +52,13 @@ class LineColumns(QObject):
                 width=172,
             ),
         ]
+
+    def _net(self, row: WrapLine) -> Figure:
+        """Its pounds; what was only counted has none."""
+        if row.counted and row.counted == row.packages:
+            return Figure(self.tr("by count"))
+        pounds = pounds_text(row.made_ng, 2)
+        return figure(f"{pounds} +" if row.counted else pounds)
 
     def state(self, row: WrapLine) -> str:
         """How far the line is, in a word or two."""

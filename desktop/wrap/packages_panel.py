@@ -8,6 +8,7 @@ from desktop.panels.buttons import button
 from desktop.panels.heading import Words
 from desktop.panels.side import SidePanel
 from desktop.tables import Column, Figure, RowsModel, Table, figure
+from shared.shop.counted import CountedPackages
 from shared.shop.packages import PackageMade
 from shared.units import weight_text
 
@@ -20,7 +21,7 @@ class PackagesPanel(SidePanel):
         self.heading = self.add_heading()
         self.total = Words("body", "quiet", self).wrapped()
         self.add(self.total)
-        self.table: Table[PackageMade] = Table(
+        self.table: Table[PackageMade | CountedPackages] = Table(
             RowsModel(self._columns()), self, height=ROW_DENSE, sortable=False
         )
         self.add(self.table, stretch=20)
@@ -56,21 +57,31 @@ class PackagesPanel(SidePanel):
         self.back.setText(self.tr("&Back to wrapping…"))
         self.batches.setText(self.tr("Cure, smoke and sausage… (Ctrl+B)"))
 
-    def show_packages(self, packages: tuple[PackageMade, ...]) -> None:
-        """Show them, newest first."""
-        self.table.show_rows(list(reversed(packages)))
+    def show_packages(
+        self, packages: tuple[PackageMade, ...], counted: tuple[CountedPackages, ...] = ()
+    ) -> None:
+        """Show them, newest first, weighed ones and counts."""
+        both: list[PackageMade | CountedPackages] = [*counted, *packages]
+        both.sort(key=lambda one: one.made_at)
+        self.table.show_rows(both[::-1])
 
     def say(self, sentence: str) -> None:
         """Say in place why there is no label, or why the order isn't ready."""
         self.said.setText(sentence)
         self.said.setVisible(bool(sentence))
 
-    def _columns(self) -> list[Column[PackageMade]]:
+    def _net(self, one: PackageMade | CountedPackages) -> Figure:
+        """What it weighs; of a count how many there are."""
+        if isinstance(one, PackageMade):
+            return figure(weight_text(one.net))
+        return Figure(self.tr("{count} counted").format(count=one.packages))
+
+    def _columns(self) -> list[Column[PackageMade | CountedPackages]]:
         return [
             Column(
                 "number",
                 lambda: self.tr("No."),
-                lambda one: Figure(str(one.label_number)),
+                _number,
                 kind="figure",
                 width=56,
             ),
@@ -79,12 +90,12 @@ class PackagesPanel(SidePanel):
                 lambda: self.tr("Product"),
                 lambda one: one.product,
                 stretch=True,
-                tip=lambda one: one.reason or one.product,
+                tip=_reason,
             ),
             Column(
                 "net",
                 lambda: self.tr("Net"),
-                lambda one: figure(weight_text(one.net)),
+                self._net,
                 kind="figure",
                 width=88,
             ),
@@ -98,6 +109,14 @@ class PackagesPanel(SidePanel):
                 tip=lambda one: one.void,
             ),
         ]
+
+
+def _number(one: PackageMade | CountedPackages) -> Figure:
+    return Figure(str(one.label_number) if isinstance(one, PackageMade) else "–")
+
+
+def _reason(one: PackageMade | CountedPackages) -> str:
+    return (one.reason if isinstance(one, PackageMade) else "") or one.product
 
 
 def _side_by_side(first: QWidget, second: QWidget) -> QHBoxLayout:

@@ -70,6 +70,7 @@ def counts_pdf(wrapping: "Wrapping", made: "datetime", words: "Words") -> bytes:
         wrapping.packages,
         order_number=order.number,
         hanging=_hanging(wrapping),
+        counted=wrapping.counted,
     )
     tags = [animal.tag for animal in lot.animals if animal.tag]
     return counts(

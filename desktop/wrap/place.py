@@ -14,11 +14,12 @@ from desktop.places import Place
 from desktop.tables import RowsModel, Table
 from desktop.wrap.line_columns import LineColumns
 from desktop.wrap.odd_package import OddPackage
+from desktop.wrap.package_entry import PackageEntry
 from desktop.wrap.packages_panel import PackagesPanel
-from desktop.wrap.scale_strip import ScaleStrip
 from desktop.wrap.table_work import Wrapped, WrapTable
 from desktop.wrap.wrapping import WrapLine
 from shared.carcass.anatomy import catalogue
+from shared.shop.counted import CountedPackages
 from shared.shop.orders import Order
 from shared.shop.packages import of_one_stroke
 from shared.units import Weight, pounds_text
@@ -67,8 +68,9 @@ class WrapPlace(Place):
             RowsModel(self._columns.columns()), main, sortable=False
         )
         down.addWidget(self.lines, 1)
-        self.strip = ScaleStrip(bench=self.bench, parent=main)
-        down.addWidget(self.strip)
+        self.entry = PackageEntry(self.bench, main)
+        self.strip = self.entry.strip
+        down.addWidget(self.entry)
         self.side = PackagesPanel(whole)
         across.addWidget(main, 1)
         across.addWidget(self.side)
@@ -76,14 +78,13 @@ class WrapPlace(Place):
 
     def _connect(self) -> None:
         self.orders.changed.connect(self._order_chosen)
-        self.orders.line.returnPressed.connect(
-            lambda: self.lines.setFocus(Qt.FocusReason.OtherFocusReason)
-        )
+        self.orders.line.returnPressed.connect(self.lines.setFocus)
         self.lines.moved.connect(self._line_moved)
-        self.lines.picked.connect(lambda _row: self.strip.weight.focus())
+        self.lines.picked.connect(lambda _row: self.entry.focus())
         self.strip.weighed.connect(self._weighed)
-        self.strip.stepped.connect(self._step)
-        self.strip.left.connect(lambda: self.lines.setFocus(Qt.FocusReason.OtherFocusReason))
+        self.entry.count.counted.connect(self._counted)
+        self.entry.stepped.connect(self._step)
+        self.entry.left.connect(self.lines.setFocus)
         self.work.read.connect(self._show)
         self.work.said.connect(self.said)
         self.work.no_label.connect(self.side.say)
@@ -108,6 +109,7 @@ class WrapPlace(Place):
             ("Ctrl+P", self.show_counts),
             ("Ctrl+Return", self.mark_ready),
             ("F11", self.show_boxes),
+            ("F12", self.entry.change_way),
             ("Ctrl+B", self.show_batches),
         ):
             shortcut = QShortcut(QKeySequence(keys), self)
@@ -115,8 +117,9 @@ class WrapPlace(Place):
             shortcut.activated.connect(slot)
 
     def _step(self, by: int) -> None:
-        """The keyboard stays in the weight, and another line is wrapped."""
+        """The keyboard stays in the weight or count, and another line is wrapped."""
         self.lines.choose(max(self.lines.currentIndex().row() + by, 0))
+        self.entry.focus()
 
     def show_boxes(self) -> None:
         """Close a box with what lies loose; labels of boxes again."""
@@ -147,7 +150,7 @@ class WrapPlace(Place):
         self.orders.set_label(self.tr("Order (F&7)"))
         self.orders.hint(self.tr("Type a number or an owner"))
         self.lines.set_name(self.tr("Lines of the order"))
-        self.strip.retranslate()
+        self.entry.retranslate()
         self.side.retranslate()
         self._say_total()
 
@@ -181,13 +184,13 @@ class WrapPlace(Place):
             at = [(one.line, one.product) for one in self.lines.rows.rows()]
             if (line.line, line.product) in at:
                 self.lines.choose(at.index((line.line, line.product)))
-        self.side.show_packages(found.wrapping.packages)
+        self.side.show_packages(found.wrapping.packages, found.wrapping.counted)
         self.side.say(found.complaint)
         self._line_moved(self.lines.chosen())
         self._say_total()
         order = found.wrapping.order
         open_here = order.state in ("released", "cut")
-        self.strip.setEnabled(open_here)
+        self.entry.set_open(is_open=open_here)
         self.side.odd.setEnabled(open_here)
         self.side.ready.setEnabled(open_here)
         self.side.back.setEnabled(order.state == "ready")
@@ -199,9 +202,14 @@ class WrapPlace(Place):
             return
         low, high = self.wrapping.planned_packages
         planned = str(low) if low == high else f"{low}\u2013{high}"
+        counted = self.wrapping.made_by_count
+        said = self.tr("{made} made, {pounds}; {planned} planned")
+        if counted:
+            said = self.tr("{made} made, {counted} of them by count, {pounds}; {planned} planned")
         self.side.total.setText(
-            self.tr("{made} made, {pounds}; {planned} planned").format(
+            said.format(
                 made=self.wrapping.made_packages,
+                counted=counted,
                 pounds=pounds_text(self.wrapping.made_ng, 2),
                 planned=planned,
             )
@@ -209,8 +217,18 @@ class WrapPlace(Place):
         self.total.setText(self.work.state_words(self.wrapping.order.state))
 
     def _line_moved(self, line: WrapLine | None) -> None:
-        self.strip.show_product(line.product if line else self.tr("Choose a line above"))
-        self.strip.complain("")
+        self.entry.show_line(self.wrapping, line)
+
+    def _counted(self, packages: int) -> None:
+        line = self.lines.chosen()
+        if line is None or self.wrapping is None:
+            return
+        said = self.work.count(self.wrapping, line, packages)
+        if said:
+            self.entry.count.complain(said)
+            return
+        self.entry.counted()
+        self.changed.emit()
 
     def _weighed(self, weight: Weight, tare: Weight | None, pieces: int, equal: int) -> None:
         line = self.lines.chosen()
@@ -266,6 +284,8 @@ class WrapPlace(Place):
         package = self.side.table.chosen()
         if package is None or self.wrapping is None:
             self.side.say(self.tr("Choose a package first."))
+        elif isinstance(package, CountedPackages):
+            self.side.say(self.tr("Wrapped by count: there is no label."))
         elif package.void:
             self.side.say(self.tr("A void package has no label."))
         else:
@@ -282,6 +302,14 @@ class WrapPlace(Place):
         if package.void:
             self.side.say(self.tr("That package is void already."))
             return
+        if isinstance(package, CountedPackages):
+            asked = self.tr("A count of {count} packages is made void. Why?")
+            reason = self.bench.messages.ask_reason(
+                self.tr("Make void"), asked.format(count=package.packages)
+            )
+            if reason is not None:
+                self._voided(self.work.void_count(self.wrapping, package, reason))
+            return
         together = of_one_stroke(package, self.wrapping.packages)
         if len(together) > 1 and not self._all_of(package, len(together)):
             together = (package,)
@@ -291,10 +319,11 @@ class WrapPlace(Place):
         reason = self.bench.messages.ask_reason(self.tr("Make void"), asked)
         if reason is None:
             return
-        said = self.work.void(self.wrapping, together, reason)
-        if said:
-            self.side.say(said)
-        else:
+        self._voided(self.work.void(self.wrapping, together, reason))
+
+    def _voided(self, said: str) -> None:
+        self.side.say(said)
+        if not said:
             self.changed.emit()
 
     def _all_of(self, package: "PackageMade", count: int) -> bool:

@@ -13,9 +13,11 @@ from desktop.wrap.wrapping import (
     Wrapping,
     product_words,
     read_wrapping,
+    with_counted,
     with_packages,
 )
 from shared.marking.label import PackageLabel
+from shared.shop.counted import CountedPackages, NewCount
 from shared.shop.orders import Order
 from shared.shop.packages import NewPackage, PackageMade
 from shared.shop.problems import MoveRefused, Refused, StaleEdit
@@ -134,6 +136,34 @@ class WrapTable(QObject):
             self.read.emit(Wrapped(after, f"{said} {label_complaint(label)}"))
         return ""
 
+    def count(self, wrapping: Wrapping, line: WrapLine, packages: int) -> str:
+        """Keep packages of a line as counted; "" or why they were not kept."""
+        new = NewCount(
+            wrapping.order.id, line.line, line.cut, line.product, packages, line.finishes
+        )
+        with self.bench.store.work(self.bench.person, self.bench.station) as work:
+            made = work.counted.add(new)
+            if isinstance(made, Refused):
+                return self._refusal(made)
+            counted = work.counted.of_order(wrapping.order.id)
+            work.commit()
+        self.read.emit(Wrapped(with_counted(wrapping, counted, self.bench.words)))
+        said = self.tr("{count} packages kept by count: {product}.")
+        self.said.emit(said.format(count=packages, product=line.product))
+        return ""
+
+    def void_count(self, wrapping: Wrapping, counted: CountedPackages, reason: str) -> str:
+        """Make a count void; "" or why not."""
+        with self.bench.store.work(self.bench.person, self.bench.station) as work:
+            found = work.counted.void(counted.id, reason)
+            if isinstance(found, Refused):
+                return self._refusal(found)
+            after = work.counted.of_order(wrapping.order.id)
+            work.commit()
+        self.read.emit(Wrapped(with_counted(wrapping, after, self.bench.words)))
+        self.said.emit(self.tr("Count of {count} void.").format(count=counted.packages))
+        return ""
+
     def _named(self, packages: tuple[PackageMade, ...]) -> str:
         """Packages by their numbers: "Package 12", "Packages 12–91"."""
         first, last = packages[0].label_number, packages[-1].label_number
@@ -242,7 +272,11 @@ class WrapTable(QObject):
         return {
             "not_positive": self.tr("A package weighs more than nothing."),
             "reason_missing": self.tr("Say why."),
-            "too_many": self.tr("At most 200 packages in one stroke."),
+            "too_many": self.tr("At most {most} packages in one stroke.").format(
+                most=refused.data.get("most", "")
+            ),
             "not_on_order": self.tr("That line is no longer on the order; read it again."),
+            "not_by_count": self.tr("This order is weighed: the shop or its regime asks for it."),
+            "handed_over": self.tr("It was handed over; it can't be made void."),
             "already_void": self.tr("That package is void already."),
         }.get(refused.code, self.tr("It can't be kept."))

@@ -1,11 +1,13 @@
 """What one order has on the wrapping table: its lines, planned beside made, and its packages."""
 
+from collections import Counter
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from shared.carcass.anatomy import catalogue
 from shared.cutting.forecast import Forecast, forecast
 from shared.cutting.plan import plan
+from shared.shop.counted import may_be_counted
 
 if TYPE_CHECKING:
     from db.store import Store
@@ -14,6 +16,7 @@ if TYPE_CHECKING:
     from shared.cutting.forecast import Range
     from shared.cutting.order import Question
     from shared.marking.plant_marks import PlantMarks
+    from shared.shop.counted import CountedPackages
     from shared.shop.details import ShopDetails
     from shared.shop.lots import Lot
     from shared.shop.orders import Order
@@ -24,7 +27,8 @@ if TYPE_CHECKING:
 class WrapLine:
     """One line of the order, or with line 0 an odd product; weights in nanograms.
 
-    `planned` and `planned_ng` are None where the plan makes nothing of it.
+    `planned` and `planned_ng` are None where the plan makes nothing of it. `counted` of the
+    packages were wrapped by count; `made_ng` knows nothing of them.
     """
 
     line: int
@@ -36,6 +40,7 @@ class WrapLine:
     packages: int = 0
     pieces: int = 0
     made_ng: int = 0
+    counted: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,6 +53,7 @@ class Wrapping:
     question: "Question"
     forecast: Forecast
     packages: "tuple[PackageMade, ...]"
+    counted: "tuple[CountedPackages, ...]"
     recipes: "tuple[Recipe, ...]"
     marks: "PlantMarks"
     lines: tuple[WrapLine, ...]
@@ -62,6 +68,16 @@ class Wrapping:
     def made_packages(self) -> int:
         """Packages made in all, void ones left out."""
         return sum(line.packages for line in self.lines)
+
+    @property
+    def by_count(self) -> bool:
+        """Whether packages of this order may be counted instead of weighed."""
+        return may_be_counted(self.shop.wrapped, self.lot.regime)
+
+    @property
+    def made_by_count(self) -> int:
+        """Packages made by count, void ones left out."""
+        return sum(line.counted for line in self.lines)
 
     @property
     def made_ng(self) -> int:
@@ -88,13 +104,14 @@ def read_wrapping(store: "Store", order_id: int, words: "Words") -> Wrapping | N
         graded = work.cooler.meat_factor(lot.id)
         own = work.yields.used(lot.species)
         packages = work.packages.of_order(order_id)
+        counted = work.counted.of_order(order_id)
         shop = work.shop.details()
         recipes = work.recipes.all()
         marks = work.marks.now()
     known = catalogue(lot.species)
     expected = forecast(question, plan(question, known), known, own, graded)
-    lines = _lines(order, lot.species, expected, packages, words)
-    return Wrapping(order, lot, shop, question, expected, packages, recipes, marks, lines)
+    lines = _lines(order, lot.species, expected, packages, counted, words)
+    return Wrapping(order, lot, shop, question, expected, packages, counted, recipes, marks, lines)
 
 
 def with_packages(
@@ -102,8 +119,17 @@ def with_packages(
 ) -> Wrapping:
     """The same order after a package was added or made void; the plan stays as it is."""
     species, expected = wrapping.lot.species, wrapping.forecast
-    lines = _lines(wrapping.order, species, expected, packages, words)
+    lines = _lines(wrapping.order, species, expected, packages, wrapping.counted, words)
     return replace(wrapping, packages=packages, lines=lines)
+
+
+def with_counted(
+    wrapping: Wrapping, counted: "tuple[CountedPackages, ...]", words: "Words"
+) -> Wrapping:
+    """The same order after packages were counted or a count was made void."""
+    species, expected = wrapping.lot.species, wrapping.forecast
+    lines = _lines(wrapping.order, species, expected, wrapping.packages, counted, words)
+    return replace(wrapping, counted=counted, lines=lines)
 
 
 def _lines(
@@ -111,10 +137,14 @@ def _lines(
     species: str,
     expected: Forecast,
     packages: "tuple[PackageMade, ...]",
+    counted: "tuple[CountedPackages, ...]",
     words: "Words",
 ) -> tuple[WrapLine, ...]:
     rows: list[WrapLine] = []
     live = [one for one in packages if not one.void]
+    counts: Counter[int] = Counter()
+    for count in counted:
+        counts[count.line] += 0 if count.void else count.packages
     cuts = catalogue(species).cuts
     for choice in order.choices:
         cut = cuts.get(choice.cut)
@@ -129,7 +159,7 @@ def _lines(
                 choice.finishes,
                 None if line is None else line.packages,
                 None if line is None else line.finished.mid,
-                *_made([one for one in live if one.line == choice.line]),
+                *_made([one for one in live if one.line == choice.line], counts[choice.line]),
             )
         )
     known = {row.line for row in rows}
@@ -142,9 +172,10 @@ def _lines(
     return tuple(rows)
 
 
-def _made(packages: "list[PackageMade]") -> tuple[int, int, int]:
+def _made(packages: "list[PackageMade]", counted: int = 0) -> tuple[int, int, int, int]:
     return (
-        len(packages),
+        len(packages) + counted,
         sum(one.pieces for one in packages),
         sum(one.net.nanograms for one in packages),
+        counted,
     )

@@ -11,6 +11,7 @@ from shared.cutting.answer import Answer
 from shared.cutting.forecast import Forecast, forecast
 from shared.cutting.order import Amount, Choice, Package, Question
 from shared.cutting.plan import plan
+from shared.shop.counted import CountedPackages
 from shared.shop.packages import PackageMade
 from shared.units import Weight
 from tests.printing.pages import NAME
@@ -76,6 +77,14 @@ def made(label: int, line: int, cut: str, net: str, share: int = 1, void: str = 
         person="Test",
         station="Bench",
         void=void,
+    )
+
+
+def by_count(line: int, cut: str, packages: int, share: int = 1, void: str = "") -> CountedPackages:
+    """Packages of a line that were counted."""
+    at = datetime(2026, 3, 12, 9, tzinfo=UTC)
+    return CountedPackages(
+        1, 1, share, share, line, cut, "", NAME, packages, (), at, "Test", "Bench", void
     )
 
 

@@ -8,7 +8,7 @@ from printing.counts import Counted, ShareCounts, counts, share_counts
 from printing.words import Words
 from shared.cutting.forecast import Range
 from shared.shop.details import ShopDetails
-from tests.printing.orders import HANGING, Planned, halves, made
+from tests.printing.orders import HANGING, Planned, by_count, halves, made
 from tests.printing.pages import (
     MADE,
     NAME,
@@ -100,3 +100,31 @@ def test_name_paper_and_bytes(planned: Planned, shop: ShopDetails) -> None:
 
 def test_in_spanish(planned: Planned) -> None:
     assert "Conteo de paquetes" in text(paper_of(counted(planned), words=SPANISH))
+
+
+def test_what_was_counted_is_said_and_leaves_the_take_home_open(planned: Planned) -> None:
+    """Three chops weighed and four counted: their pounds stand with what isn't in them."""
+    tally = [
+        by_count(1, "whole_ham", 1),
+        by_count(2, "centre_chop", 4),
+        by_count(2, "centre_chop", 40, void="miscounted"),
+        by_count(4, "whole_ham", 9, share=2),
+    ]
+    value = share_counts(
+        planned.question,
+        planned.catalogue,
+        planned.forecast,
+        1,
+        (made(1, 2, "centre_chop", "1.50"),),
+        order_number=1042,
+        hanging=HANGING,
+        counted=tally,
+    )
+    rows = {row.cut: (row.packages, row.by_count, row.finished) for row in value.rows}
+    assert rows["whole_ham"] == (1, 1, 0)
+    assert rows["centre_chop"] == (5, 4, Fraction("1.50"))
+    assert (value.packages, value.by_count, value.take_home) == (6, 5, None)
+    said = text(paper_of(value)).replace("\n", " ")
+    assert "+ 4 by count" in said
+    assert "1.5 lb weighed. Wrapped by count, not weighed: 5 packages" in said
+    assert "taken home of" not in said

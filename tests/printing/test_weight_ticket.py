@@ -1,5 +1,6 @@
 """The weight ticket: weight before cutting, net by kind of package, ground, loss, instructions."""
 
+from dataclasses import replace
 from fractions import Fraction
 
 import pytest
@@ -123,3 +124,13 @@ def test_in_spanish_on_both_papers(planned: Planned, shop: ShopDetails) -> None:
     assert size(pdf) == SIZES[shop.paper]
     assert "Boleta de peso" in text(pdf)
     assert "Merma de corte" in text(pdf)
+
+
+def test_a_count_leaves_the_cutting_loss_unknown(planned: Planned) -> None:
+    value = ticket(planned)
+    row = replace(value.counts.rows[0], packages=3, by_count=2)
+    value = replace(value, counts=replace(value.counts, rows=(row, *value.counts.rows[1:])))
+    assert value.cutting_loss is None
+    said = text(paper_of(planned, value)).replace("\n", " ")
+    assert "Cutting loss: not known, packages were wrapped by count" in said
+    assert "+ 2 by count" in said

@@ -3694,6 +3694,14 @@
         <translation>Paquetes que están aquí</translation>
     </message>
     <message>
+        <source>{owner}. Packages: {count}, {by_count} of them by count, the others {weight}. Count them off together.</source>
+        <translation>{owner}. Paquetes: {count}, {by_count} de ellos por conteo, los demás {weight}. Cuéntenlos juntos.</translation>
+    </message>
+    <message>
+        <source>S&amp;can a box or package</source>
+        <translation>Es&amp;canear una caja o un paquete</translation>
+    </message>
+    <message>
         <source>&amp;Stays for later (Space)</source>
         <translation>&amp;Queda para después (Espacio)</translation>
     </message>
@@ -3706,6 +3714,10 @@
         <translation>Papel para &amp;firmar (Ctrl+P)</translation>
     </message>
     <message>
+        <source>Wrapped by count: it has no label and goes in no box.</source>
+        <translation>Empacado por conteo: no tiene etiqueta y no va en ninguna caja.</translation>
+    </message>
+    <message>
         <source>Nothing leaves: choose what is fetched now.</source>
         <translation>No sale nada: elija lo que se llevan ahora.</translation>
     </message>
@@ -3716,6 +3728,14 @@
     <message>
         <source>It isn&apos;t ready, or another station has changed it: look again.</source>
         <translation>No está lista, u otra estación la cambió: mire otra vez.</translation>
+    </message>
+    <message>
+        <source>All {here} labeled packages are scanned.</source>
+        <translation>Los {here} paquetes con etiqueta están escaneados.</translation>
+    </message>
+    <message>
+        <source>Scanned: {now} of {here} labeled packages. The others stay here.</source>
+        <translation>Escaneados: {now} de {here} paquetes con etiqueta. Los demás se quedan aquí.</translation>
     </message>
     <message>
         <source>Comes later: {what}.</source>
@@ -3760,6 +3780,14 @@
     <message>
         <source>Billed {billed}, paid {paid}, due {due}.</source>
         <translation>Cuenta {billed}, pagado {paid}, se debe {due}.</translation>
+    </message>
+    <message>
+        <source>{now} of {here}</source>
+        <translation>{now} de {here}</translation>
+    </message>
+    <message>
+        <source>by count</source>
+        <translation>por conteo</translation>
     </message>
     <message>
         <source>Package</source>
@@ -7285,6 +7313,41 @@
     <message>
         <source>asked, it answers: S S 98.5 lb</source>
         <translation>preguntada, contesta: S S 98.5 lb</translation>
+    </message>
+</context>
+<context>
+    <name>ScanField</name>
+    <message>
+        <source>“{text}” is no code of a box or package.</source>
+        <translation>“{text}” no es el código de una caja ni de un paquete.</translation>
+    </message>
+    <message>
+        <source>“{text}” was misread; scan it again.</source>
+        <translation>“{text}” se leyó mal; escanéelo otra vez.</translation>
+    </message>
+    <message>
+        <source>That is of order {order}, not of this one.</source>
+        <translation>Eso es de la orden {order}, no de esta.</translation>
+    </message>
+    <message>
+        <source>No package of this order lies in box {box}.</source>
+        <translation>Ningún paquete de esta orden está en la caja {box}.</translation>
+    </message>
+    <message>
+        <source>Box {box} was fetched already.</source>
+        <translation>La caja {box} ya se recogió.</translation>
+    </message>
+    <message>
+        <source>This order has no package {package}.</source>
+        <translation>Esta orden no tiene paquete {package}.</translation>
+    </message>
+    <message>
+        <source>Package {package} is void.</source>
+        <translation>El paquete {package} está anulado.</translation>
+    </message>
+    <message>
+        <source>Package {package} was fetched already.</source>
+        <translation>El paquete {package} ya se recogió.</translation>
     </message>
 </context>
 <context>

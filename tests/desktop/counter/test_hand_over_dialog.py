@@ -13,11 +13,14 @@ from desktop.bench import Bench
 from desktop.counter.hand_over_dialog import HandOverDialog
 from shared.curing.batch import Batch
 from shared.curing.recipe import Ingredient, Recipe
+from shared.marking.serial import box_serial, package_serial
+from shared.shop.counted import CountedPackages, NewCount
 from shared.shop.orders import Order
 from shared.shop.packages import NewPackage
 from shared.shop.people import SignedOn
 from shared.units import Weight
 from tests.db.examples import GROUND, line, lot_of_halves, order_of, package, settled
+from tests.db.repositories.test_counted import by_count
 from tests.desktop.audit import unnamed
 from tests.desktop.typing_in import type_into
 from tests.printing.pages import text
@@ -204,3 +207,107 @@ def test_the_slip_has_a_line_to_sign(qtbot: QtBot, dialog: HandOverDialog) -> No
 
 def test_all_that_takes_the_keyboard_has_a_name(dialog: HandOverDialog) -> None:
     assert unnamed(dialog) == []
+
+
+def scan(dialog: HandOverDialog, code: str) -> None:
+    type_into(dialog.scan.line, code)
+    QTest.keyClick(dialog.scan.line, Qt.Key.Key_Return)
+
+
+def test_a_scanned_box_ticks_what_is_in_it_and_the_rest_stays(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn, order: Order
+) -> None:
+    with store.read() as work:
+        first, second, ground = (one.id for one in work.packages.of_order(order.id))
+    with store.work(signed.person, signed.station) as work:
+        work.hand_overs.put([first, ground], "A", "freezer 2")
+        work.commit()
+    dialog = HandOverDialog(bench, order)
+    qtbot.addWidget(dialog)
+    dialog.open()
+    qtbot.waitUntil(dialog.isActiveWindow)
+    assert dialog.scan.line.hasFocus()
+    scan(dialog, box_serial(order.number, "A").lower())
+    assert [[each.id for each in one.now] for one in dialog.leaving] == [[first], [ground]]
+    assert "2 of 3 labeled packages" in dialog.ticks.text()
+    assert "Packages: 2" in dialog.lead.text()
+    assert dialog.scan.is_empty()
+    dialog.reason.set_text("bill follows by mail")
+    dialog.try_it()
+    assert dialog.partly
+    with store.read() as work:
+        assert work.hand_overs.left(order.id) == {second}
+        label = work.packages.of_order(order.id)[1].label_number
+    later = HandOverDialog(bench, order)
+    qtbot.addWidget(later)
+    scan(later, package_serial(order.number, label))
+    assert "All 1 labeled packages" in later.ticks.text()
+    assert all(one.whole for one in later.leaving)
+
+
+def test_a_code_that_is_none_of_the_order_is_said_in_place(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn, order: Order
+) -> None:
+    with store.work(signed.person, signed.station) as work:
+        first, second, ground = work.packages.of_order(order.id)
+        work.hand_overs.put([first.id], "1", "")
+        work.hand_overs.give(order.id, [first.id])
+        work.packages.void(second.id, "torn bag")
+        work.commit()
+    dialog = HandOverDialog(bench, order)
+    qtbot.addWidget(dialog)
+    wrong = box_serial(order.number, "1")
+    for code, said in (
+        ("0123456789012", "no code of a box or package"),
+        (f"{wrong[:-1]}{'A' if wrong[-1] != 'A' else 'B'}", "misread"),
+        (box_serial(order.number + 1, "1"), f"of order {order.number + 1}"),
+        (package_serial(order.number + 1, 1), f"of order {order.number + 1}"),
+        (box_serial(order.number, "7"), "in box 7"),
+        (wrong, "Box 1 was fetched already"),
+        (package_serial(order.number, first.label_number), "was fetched already"),
+        (package_serial(order.number, second.label_number), "is void"),
+        (package_serial(order.number, 999), "no package 999"),
+    ):
+        scan(dialog, code)
+        assert said in dialog.scan.complaint.text(), code
+        assert [[each.id for each in one.now] for one in dialog.leaving] == [[ground.id]]
+        assert not dialog.ticked
+        assert dialog.scan.text() == code
+
+
+def test_what_was_counted_leaves_with_the_rest_and_stays_by_space(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn, order: Order
+) -> None:
+    choice = order.choices[0]
+    with store.work(signed.person, signed.station) as work:
+        by_count(work)
+        for name, count in (("Whole ham", 2), ("Stamped chops", 12)):
+            new = NewCount(order.id, choice.line, choice.cut, name, count)
+            assert isinstance(work.counted.add(new), CountedPackages)
+        work.commit()
+    dialog = HandOverDialog(bench, order)
+    qtbot.addWidget(dialog)
+    dialog.open()
+    assert "Packages: 17, 14 of them by count" in dialog.lead.text()
+    dialog.print_slip()
+    qtbot.waitUntil(lambda: getattr(dialog, "preview", None) is not None)
+    said = text(dialog.preview.pdf)
+    assert "+ 2 by count" in said
+    assert "Stamped chops" in said
+    dialog.preview.close()
+    dialog.table.choose(2)
+    dialog.put_in_box()
+    assert "no label" in dialog.refusal.text()
+    dialog.toggle()
+    assert "Packages: 5" in dialog.lead.text()
+    dialog.reason.set_text("bill follows by mail")
+    dialog.try_it()
+    assert dialog.partly
+    with store.read() as work:
+        (still,) = work.counted.left(order.id)
+    assert (still.product, still.packages) == ("Stamped chops", 12)
+    later = HandOverDialog(bench, order)
+    qtbot.addWidget(later)
+    later.reason.set_text("bill follows by mail")
+    later.try_it()
+    assert later.closed or state_of(store, order) == "handed_over"

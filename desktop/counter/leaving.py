@@ -1,0 +1,124 @@
+"""What of an order is still here, by product, and what of it leaves now."""
+
+from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
+
+from shared.shop.freezing import Frozen, frozen
+
+if TYPE_CHECKING:
+    from collections.abc import Mapping, Sequence
+    from datetime import datetime
+
+    from shared.shop.counted import CountedPackages
+    from shared.shop.freezing import FreezerRules, InFreezer
+    from shared.shop.hand_overs import Boxed
+    from shared.shop.packages import PackageMade
+
+
+@dataclass(frozen=True, slots=True)
+class Leaving:
+    """One product of the order: what is still here of it, and what of that leaves now.
+
+    `going` are the ids of labelled packages that leave, None all of them; what was wrapped by
+    count has no code and leaves or stays as one.
+    """
+
+    product: str
+    packages: "tuple[PackageMade, ...]"
+    counted: "tuple[CountedPackages, ...]"
+    where: str
+    frozen: Frozen
+    going: frozenset[int] | None = None
+    counts_stay: bool = False
+
+    @property
+    def now(self) -> "tuple[PackageMade, ...]":
+        """The labelled packages that leave now."""
+        if self.going is None:
+            return self.packages
+        return tuple(one for one in self.packages if one.id in self.going)
+
+    @property
+    def counts_now(self) -> "tuple[CountedPackages, ...]":
+        """The counts that leave now."""
+        return () if self.counts_stay else self.counted
+
+    @property
+    def stays(self) -> bool:
+        """Whether nothing of it leaves now."""
+        return not (self.now or self.counts_now)
+
+    @property
+    def whole(self) -> bool:
+        """Whether all of it leaves now."""
+        return self.leave_now == self.here
+
+    @property
+    def by_count(self) -> int:
+        """Packages that leave now and were counted, not weighed."""
+        return sum(one.packages for one in self.counts_now)
+
+    @property
+    def leave_now(self) -> int:
+        """Packages that leave now."""
+        return len(self.now) + self.by_count
+
+    @property
+    def here(self) -> int:
+        """Packages that are here."""
+        return len(self.packages) + sum(one.packages for one in self.counted)
+
+    @property
+    def nanograms(self) -> int:
+        """Net weight of what leaves now, as far as it was weighed."""
+        return sum(one.net.nanograms for one in self.now)
+
+    def toggled(self) -> "Leaving":
+        """All of it leaves where nothing did, else nothing of it."""
+        if self.stays:
+            return replace(self, going=None, counts_stay=False)
+        return replace(self, going=frozenset(), counts_stay=True)
+
+    def ticked(self, ids: frozenset[int], *, first: bool) -> "Leaving":
+        """With the first scan only what was scanned leaves; each later one adds to it."""
+        before = frozenset[int]() if first else frozenset(one.id for one in self.now)
+        mine = ids & {one.id for one in self.packages}
+        return replace(self, going=before | mine)
+
+
+def leaving_rows(
+    packages: "Sequence[PackageMade]",
+    counted: "Sequence[CountedPackages]",
+    places: "Mapping[int, Boxed]",
+    rules: "FreezerRules",
+    told: "Mapping[int, InFreezer]",
+    now: "datetime",
+) -> list[Leaving]:
+    """What is here, a row for each product in the order it was made."""
+    names = dict.fromkeys([*(one.product for one in packages), *(one.product for one in counted)])
+    found: list[Leaving] = []
+    for name in names:
+        them = tuple(one for one in packages if one.product == name)
+        counts = tuple(one for one in counted if one.product == name)
+        states = [frozen(rules, one.made_at, told.get(one.id), now) for one in them]
+        states += [frozen(rules, one.made_at, None, now) for one in counts]
+        found.append(Leaving(name, them, counts, _where(them, places), _slowest(states)))
+    return found
+
+
+def _slowest(found: "Sequence[Frozen]") -> Frozen:
+    """Of several packages the one that is frozen last; one in no freezer before all others."""
+    loose = next((one for one in found if one.state == "not_in_freezer"), None)
+    dated = [one for one in found if one.at is not None]
+    return loose or max(dated, key=_moment, default=found[0])
+
+
+def _moment(one: Frozen) -> "datetime":
+    assert one.at is not None
+    return one.at
+
+
+def _where(packages: "Sequence[PackageMade]", places: "Mapping[int, Boxed]") -> str:
+    boxed = [places[one.id] for one in packages if one.id in places]
+    said = [", ".join(part for part in (one.box, one.place) if part) for one in boxed]
+    return "; ".join(dict.fromkeys(said))

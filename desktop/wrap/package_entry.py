@@ -1,0 +1,118 @@
+"""Where a package of the chosen line is told: its weight, or in a shop that counts how many."""
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QWidget
+
+from desktop.look.space import TOGETHER, column
+from desktop.panels.buttons import button
+from desktop.wrap.count_strip import CountStrip
+from desktop.wrap.scale_strip import ScaleStrip
+
+if TYPE_CHECKING:
+    from desktop.bench import Bench
+    from desktop.wrap.wrapping import WrapLine, Wrapping
+
+
+class PackageEntry(QWidget):
+    """The scale's strip or the count's, by the shop, the order's regime and the line.
+
+    Signals:
+        left: Esc; back to the lines.
+        stepped: up or down; carries -1 or 1, to another line of the order.
+    """
+
+    left = Signal()
+    stepped = Signal(int)
+
+    def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._wrapping: Wrapping | None = None
+        self._line: WrapLine | None = None
+        self._at: tuple[int, int, str] | None = None
+        self._weighed: set[tuple[int, int]] = set()  # order and line, in a shop that counts
+        self.strip = ScaleStrip(bench, self)
+        self.count = CountStrip(self)
+        self.count.hide()
+        self.way = button(self, quiet=True)
+        self.way.hide()
+        down = column(self, gap=TOGETHER)
+        down.addWidget(self.strip)
+        down.addWidget(self.count)
+        down.addWidget(self.way, 0, Qt.AlignmentFlag.AlignLeft)
+        for one in (self.strip, self.count):
+            one.left.connect(self.left)
+            one.stepped.connect(self.stepped)
+        self.way.clicked.connect(self.change_way)
+
+    def retranslate(self) -> None:
+        """Every word of the entry."""
+        self.strip.retranslate()
+        self.count.retranslate()
+        self._say()
+
+    @property
+    def by_count(self) -> bool:
+        """Whether packages of the line are counted; an odd package is always weighed."""
+        if self._wrapping is None or self._line is None or self._line.line == 0:
+            return False
+        key = self._wrapping.order.id, self._line.line
+        return self._wrapping.by_count and key not in self._weighed
+
+    def show_line(self, wrapping: "Wrapping | None", line: "WrapLine | None") -> None:
+        """What the next package holds, and how it is told."""
+        before, at = self._at, None
+        if wrapping is not None and line is not None:
+            at = wrapping.order.id, line.line, line.product
+        self._wrapping, self._line, self._at = wrapping, line, at
+        if at != before:  # read again, the same line keeps what was said of it
+            for strip in (self.strip, self.count):
+                strip.complain("")
+        self._show_way()
+
+    def _show_way(self) -> None:
+        self.count.setVisible(self.by_count)
+        self.strip.setVisible(not self.by_count)
+        may = self._wrapping is not None and self._wrapping.by_count
+        self.way.setVisible(may and self._line is not None and self._line.line > 0)
+        self._say()
+
+    def _say(self) -> None:
+        product = self._line.product if self._line else self.tr("Choose a line above")
+        for strip in (self.strip, self.count):
+            strip.show_product(product)
+        self.way.setText(
+            self.tr("Weigh and label this line (F12)")
+            if self.by_count
+            else self.tr("Count this line, no weight (F12)")
+        )
+
+    def set_open(self, *, is_open: bool) -> None:
+        """Whether packages can be made of the order as it stands."""
+        for one in (self.strip, self.count, self.way):
+            one.setEnabled(is_open)
+
+    def focus(self) -> None:
+        """Give the keyboard to the weight, or to the count."""
+        (self.count.packages if self.by_count else self.strip.weight).focus()
+
+    def change_way(self) -> None:
+        """The line is weighed and labelled after all, or counted again."""
+        if self.way.isHidden() or self._wrapping is None or self._line is None:
+            return
+        self._weighed ^= {(self._wrapping.order.id, self._line.line)}
+        self._show_way()
+        self.focus()
+
+    def counted(self) -> None:
+        """A count was kept: ready for the next; one above what was planned is asked about."""
+        self.count.packages.set_value(None)
+        self.count.packages.focus()
+        line = self._line
+        if line is None or line.planned is None or line.packages <= line.planned.high:
+            return
+        said = self.tr("{made} made of {product}, {planned} planned at the most. Is that right?")
+        self.count.complain(
+            said.format(made=line.packages, product=line.product, planned=line.planned.high)
+        )
