@@ -126,5 +126,5 @@ def _lost(cutting: "Cutting", at: int, words: "Words") -> str:
     )
     what = ", ".join(each for each in (part, side, much) if each)
     return QCoreApplication.translate("BlockCautions", "Gone: {what}. {reason}").format(
-        what=what, reason=gone.reason
+        what=what, reason=capital(gone.reason)
     )

@@ -3,17 +3,33 @@
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QScrollArea, QWidget
 
 from desktop.block.line_row import LineRow
 from desktop.block.line_words import large_words, small_words
 from desktop.look.space import TOGETHER, column
+from desktop.look.theme import theme_of
 from desktop.panels.heading import Role, Words
 
 if TYPE_CHECKING:
     from desktop.block.cutting import Cutting, Spot, Step
     from desktop.block.ticks import Ticks
     from printing.words import Words as Trade
+
+
+class BoxedWords(Words):
+    """What could hurt or be missed: in a thick box as on the sheet, not by its colour alone."""
+
+    def __init__(self, role: Role, parent: QWidget | None = None) -> None:
+        super().__init__("title", role, parent)
+        self.setMargin(TOGETHER)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        super().paintEvent(event)
+        painter = QPainter(self)
+        painter.setPen(QPen(theme_of(self).color("ink"), 3))
+        painter.drawRect(self.rect().adjusted(1, 1, -2, -2))
 
 
 class StepView(QScrollArea):
@@ -37,11 +53,12 @@ class StepView(QScrollArea):
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
 
     def show_sentences(self, groups: "list[tuple[Role, list[str]]]") -> None:
-        """Sentences in groups, the ones to mind in their role's colour."""
+        """Sentences in groups, the ones to mind in a box and their role's colour."""
         page = self._clean()
         for role, sentences in groups:
             for sentence in sentences:
-                words = Words("title", role, page).wrapped()
+                words = BoxedWords(role, page) if role else Words("title", role, page)
+                words.wrapped()
                 words.setStyleSheet(f"font-size: {self.pixels * 2 // 3}px")
                 words.setText(sentence)
                 self._said.append(sentence)

@@ -11,6 +11,7 @@ from pytestqt.qtbot import QtBot
 from desktop.bench import Bench
 from desktop.block.cutting import Step
 from desktop.block.place import BlockPlace
+from desktop.block.step_view import BoxedWords
 from shared.carcass.carcass import Gone
 from shared.shop.states import AnimalState, OrderState
 from tests.db import examples
@@ -167,8 +168,11 @@ def test_cautions_come_first(qtbot: QtBot, bench: Bench) -> None:
     block = shown(qtbot, bench)
     press()
     said = block.view.view.sentences()
-    assert "Gone: jowl, side 2, all of it. abscess" in said
+    assert "Gone: jowl, side 2, all of it. Abscess" in said
     assert "Not released: Bert Iversen. Leave that part whole." in said
+    boxed = [one.text() for one in block.view.view.findChildren(BoxedWords)]
+    assert boxed == said[: len(boxed)]  # above the rest, and not by colour alone
+    assert {"Gone: jowl, side 2, all of it. Abscess", *said[1:2]} <= set(boxed) < set(said)
     cutting = block.view.cutting
     assert cutting is not None
     assert {line.share for one in cutting.steps for _, line in one.lines} == {1}
