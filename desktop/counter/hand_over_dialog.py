@@ -39,7 +39,7 @@ class HandOverDialog(FormDialog):
 
     def __init__(self, bench: "Bench", order: Order, parent: QWidget | None = None) -> None:
         super().__init__(parent, columns=2)
-        self.widen(980)
+        self.widen(1120)
         self._bench = bench
         self._order = order
         self._read()

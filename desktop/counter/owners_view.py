@@ -133,7 +133,7 @@ class OwnersView(QWidget):
             self._title(place),
             lambda row: row.cells[place][0],
             kind="state",
-            mark=lambda row: row.cells[place][1],
+            mark=lambda row: None if row.cells[place][1] is Mark.PLAIN else row.cells[place][1],
             width=LEAST_COLUMN,
             stretch=True,
             tip=lambda row: row.cells[place][0],

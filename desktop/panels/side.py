@@ -20,7 +20,7 @@ class SidePanel(QWidget):
     def __init__(self, parent: QWidget | None = None, width: int = WIDTH) -> None:
         super().__init__(parent)
         self.setFixedWidth(width)
-        self._width = width
+        self._width, self._held = width, False
         self._column = column(self, gap=TOGETHER)
         self._column.setContentsMargins(GROUP, GROUP, GROUP, GROUP)
         self._column.addStretch(1)
@@ -42,10 +42,16 @@ class SidePanel(QWidget):
         self.add(heading, gap=0 if self._column.count() == 1 else TOGETHER)
         return heading
 
+    def hold_width(self, pixels: int) -> None:
+        """Exactly so wide from now on, whatever comes to stand in it; 0 is the usual again."""
+        self._held = bool(pixels)
+        self.setFixedWidth(pixels or self._width)
+
     def event(self, event: QEvent) -> bool:
         """Widen when what stands in it has changed its size; buttons are never clipped."""
         done = super().event(event)
-        if event.type() in (QEvent.Type.LayoutRequest, QEvent.Type.Polish):
+        sized = event.type() in (QEvent.Type.LayoutRequest, QEvent.Type.Polish)
+        if sized and not self._held:
             needed = self._column.minimumSize().width()
             self.setFixedWidth(max(self._width, min(needed, self._width * 4 // 3)))
         return done

@@ -92,14 +92,14 @@ class FarMode(QObject):
         """The animal takes the greater part; tag and stage as much as their letters need."""
         place, row = self.place, self.place.in_a_row
         if not self.on:
-            place.panel.setFixedWidth(place.panel_width)
+            place.panel.hold_width(0)
             place.around.setFixedWidth(place.panel_width + 12)
             row.set_widths()
             return
         least = place.stack.minimumSizeHint().width() + EDGE + GROUP
         width = min(int(place.width() * PART), place.width() - least)
         place.around.setFixedWidth(width)
-        place.panel.setFixedWidth(width - 12)
+        place.panel.hold_width(width - 12)
         left = place.width() - width - EDGE - 3 * GROUP - place.near.sizeHint().width()
         row.tag.setFixedWidth(left * 9 // 20)
         row.stage.setFixedWidth(left * 11 // 20)

@@ -26,7 +26,8 @@ class Column(Generic[Row]):
     """One column.
 
     `title` is asked again when the language changes. `show` gives the text (or a Figure) of a
-    row; `sort` what it is sorted by, else the text. `mark` gives a state's pattern. `width` is
+    row; `sort` what it is sorted by, else the text. `mark` gives a state's pattern; PLAIN keeps
+    its room so that words stand in a line, None doesn't. `width` is
     in pixels at factor 100; `stretch` takes what is left. `tip` is said of a cell on hovering.
     """
 
@@ -35,7 +36,7 @@ class Column(Generic[Row]):
     show: Callable[[Row], str | Figure]
     kind: Kind = "text"
     sort: Callable[[Row], Any] | None = None
-    mark: Callable[[Row], Mark] | None = None
+    mark: Callable[[Row], Mark | None] | None = None
     width: int = 120
     stretch: bool = False
     tip: Callable[[Row], str] | None = None

@@ -50,6 +50,8 @@ def test_f11_makes_capitals_of_nine_millimetres_and_esc_takes_them_back(
     assert not rail.panel.rare.isVisible()
     assert rail.in_a_row.tag.line.hasFocus()
     qtbot.waitUntil(lambda: rail.table.horizontalScrollBar().maximum() == 0)
+    QApplication.sendPostedEvents(None, QEvent.Type.LayoutRequest)
+    assert rail.panel.width() == rail.around.width() - 12 > rail.width() // 2  # no empty third
     high = rail.table.rowHeight(0)
     assert high > QFontMetricsF(rail.table.font()).height()
     QApplication.sendEvent(rail.table, QEvent(QEvent.Type.FontChange))  # as a theme does
