@@ -110,7 +110,7 @@ def test_name_paper_and_bytes(planned: Planned, shop: ShopDetails) -> None:
 
 def test_in_spanish(planned: Planned) -> None:
     said = text(paper_of(planned, quote(planned), words=SPANISH)).replace("\n", " ")
-    assert "El precio es un presupuesto" in said
+    assert "El precio es una cotización" in said
 
 
 @pytest.mark.parametrize("words", [WORDS, SPANISH], ids=["en", "es"])

@@ -60,4 +60,4 @@ def test_name_paper_and_bytes(shop: ShopDetails) -> None:
 
 
 def test_in_spanish() -> None:
-    assert "Nota de abono 3" in text(paper_of(words=SPANISH))
+    assert "Nota de crédito 3" in text(paper_of(words=SPANISH))
