@@ -48,7 +48,7 @@ class CallsDialog(FormDialog):
         self.grid.add(self.outcome)
         self.grid.add(self.note)
         self.table: Table[Row] = Table(RowsModel(self._columns()), self, height=ROW_DESK)
-        self.table.setMinimumHeight(ROW_DESK * 10)
+        self.table.setMinimumHeight(ROW_DESK * 8)  # what was lost stands below it
         self.add_below(self.table)
         self.lost = Words("body", "contested", self).wrapped()
         self.lost.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)

@@ -89,7 +89,7 @@ def _fullness(
         line = translate("CalendarDays", "{taken} of {there} hooks")
         found.append((_part(hooks, plan.hooks), line.format(taken=hooks, there=plan.hooks)))
     if plan.block_minutes and minutes:
-        line = translate("CalendarDays", "{taken} of {there} min block")
+        line = translate("CalendarDays", "{taken}/{there} min block")
         line = line.format(taken=minutes, there=plan.block_minutes)
         found.append((_part(minutes, plan.block_minutes), line))
     found.sort(key=lambda one: -one[0])

@@ -16,14 +16,19 @@ from desktop.rail.calendar_days import cells_of, span_of
 from desktop.rail.calendar_grid import LOT, CalendarGrid
 from desktop.rail.calendar_move import move_booking
 from desktop.rail.calendar_papers import CalendarPapers
+from desktop.rail.minutes_dialog import MinutesDialog
 from desktop.rail.other_day_dialog import OtherDayDialog
 from desktop.rail.week_dialog import WeekDialog
 from desktop.tables import Column, RowsModel, Table, count_column
+from shared.shop.calendar import Filled
 from shared.shop.day_order import DayLot
 
 if TYPE_CHECKING:
+    from db.store import Store
     from desktop.bench import Bench
     from desktop.fields import FormDialog
+
+COUNTING = "rail.calendar"
 
 
 class CalendarDialog(QDialog):
@@ -65,8 +70,8 @@ class CalendarDialog(QDialog):
         )
         self.table.viewport().installEventFilter(self)
         self.before, self.after, self.view = (button(self, quiet=True) for _ in range(3))
-        self.week, self.other, self.list, self.sheets, self.ics, self.leave = (
-            button(self) for _ in range(6)
+        self.week, self.minutes, self.other, self.list, self.sheets, self.ics, self.leave = (
+            button(self) for _ in range(7)
         )
         top = row(gap=TOGETHER)
         top.addWidget(self.heading)
@@ -85,7 +90,7 @@ class CalendarDialog(QDialog):
         across.addLayout(left, 3)
         across.addLayout(right, 2)
         feet = row(gap=TOGETHER)
-        for one in (self.week, self.other, self.list, self.sheets, self.ics):
+        for one in (self.week, self.minutes, self.other, self.list, self.sheets, self.ics):
             feet.addWidget(one)
         feet.addStretch(1)
         feet.addWidget(self.leave)
@@ -96,8 +101,8 @@ class CalendarDialog(QDialog):
     def _columns(self) -> list[Column[DayLot]]:
         words = self.bench.words
         return [
-            count_column("lot", lambda: self.tr("Lot"), lambda one: one.number, width=50),
-            count_column("head", lambda: self.tr("Head"), lambda one: one.head, width=54),
+            count_column("lot", lambda: self.tr("Lot"), lambda one: one.number, width=56),
+            count_column("head", lambda: self.tr("Head"), lambda one: one.head, width=76),
             Column(
                 "animal",
                 lambda: self.tr("Animal"),
@@ -108,7 +113,7 @@ class CalendarDialog(QDialog):
                 "kind",
                 lambda: self.tr("Kind"),
                 lambda one: words.say(f"regime.{one.regime}"),
-                width=150,
+                width=132,
             ),
             Column(
                 "producer",
@@ -129,6 +134,7 @@ class CalendarDialog(QDialog):
         self.after.clicked.connect(lambda: self.turn(1))
         self.view.clicked.connect(self.change_view)
         self.week.clicked.connect(self.plan_week)
+        self.minutes.clicked.connect(self.plan_minutes)
         self.other.clicked.connect(self.plan_day)
         self.list.clicked.connect(lambda: self.papers.day_list(self.day))
         self.sheets.clicked.connect(lambda: self.papers.sheets_of_next_day())
@@ -152,6 +158,7 @@ class CalendarDialog(QDialog):
         self.after.setText(self.tr("&Forward"))
         self.view.setText(self.tr("As a &week") if self.month else self.tr("As a &month"))
         self.week.setText(self.tr("&Kill days"))
+        self.minutes.setText(self.tr("Block &minutes"))
         self.other.setText(self.tr("&This date"))
         self.list.setText(self.tr("&List of the day"))
         self.sheets.setText(self.tr("Block &sheets due next"))
@@ -160,11 +167,30 @@ class CalendarDialog(QDialog):
         self._say()
 
     def refresh(self) -> None:
-        """Read the shown days again, in four queries."""
+        """Read the shown days again, in four queries; orders' lines are counted on a worker."""
         span = span_of(self.day, month=self.month)
         with self.bench.store.read() as work:
-            filled = work.calendar.filled(*span)
+            filled = work.calendar.filled(*span, count_lines=False)
             self._lots = work.calendar.lots(*span)
+        self._show_cells(span, filled)
+        self._show_day()
+        self.bench.work.forget(COUNTING)
+        if not filled.counted:
+            self.bench.work.run(
+                filled_days,
+                self.bench.store,
+                span,
+                then=lambda found: self._lines_counted(span, found),
+                key=COUNTING,
+                owner=self,
+            )
+
+    def _lines_counted(self, span: tuple[date, date], filled: Filled) -> None:
+        """The block minutes of the shown days are known now."""
+        self._show_cells(span, filled)
+        self._show_full()
+
+    def _show_cells(self, span: tuple[date, date], filled: Filled) -> None:
         words = self.bench.words
         cells = cells_of(span, filled, self._lots, words, self.day)
         names = [one.title() for one in DAYS[words.language]]
@@ -172,7 +198,6 @@ class CalendarDialog(QDialog):
         self.grid.blockSignals(True)
         self.grid.show_days(cells, names, day)
         self.grid.blockSignals(False)
-        self._show_day()
 
     def turn(self, by: int) -> None:
         """The month or week before or after."""
@@ -222,6 +247,10 @@ class CalendarDialog(QDialog):
         """The shop's week."""
         self._ask(WeekDialog(self.bench, self))
 
+    def plan_minutes(self) -> None:
+        """What the block takes."""
+        self._ask(MinutesDialog(self.bench, self))
+
     def plan_day(self) -> None:
         """This date closed, or with other places."""
         self._ask(OtherDayDialog(self.bench, self.day, self))
@@ -263,9 +292,12 @@ class CalendarDialog(QDialog):
         head = sum(one.head for one in lots)
         text = self.tr("{day}: {head} head").format(day=date_text(self.day, language), head=head)
         self.of_day.setText(text)
+        self._show_full()
+        self._say()
+
+    def _show_full(self) -> None:
         cell = self.grid.cells.get(self.day)
         self.full.setText("" if cell is None else ". ".join(cell.lines))
-        self._say()
 
     def _say(self) -> None:
         if self.held is None:
@@ -309,6 +341,12 @@ class CalendarDialog(QDialog):
         what.setData(LOT, QByteArray(str(lot.id).encode()))
         drag.setMimeData(what)
         drag.exec(Qt.DropAction.MoveAction | Qt.DropAction.CopyAction)
+
+
+def filled_days(store: "Store", span: tuple[date, date]) -> Filled:
+    """What stands in the days shown, the lines of its orders counted; run it on a worker."""
+    with store.read() as work:
+        return work.calendar.filled(*span)
 
 
 def _about(lot: DayLot) -> str:

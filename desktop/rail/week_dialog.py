@@ -1,5 +1,6 @@
-"""The shop's week of kill days: places by animal, hooks, block minutes; and one other date."""
+"""The shop's week of kill days: places by animal, and hooks; and one other date."""
 
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QWidget
@@ -32,16 +33,12 @@ class WeekDialog(FormDialog):
     def _build(self) -> None:
         self.places = [CountField(most=500) for _ in range(WEEKDAYS * len(KINDS))]
         self.hooks = CountField()
-        self.block_minutes = CountField()
-        self.minutes = {kind: CountField() for kind in ("pork", "beef")}
         self.other = DateField(self._bench.today)
         self.how: ChoiceField[str] = ChoiceField()
         self.note = TextField()
         for field in self.places:
             self.grid.add(field)
         self.grid.add(self.hooks)
-        for field in (self.block_minutes, *self.minutes.values()):
-            self.grid.add(field, 2)
         self.exception = Words("body", "quiet", self)
         self.grid.add_widget(self.exception)
         self.grid.add(self.other, 2)
@@ -54,9 +51,6 @@ class WeekDialog(FormDialog):
             kind, day = divmod(place, WEEKDAYS)
             field.set_value(plan.week.get(day, {}).get(KINDS[kind]))
         self.hooks.set_value(plan.hooks)
-        self.block_minutes.set_value(plan.block_minutes)
-        for kind, field in self.minutes.items():
-            field.set_value(plan.minutes_a_side.get(kind))
         self.how.set_value("closed")
 
     def retranslate(self) -> None:
@@ -75,10 +69,6 @@ class WeekDialog(FormDialog):
             kind, day = divmod(place, WEEKDAYS)
             field.set_label(f"{days[day].title()}, {names[kind]}")
         self.hooks.set_label(self.tr("&Cooler hooks"))
-        self.block_minutes.set_label(self.tr("&Block minutes a day"))
-        for kind, field in self.minutes.items():
-            name = words.name("", f"species.{kind}")
-            field.set_label(self.tr("Minutes a side, {animal}").format(animal=name))
         self.exception.setText(self.tr("One date that isn't as its weekday; empty for none"))
         self.other.set_label(self.tr("&Date"))
         self.how.set_label(self.tr("Is &now"))
@@ -107,15 +97,4 @@ class WeekDialog(FormDialog):
             count = field.value()
             if count:
                 week.setdefault(day, {})[KINDS[kind]] = count
-        minutes = dict(self._before.minutes_a_side)
-        for kind, field in self.minutes.items():
-            minutes.pop(kind, None)
-            if field.value():
-                minutes[kind] = field.value() or 0
-        return Plan(
-            week,
-            self.hooks.value() or None,
-            self.block_minutes.value() or None,
-            self._before.hang,
-            minutes,
-        )
+        return replace(self._before, week=week, hooks=self.hooks.value() or None)

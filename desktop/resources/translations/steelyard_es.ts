@@ -750,6 +750,10 @@
         <translation>&amp;También en esta cuenta… (F4)</translation>
     </message>
     <message>
+        <source>Acco&amp;unt…</source>
+        <translation>C&amp;uenta…</translation>
+    </message>
+    <message>
         <source>C&amp;lose order</source>
         <translation>Cerrar &amp;orden</translation>
     </message>
@@ -1808,8 +1812,8 @@
         <translation>{taken} de {there} ganchos</translation>
     </message>
     <message>
-        <source>{taken} of {there} min block</source>
-        <translation>{taken} de {there} min de mesa</translation>
+        <source>{taken}/{there} min block</source>
+        <translation>{taken}/{there} min de mesa</translation>
     </message>
 </context>
 <context>
@@ -4659,6 +4663,49 @@
     <message>
         <source>No artwork yet.</source>
         <translation>Sin diseño todavía.</translation>
+    </message>
+</context>
+<context>
+    <name>MinutesDialog</name>
+    <message>
+        <source>Block minutes</source>
+        <translation>Minutos de mesa</translation>
+    </message>
+    <message>
+        <source>Minutes that breaking a side takes, and that each line of an order takes on each side. Who hasn&apos;t answered counts as the house&apos;s usual. Empty: not counted.</source>
+        <translation>Minutos que lleva abrir una media canal, y cada línea de una orden en cada media canal. Quien no ha respondido cuenta como lo usual de la casa. Vacío: no se cuenta.</translation>
+    </message>
+    <message>
+        <source>&amp;Keep</source>
+        <translation>&amp;Guardar</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Dejarlo</translation>
+    </message>
+    <message>
+        <source>&amp;Block minutes a day</source>
+        <translation>&amp;Minutos de mesa al día</translation>
+    </message>
+    <message>
+        <source>Roasts, {animal}</source>
+        <translation>Asados, {animal}</translation>
+    </message>
+    <message>
+        <source>Steaks, chops, {animal}</source>
+        <translation>Bistecs, chuletas, {animal}</translation>
+    </message>
+    <message>
+        <source>Ground, stew, {animal}</source>
+        <translation>Molida, guisado, {animal}</translation>
+    </message>
+    <message>
+        <source>Finishes, {animal}</source>
+        <translation>Acabados, {animal}</translation>
+    </message>
+    <message>
+        <source>A side, {animal}</source>
+        <translation>Media canal, {animal}</translation>
     </message>
 </context>
 <context>
