@@ -52,6 +52,7 @@ class ReportsPage(QWidget):
         self.reports = ReportLists(bench, self).every()
         self._rows: list[Any] = []
         self._again = False
+        self._turned: Report | None = None
         self._build()
         self._lay_out()
         self._connect()
@@ -153,6 +154,7 @@ class ReportsPage(QWidget):
         self.start.setEnabled(report.dated)
         self.end.setEnabled(report.dated)
         self.species.setEnabled(report.species is not None)
+        self._turn_to(report)
         if self.progress.running:
             self._again = True
             self.progress.stop()
@@ -160,6 +162,18 @@ class ReportsPage(QWidget):
         self.status.setText(self.tr("Reading"))
         span = self.days()
         self.progress.run(lambda steps: self._read(report, span, steps), self._got)
+
+    def _turn_to(self, report: Report) -> None:
+        """Another report begins empty: the last one's chart never stands under its name."""
+        if report is self._turned:
+            return
+        self._turned = report
+        self._rows = []
+        self.tables[self.stack.currentIndex()].show_rows([])
+        self.empty.set_words(report.name(), self.tr("Reading"))
+        self.shown.setCurrentWidget(self.empty)
+        for each in (self.copy_all, self.csv, self.pdf):
+            each.setEnabled(False)
 
     def _read(
         self, report: Report, span: tuple[date, date], steps: Steps

@@ -150,3 +150,18 @@ def test_another_report_asked_for_meanwhile_is_the_one_shown(
     settled(qtbot, bench)
     qtbot.waitUntil(lambda: page.tables[KEYS.index("sitting")].rows.rowCount() == 2)
     assert page.status.text() == "2 rows"
+
+
+def test_while_another_report_is_read_the_last_one_isnt_under_its_name(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
+) -> None:
+    handed_over(store, signed)
+    page = turned(qtbot, bench, "pounds")
+    assert page.both.isVisible()
+    page.which.set_value(KEYS.index("block"))
+    page.refresh()  # still being read
+    assert page.empty.isVisible()
+    assert not page.csv.isEnabled()
+    assert page.empty.sentence.text() == "Reading"
+    settled(qtbot, bench)
+    assert page.report().teaches() in page.empty.sentence.text()
