@@ -4,7 +4,7 @@ Some states ask for it on request (Missouri 196.500: the carcass weight at deliv
 disposition).
 """
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Collection, Iterable, Sequence
 from datetime import datetime
 from fractions import Fraction
 
@@ -164,28 +164,38 @@ def _shares(sheet: Paper, trace: Trace, words: Words) -> None:
     )
     rows = [_share(one, trace, words) for one in trace.orders]
     if len(rows) > 1:
-        kept = [one for one in trace.packages if not one.void]
-        pounds = _shown(_sum([one.net.nanograms for one in kept]))
-        rows.append(("", words.say("trace.all_owners"), "", str(len(kept)), pounds))
+        ids = {one.id for one in trace.orders}
+        rows.append(("", words.say("trace.all_owners"), "", *_packed(trace, ids, words)))
     table(sheet, columns, rows)
 
 
 def _share(order: Order, trace: Trace, words: Words) -> tuple[str, ...]:
-    kept = [one for one in trace.packages if one.order_id == order.id and not one.void]
     return (
         str(order.share),
         order.owner or words.say("trace.nobody"),
         capital(words.name("", f"state.{order.state}")),
-        str(len(kept)),
-        _shown(_sum([one.net.nanograms for one in kept])),
+        *_packed(trace, {order.id}, words),
     )
+
+
+def _packed(trace: Trace, orders: Collection[int], words: Words) -> tuple[str, str]:
+    """Packages of those orders and their pounds; of what was counted that it wasn't weighed."""
+    kept = [one for one in trace.packages if one.order_id in orders and not one.void]
+    counts = [one for one in trace.counted if one.order_id in orders and not one.void]
+    by_count = sum(one.packages for one in counts)
+    pounds = _shown(_sum([one.net.nanograms for one in kept])) if kept or not by_count else ""
+    if by_count:
+        also = words.say("bills.more_by_count", number=by_count)
+        pounds = f"{pounds}\n{also}" if kept else words.say("bills.by_count")
+    return str(len(kept) + by_count), pounds
 
 
 def _notes(trace: Trace, words: Words) -> Iterable[str]:
     hot = [weight_ng(trace.weighings, one.id, "hot") for one in trace.lot.animals]
     made = sum(one.net.nanograms for one in trace.packages if not one.void)
     hung = _sum(hot)
-    if made and hung and None not in hot:
+    counted = any(not one.void for one in trace.counted)
+    if made and hung and None not in hot and not counted:
         percent = number_text(Fraction(made * 100, hung), 1, 1)
         yield words.say("trace.cut_out", percent=f"{percent} %")
     unweighed = [

@@ -38,7 +38,7 @@ class HandOverDialog(FormDialog):
     """
 
     def __init__(self, bench: "Bench", order: Order, parent: QWidget | None = None) -> None:
-        super().__init__(parent, columns=2)
+        super().__init__(parent, columns=3)
         self.widen(1120)
         self._bench = bench
         self._order = order
@@ -275,7 +275,7 @@ class HandOverDialog(FormDialog):
         now = sum(len(one.now) for one in self._rows)
         here = sum(len(one.packages) for one in self._rows)
         if now == here:
-            return self.tr("All {here} labeled packages are scanned.").format(here=here)
+            return self.tr("Labeled packages scanned: all {here}.").format(here=here)
         said = self.tr("Scanned: {now} of {here} labeled packages. The others stay here.")
         return said.format(now=now, here=here)
 
@@ -339,11 +339,12 @@ class HandOverDialog(FormDialog):
             return self.tr("leaves")
         return self.tr("{now} of {here}").format(now=one.leave_now, here=one.here)
 
-    def _pounds(self, one: Leaving) -> Figure:
+    def _pounds(self, one: Leaving) -> str | Figure:
         """What is here of it, as far as it was weighed."""
         if not one.packages:
-            return Figure(self.tr("by count"))
-        return figure(pounds_text(sum(each.net.nanograms for each in one.packages), 2))
+            return self.tr("by count")
+        pounds = pounds_text(sum(each.net.nanograms for each in one.packages), 2)
+        return f"{pounds} +" if one.counted else figure(pounds)
 
     def _columns(self) -> list[Column[Leaving]]:
         return [

@@ -53,12 +53,12 @@ class LineColumns(QObject):
             ),
         ]
 
-    def _net(self, row: WrapLine) -> Figure:
+    def _net(self, row: WrapLine) -> str | Figure:
         """Its pounds; what was only counted has none."""
         if row.counted and row.counted == row.packages:
-            return Figure(self.tr("by count"))
+            return self.tr("by count")
         pounds = pounds_text(row.made_ng, 2)
-        return figure(f"{pounds} +" if row.counted else pounds)
+        return f"{pounds} +" if row.counted else figure(pounds)
 
     def state(self, row: WrapLine) -> str:
         """How far the line is, in a word or two."""

@@ -70,11 +70,11 @@ class PackagesPanel(SidePanel):
         self.said.setText(sentence)
         self.said.setVisible(bool(sentence))
 
-    def _net(self, one: PackageMade | CountedPackages) -> Figure:
+    def _net(self, one: PackageMade | CountedPackages) -> str | Figure:
         """What it weighs; of a count how many there are."""
         if isinstance(one, PackageMade):
             return figure(weight_text(one.net))
-        return Figure(self.tr("{count} counted").format(count=one.packages))
+        return self.tr("{count} counted").format(count=one.packages)
 
     def _columns(self) -> list[Column[PackageMade | CountedPackages]]:
         return [

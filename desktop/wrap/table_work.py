@@ -148,7 +148,7 @@ class WrapTable(QObject):
             counted = work.counted.of_order(wrapping.order.id)
             work.commit()
         self.read.emit(Wrapped(with_counted(wrapping, counted, self.bench.words)))
-        said = self.tr("{count} packages kept by count: {product}.")
+        said = self.tr("Kept by count: {count}, {product}.")
         self.said.emit(said.format(count=packages, product=line.product))
         return ""
 

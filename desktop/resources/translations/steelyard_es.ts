@@ -1456,8 +1456,8 @@
         <translation>&amp;Compartido como</translation>
     </message>
     <message>
-        <source>as it is, {count}</source>
-        <translation>como está, {count}</translation>
+        <source>as it is</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Share {number}</source>
@@ -2163,16 +2163,16 @@
         <translation>cualquiera</translation>
     </message>
     <message>
+        <source>Kin&amp;d of cut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only these cuts, as the card was made</source>
+        <translation>Solo estos cortes, como se hizo la tarifa</translation>
+    </message>
+    <message>
         <source>&amp;Age of the animal</source>
         <translation>&amp;Edad del animal</translation>
-    </message>
-    <message>
-        <source>under 30 months</source>
-        <translation>menos de 30 meses</translation>
-    </message>
-    <message>
-        <source>30 months and over</source>
-        <translation>30 meses o más</translation>
     </message>
     <message>
         <source>The card has this charge already.</source>
@@ -2245,8 +2245,44 @@
         <translation>si se pide</translation>
     </message>
     <message>
-        <source>some cuts only</source>
-        <translation>solo algunos cortes</translation>
+        <source>roasts</source>
+        <translation>asados</translation>
+    </message>
+    <message>
+        <source>steaks and chops</source>
+        <translation>bistecs y chuletas</translation>
+    </message>
+    <message>
+        <source>ribs</source>
+        <translation>costillas</translation>
+    </message>
+    <message>
+        <source>cuts left whole</source>
+        <translation>cortes enteros</translation>
+    </message>
+    <message>
+        <source>ground, stew and sausage</source>
+        <translation>molida, guisado y embutido</translation>
+    </message>
+    <message>
+        <source>offal</source>
+        <translation>vísceras</translation>
+    </message>
+    <message>
+        <source>bones</source>
+        <translation>huesos</translation>
+    </message>
+    <message>
+        <source>fat</source>
+        <translation>grasa</translation>
+    </message>
+    <message>
+        <source>under 30 months</source>
+        <translation>menos de 30 meses</translation>
+    </message>
+    <message>
+        <source>age not known</source>
+        <translation>edad desconocida</translation>
     </message>
     <message>
         <source>30 months and over</source>
@@ -2575,6 +2611,10 @@
     <message>
         <source>Booked as lot {number}.</source>
         <translation>Apartado como lote {number}.</translation>
+    </message>
+    <message>
+        <source>Making the sheet for the block…</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The order changed meanwhile: look again and release it.</source>
@@ -3505,6 +3545,10 @@
         <source>Near</source>
         <translation>Parecido</translation>
     </message>
+    <message>
+        <source>Nothing found</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Gone</name>
@@ -3690,6 +3734,10 @@
         <translation>&amp;Lo recoge, si es otro</translation>
     </message>
     <message>
+        <source>Labeled packages scanned: all {here}.</source>
+        <translation>Paquetes con etiqueta escaneados: todos, {here}.</translation>
+    </message>
+    <message>
         <source>&amp;Why it leaves unpaid</source>
         <translation>&amp;Por qué sale sin pagar</translation>
     </message>
@@ -3732,10 +3780,6 @@
     <message>
         <source>It isn&apos;t ready, or another station has changed it: look again.</source>
         <translation>No está lista, u otra estación la cambió: mire otra vez.</translation>
-    </message>
-    <message>
-        <source>All {here} labeled packages are scanned.</source>
-        <translation>Los {here} paquetes con etiqueta están escaneados.</translation>
     </message>
     <message>
         <source>Scanned: {now} of {here} labeled packages. The others stay here.</source>
@@ -5178,6 +5222,14 @@
 <context>
     <name>OrderList</name>
     <message>
+        <source>No order has “{text}”.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No open order has “{text}”. It may be among the closed ones.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Find an owner, tag or number</source>
         <translation>&amp;Busque un dueño, arete o número</translation>
     </message>
@@ -5628,11 +5680,11 @@
     </message>
     <message>
         <source>Weigh and label this line (F12)</source>
-        <translation>Pesar y etiquetar este renglón (F12)</translation>
+        <translation>Pesar y etiquetar esta línea (F12)</translation>
     </message>
     <message>
         <source>Count this line, no weight (F12)</source>
-        <translation>Contar este renglón, sin peso (F12)</translation>
+        <translation>Contar esta línea, sin peso (F12)</translation>
     </message>
     <message>
         <source>{made} made of {product}, {planned} planned at the most. Is that right?</source>
@@ -8686,10 +8738,6 @@
         <translation>{packages} sin etiqueta.</translation>
     </message>
     <message>
-        <source>{count} packages kept by count: {product}.</source>
-        <translation>{count} paquetes guardados por conteo: {product}.</translation>
-    </message>
-    <message>
         <source>Count of {count} void.</source>
         <translation>Conteo de {count} anulado.</translation>
     </message>
@@ -8744,6 +8792,10 @@
     <message>
         <source>Label {number}</source>
         <translation>Etiqueta {number}</translation>
+    </message>
+    <message>
+        <source>Kept by count: {count}, {product}.</source>
+        <translation>Guardado por conteo: {count}, {product}.</translation>
     </message>
     <message>
         <source>Labels {first}–{last}</source>

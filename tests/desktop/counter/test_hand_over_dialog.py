@@ -241,7 +241,7 @@ def test_a_scanned_box_ticks_what_is_in_it_and_the_rest_stays(
     later = HandOverDialog(bench, order)
     qtbot.addWidget(later)
     scan(later, package_serial(order.number, label))
-    assert "All 1 labeled packages" in later.ticks.text()
+    assert "scanned: all 1." in later.ticks.text()
     assert all(one.whole for one in later.leaving)
 
 
