@@ -8,12 +8,14 @@ from sqlalchemy.orm import aliased
 
 from db.columns import Cents
 from db.desk import Desk
+from db.repositories.account import moves_of
 from db.repositories.ledger_posting import shop_day
 from db.repositories.order_lists import OrderFilter, order_rows
 from db.tables.customers import Customers
 from db.tables.ledger import LedgerEntries, LedgerPostings
 from db.tables.lots import Shares
 from db.tables.orders import Orders
+from shared.billing.account import Account, account_of
 from shared.billing.ages import Aged, aged
 from shared.shop.ledger import HeldDeposit, Income, Owed, Takings, TaxOfRate
 from shared.shop.lists import OrderRow
@@ -46,6 +48,10 @@ class Books:
         on = today or shop_day(self._desk)
         found = [_owed(who, people[who], orders, on) for who, orders in moves.items()]
         return tuple(sorted(found, key=lambda one: (-one.cents, one.customer)))
+
+    def account(self, customer_id: int, start: date, end: date) -> Account:
+        """A customer's account of some days, `end` within."""
+        return account_of(moves_of(self._desk, customer_id, end), start, end)
 
     def open_orders(self, limit: int = MOST_ORDERS) -> tuple[OrderRow, ...]:
         """Orders whose bills less payments don't come to nothing, by number."""

@@ -50,6 +50,7 @@ class BillPanel(SidePanel):
         self.quote = button(self)
         self.ticket = button(self)
         self.extras = button(self)
+        self.account = button(self)
         self.close_order = button(self)
         self.late = button(self, quiet=True)
         self.producers = button(self, quiet=True)
@@ -62,7 +63,7 @@ class BillPanel(SidePanel):
             (self.quote, self.ticket),
             (self.extras,),
             (self.close_order, self.producers),
-            (self.late,),
+            (self.account, self.late),
         ):
             self.add(_across(*pair))
 
@@ -87,6 +88,7 @@ class BillPanel(SidePanel):
         self.quote.setText(self.tr("&Quote"))
         self.ticket.setText(self.tr("Weig&ht ticket"))
         self.extras.setText(self.tr("&Also on this bill… (F4)"))
+        self.account.setText(self.tr("Acco&unt…"))
         self.close_order.setText(self.tr("C&lose order"))
         self.late.setText(self.tr("Interest on la&te payment…"))
         self.producers.setText(self.tr("&Producer's bill"))
@@ -124,6 +126,7 @@ class BillPanel(SidePanel):
         for one in (self.close_order, self.statement, self.quote, self.ticket):
             one.setEnabled(mine)
         self.late.setVisible(can and billing is not None and bears_interest(billing))
+        self.account.setEnabled(billing is not None and billing.customer is not None)
         self.extras.setEnabled(mine and billing is not None and billing.card is not None)
         self.credit.setEnabled(billing is not None and bool(billing.bills))
         self.receipt.setEnabled(billing is not None and bool(billing.payments))

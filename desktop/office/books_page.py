@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QStackedWidget, QWidget
 from db.problems import ReadStopped
 from desktop.fields import ChoiceField, DateField, TextField
 from desktop.look.space import GROUP, TOGETHER, column, row
+from desktop.office.account_dialog import AccountDialog
 from desktop.office.books_dialogs import DrawerDialog
 from desktop.office.books_lists import BookList, BookLists
 from desktop.office.progress import ProgressStrip, Steps
@@ -18,6 +19,7 @@ from desktop.panels.buttons import button
 from desktop.panels.heading import Words
 from desktop.tables import RowsModel, Table
 from desktop.tables.written import cells_of, has_words
+from shared.shop.ledger import Owed
 from shared.shop.problems import Refused
 from shared.spreadsheet import csv_text
 
@@ -86,6 +88,7 @@ class BooksPage(QWidget):
         for field in (self.which, self.start, self.end):
             field.committed.connect(self.refresh)
         self.wanted.changed.connect(self._show)
+        self.tables[0].picked.connect(self.open_account)
         self.csv.clicked.connect(self.save_csv)
         self.journal_csv.clicked.connect(lambda: self.save_journal(as_csv=True))
         self.journal_text.clicked.connect(lambda: self.save_journal(as_csv=False))
@@ -153,6 +156,12 @@ class BooksPage(QWidget):
         table.show_rows(shown)
         count = self.tr("1 row") if len(shown) == 1 else self.tr("{count} rows")
         self.status.setText(count.format(count=f"{len(shown):,}"))
+
+    def open_account(self, owed: Owed) -> None:
+        """The account of one who owes."""
+        if owed.customer_id is not None:
+            self.account = AccountDialog(self.bench, owed.customer_id, owed.customer, self)
+            self.account.open()
 
     def save_csv(self) -> None:
         """The list as it is shown, as CSV."""

@@ -11,9 +11,16 @@ from desktop.fields import ChoiceField, FormDialog, MoneyField, RateField, TextF
 from desktop.office.money_words import charge_words, complaint
 from desktop.office.percent_field import PercentField
 from desktop.office.steps_field import StepsField
-from desktop.office.usual_charges import CURED, finish_words
+from desktop.office.usual_charges import (
+    CURED,
+    ages_words,
+    cut_words,
+    finish_words,
+    kind_words,
+)
 from shared.billing.problems import BillingProblem
 from shared.billing.rates import CHARGE_CODES, AppliesTo, Basis, Charge, RateCard, check_card
+from shared.carcass.carcass import Age
 from shared.reading import Unread, read_number
 
 if TYPE_CHECKING:
@@ -35,6 +42,17 @@ FINISHES: tuple[tuple[str, ...], ...] = (
     ("tenderized", "cubed"),
 )
 
+KINDS: tuple[tuple[str, ...], ...] = (
+    *((),),
+    *(("steaks",), ("roast",), ("ribs",), ("whole",), ("pool",), ("offal",), ("bones",), ("fat",)),
+)
+AGES: tuple[tuple[Age, ...], ...] = (
+    (),
+    ("under_30",),
+    ("30_and_over",),
+    ("30_and_over", "unknown"),
+)
+
 
 class ChargeDialog(FormDialog):
     """Begun from `start`, or a new one; `keep` gets it. `taken` are the codes of the others."""
@@ -48,6 +66,7 @@ class ChargeDialog(FormDialog):
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent, columns=3)
+        self.setMinimumWidth(960)
         self.bench = bench
         self._start, self._taken, self._keep = start, taken, keep
         self.code: ChoiceField[str] = ChoiceField(self, required=True, free=True)
@@ -60,7 +79,10 @@ class ChargeDialog(FormDialog):
         self.payer: ChoiceField[Payer] = ChoiceField(self, required=True)
         self.billed: ChoiceField[Billed] = ChoiceField(self, required=True)
         self.finishes: ChoiceField[tuple[str, ...]] = ChoiceField(self, required=True)
-        self.age: ChoiceField[str] = ChoiceField(self, required=True)
+        self.kinds: ChoiceField[tuple[str, ...]] = ChoiceField(self, required=True)
+        self.cuts = TextField(self)
+        self.cuts.set_read_only(True)
+        self.age: ChoiceField[tuple[Age, ...]] = ChoiceField(self, required=True)
         self.shrink = PercentField(self)
         self.hot_from = TextField(self)
         self.hot_below = TextField(self)
@@ -81,10 +103,12 @@ class ChargeDialog(FormDialog):
             self.payer,
             self.billed,
             self.finishes,
+            self.kinds,
             self.age,
             self.shrink,
             self.hot_from,
             self.hot_below,
+            self.cuts,
         )
 
     def _begin(self, charge: Charge) -> None:
@@ -100,7 +124,10 @@ class ChargeDialog(FormDialog):
         self.payer.set_value(charge.falls_to)
         self.billed.set_value("credit" if charge.credit else "asked" if charge.asked else "always")
         self.finishes.set_value(limits.finishes)
-        self.age.set_value(limits.ages[0] if len(limits.ages) == 1 else "")
+        self.kinds.set_value(limits.kinds)
+        self.cuts.set_value(", ".join(cut_words(one, self.bench.words) for one in limits.cuts))
+        self.cuts.setVisible(bool(limits.cuts))
+        self.age.set_value(limits.ages)
         self.shrink.set_value(charge.shrink or None)
         for field, pounds in (
             (self.hot_from, limits.hot_from),
@@ -145,22 +172,25 @@ class ChargeDialog(FormDialog):
                 ("credit", self.tr("taken off")),
             ]
         )
-        mine = self._start.applies_to.finishes if self._start is not None else ()
-        sets = FINISHES if mine in FINISHES else (*FINISHES, mine)
+        held = self._start.applies_to if self._start is not None else AppliesTo()
         self.finishes.set_label(self.tr("O&nly cuts that are"))
         self.finishes.set_choices(
             [
                 (one, ", ".join(finish_words(each, words) for each in one) or self.tr("any"))
-                for one in sets
+                for one in dict.fromkeys((*FINISHES, held.finishes))
             ]
         )
+        self.kinds.set_label(self.tr("Kin&d of cut"))
+        self.kinds.set_choices(
+            [
+                (one, ", ".join(kind_words(each) for each in one) or self.tr("any"))
+                for one in dict.fromkeys((*KINDS, held.kinds))
+            ]
+        )
+        self.cuts.set_label(self.tr("Only these cuts, as the card was made"))
         self.age.set_label(self.tr("&Age of the animal"))
         self.age.set_choices(
-            [
-                ("", self.tr("any")),
-                ("under_30", self.tr("under 30 months")),
-                ("30_and_over", self.tr("30 months and over")),
-            ]
+            [(one, ages_words(one) or self.tr("any")) for one in dict.fromkeys((*AGES, held.ages))]
         )
 
     def attempt(self) -> str:
@@ -223,14 +253,11 @@ class ChargeDialog(FormDialog):
                 field.complain(self.tr("Say the pounds as a number, as in 600."))
                 return None
             pounds.append(None if found is None else found.value)
-        age = self.age.value() or ""
-        ages = start.ages if len(start.ages) > 1 and not age else ()
-        if age == "under_30" or age == "30_and_over":
-            ages = (age,)
         return replace(
             start,
             finishes=self.finishes.value() or (),
-            ages=ages,
+            kinds=self.kinds.value() or (),
+            ages=self.age.value() or (),
             hot_from=pounds[0],
             hot_below=pounds[1],
         )

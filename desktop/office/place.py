@@ -5,6 +5,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtWidgets import QTabWidget, QWidget
 
 from desktop.look.space import column
+from desktop.office.account_dialog import AccountDialog
 from desktop.office.balances_page import BalancesPage
 from desktop.office.bills_page import BillsPage
 from desktop.office.books_page import BooksPage
@@ -39,6 +40,7 @@ class OfficePlace(Place):
         self.tabs.currentChanged.connect(self._turned)
         self.balances.picked.connect(self._open_order)
         self.balances.bill_picked.connect(self._show_paper)
+        self.bills.side.account.clicked.connect(self._open_account)
         self.retranslate()
 
     def _make_pages(self, bench: "Bench") -> None:
@@ -114,6 +116,13 @@ class OfficePlace(Place):
     def _open_order(self, order_id: int) -> None:
         self.tabs.setCurrentWidget(self.bills)
         self.bills.choose(order_id)
+
+    def _open_account(self) -> None:
+        billing = self.bills.billing
+        if billing is not None and billing.customer is not None:
+            who = billing.customer
+            self.account = AccountDialog(self.bench, who.id, who.name, self)
+            self.account.open()
 
     def _show_paper(self, row: "BillRow") -> None:
         with self.bench.store.read() as work:

@@ -7,9 +7,12 @@ from PySide6.QtCore import QCoreApplication
 
 from shared.billing.journal import percent_text
 from shared.billing.rates import AppliesTo, Basis, Charge
+from shared.carcass.anatomy import species
 from shared.money import money_text, rate_text
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
+
     from printing.words import Words
 
 NOTHING = Fraction(0)
@@ -95,10 +98,12 @@ def _of_limits(charge: Charge, words: "Words") -> list[str]:
     limits = charge.applies_to
     if limits.finishes:
         said.append(", ".join(finish_words(one, words) for one in limits.finishes))
-    if limits.cuts or limits.kinds:
-        said.append(translate("Charges", "some cuts only"))
-    if "30_and_over" in limits.ages:
-        said.append(translate("Charges", "30 months and over"))
+    if limits.kinds:
+        said.append(", ".join(kind_words(one) for one in limits.kinds))
+    if limits.cuts:
+        said.append(", ".join(cut_words(one, words) for one in limits.cuts))
+    if limits.ages:
+        said.append(ages_words(limits.ages))
     if limits.hot_from is not None:
         said.append(
             translate("Charges", "from {pounds} lb hot").format(
@@ -115,3 +120,45 @@ def finish_words(code: str, words: "Words") -> str:
     """What a finish is called, of whichever species has it."""
     key = f"finish.{code}"
     return words.say(key) if words.has(key) else code.replace("_", " ")
+
+
+def kind_words(code: str) -> str:
+    """What a kind of cut is called, in the plural."""
+    translate = QCoreApplication.translate
+    match code:
+        case "roast":
+            return translate("Charges", "roasts")
+        case "steaks":
+            return translate("Charges", "steaks and chops")
+        case "ribs":
+            return translate("Charges", "ribs")
+        case "whole":
+            return translate("Charges", "cuts left whole")
+        case "pool":
+            return translate("Charges", "ground, stew and sausage")
+        case "offal":
+            return translate("Charges", "offal")
+        case "bones":
+            return translate("Charges", "bones")
+        case "fat":
+            return translate("Charges", "fat")
+        case _:
+            return code.replace("_", " ")
+
+
+def cut_words(code: str, words: "Words") -> str:
+    """What a cut is called, of whichever species has it."""
+    key = f"cut.{code}"
+    has_it = next((one for one in species() if words.has(key, one)), "")
+    return words.name(has_it, key) if has_it else code.replace("_", " ")
+
+
+def ages_words(ages: "Sequence[str]") -> str:
+    """The ages a charge is limited to."""
+    translate = QCoreApplication.translate
+    said = {
+        "under_30": translate("Charges", "under 30 months"),
+        "30_and_over": translate("Charges", "30 months and over"),
+        "unknown": translate("Charges", "age not known"),
+    }
+    return ", ".join(said.get(one, one) for one in ages)

@@ -2,6 +2,85 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es" sourcelanguage="en_US">
 <context>
+    <name>AccountDialog</name>
+    <message>
+        <source>Account of {name}</source>
+        <translation>Estado de cuenta de {name}</translation>
+    </message>
+    <message>
+        <source>&amp;From</source>
+        <translation>&amp;Desde</translation>
+    </message>
+    <message>
+        <source>&amp;To</source>
+        <translation>&amp;Hasta</translation>
+    </message>
+    <message>
+        <source>&amp;Month before</source>
+        <translation>&amp;Mes anterior</translation>
+    </message>
+    <message>
+        <source>Month &amp;after</source>
+        <translation>Mes &amp;siguiente</translation>
+    </message>
+    <message>
+        <source>Save as CS&amp;V</source>
+        <translation>Guardar como CS&amp;V</translation>
+    </message>
+    <message>
+        <source>&amp;Close</source>
+        <translation>&amp;Cerrar</translation>
+    </message>
+    <message>
+        <source>Reading the books</source>
+        <translation>Leyendo los libros</translation>
+    </message>
+    <message>
+        <source>Brought forward {opening}, charged {charged}, taken off {off}, closing {closing}.</source>
+        <translation>Saldo anterior {opening}, cargos {charged}, abonos {off}, saldo final {closing}.</translation>
+    </message>
+    <message>
+        <source>Below nothing, the shop owes the customer.</source>
+        <translation>Bajo cero, la planta le debe al cliente.</translation>
+    </message>
+    <message>
+        <source>The file was not written</source>
+        <translation>El archivo no se escribió</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Día</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Concepto</translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation>Orden</translation>
+    </message>
+    <message>
+        <source>Charged</source>
+        <translation>Cargos</translation>
+    </message>
+    <message>
+        <source>Taken off</source>
+        <translation>Abonos</translation>
+    </message>
+    <message>
+        <source>Balance</source>
+        <translation>Saldo</translation>
+    </message>
+    <message>
+        <source>Closing balance</source>
+        <translation>Saldo final</translation>
+    </message>
+    <message>
+        <source>Brought forward</source>
+        <translation>Saldo anterior</translation>
+    </message>
+</context>
+<context>
     <name>AnimalList</name>
     <message>
         <source>Tag</source>
@@ -1457,7 +1536,7 @@
     </message>
     <message>
         <source>as it is</source>
-        <translation type="unfinished"></translation>
+        <translation>tal como está</translation>
     </message>
     <message>
         <source>Share {number}</source>
@@ -2164,7 +2243,7 @@
     </message>
     <message>
         <source>Kin&amp;d of cut</source>
-        <translation type="unfinished"></translation>
+        <translation>C&amp;lase de corte</translation>
     </message>
     <message>
         <source>Only these cuts, as the card was made</source>
@@ -2614,7 +2693,7 @@
     </message>
     <message>
         <source>Making the sheet for the block…</source>
-        <translation type="unfinished"></translation>
+        <translation>Haciendo la hoja para la mesa…</translation>
     </message>
     <message>
         <source>The order changed meanwhile: look again and release it.</source>
@@ -3547,7 +3626,7 @@
     </message>
     <message>
         <source>Nothing found</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada encontrado</translation>
     </message>
 </context>
 <context>
@@ -5223,11 +5302,11 @@
     <name>OrderList</name>
     <message>
         <source>No order has “{text}”.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna orden tiene «{text}».</translation>
     </message>
     <message>
         <source>No open order has “{text}”. It may be among the closed ones.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna orden abierta tiene «{text}». Puede estar entre las cerradas.</translation>
     </message>
     <message>
         <source>&amp;Find an owner, tag or number</source>

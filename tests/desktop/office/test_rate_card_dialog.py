@@ -12,9 +12,11 @@ from pytestqt.qtbot import QtBot
 
 from db.store import Store
 from desktop.bench import Bench
+from desktop.office.charge_dialog import ChargeDialog
 from desktop.office.rates_page import RatesPage
+from desktop.office.usual_charges import particulars
 from desktop.work import LIMIT_MS
-from shared.billing.rates import AppliesTo, LateTerms, Step
+from shared.billing.rates import AppliesTo, Charge, LateTerms, Step
 from shared.shop.people import SignedOn
 from tests.desktop.audit import unnamed
 from tests.desktop.office.ready_orders import RATES
@@ -187,3 +189,42 @@ def test_minimum_tax_and_shrink_are_refused_at_their_fields(qtbot: QtBot, bench:
     assert "each above" in charge.steps.complaint.text()
     charge.reject()
     page.dialog.reject()
+
+
+def test_every_limit_a_card_holds_is_shown_and_kept(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
+) -> None:
+    """Kinds and ages can be chosen; single cuts are shown, and none is lost by keeping another."""
+    limits = AppliesTo(
+        cuts=("ham", "bacon"), kinds=("roast", "whole"), ages=("30_and_over", "unknown")
+    )
+    start = replace(RATES.charges[0], minimum=2_500, applies_to=limits)
+    kept: list[Charge] = []
+    dialog = ChargeDialog(bench, start, (), kept.append)
+    qtbot.addWidget(dialog)
+    dialog.show()
+    assert unnamed(dialog) == []
+    assert dialog.kinds.text() == "roasts, cuts left whole"
+    assert dialog.age.text() == "30 months and over, age not known"
+    assert dialog.cuts.isVisible()
+    assert dialog.cuts.line.isReadOnly()
+    dialog.try_it()
+    assert kept == [start]
+    again = ChargeDialog(bench, start, (), kept.append)
+    qtbot.addWidget(again)
+    again.kinds.set_value(("offal",))
+    again.age.set_value(())
+    again.try_it()
+    assert kept[1].applies_to == AppliesTo(cuts=("ham", "bacon"), kinds=("offal",))
+    said = particulars(start, bench.words)
+    assert "roasts, cuts left whole" in said
+    assert "age not known" in said
+    assert dialog.cuts.text() in said
+
+
+def test_without_single_cuts_no_field_asks_for_them(qtbot: QtBot, bench: Bench) -> None:
+    dialog = ChargeDialog(bench, None, (), lambda _charge: None)
+    qtbot.addWidget(dialog)
+    dialog.show()
+    assert not dialog.cuts.isVisible()
+    assert dialog.kinds.text() == "any"

@@ -1,0 +1,208 @@
+"""A customer's account of a month: opening, bills, payments, credits, closing."""
+
+from dataclasses import dataclass
+from datetime import date, timedelta
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QDialog, QWidget
+
+from desktop.fields import DateField
+from desktop.fields.dates import date_text
+from desktop.look.space import EDGE, GROUP, TOGETHER, column, row
+from desktop.panels.buttons import button
+from desktop.panels.heading import Words
+from desktop.tables import Column, RowsModel, Table, money_column
+from desktop.tables.written import cells_of
+from shared.money import money_text
+from shared.spreadsheet import csv_text
+
+if TYPE_CHECKING:
+    from desktop.bench import Bench
+    from shared.billing.account import Account, Move
+
+
+@dataclass(frozen=True, slots=True)
+class Shown:
+    """A row: a move, or where `move` is None the balance before the first day or at the `end`."""
+
+    day: date
+    move: "Move | None"
+    charged: int | None
+    taken_off: int | None
+    balance: int
+    end: bool = False
+
+
+class AccountDialog(QDialog):
+    """Reads the month at hand when it opens; the month before and after are a button away."""
+
+    def __init__(
+        self, bench: "Bench", customer_id: int, name: str, parent: QWidget | None = None
+    ) -> None:
+        super().__init__(parent)
+        self.bench, self._customer, self._name = bench, customer_id, name
+        self.account: Account | None = None
+        self.heading = Words("group", parent=self)
+        self.start = DateField(bench.today, self)
+        self.end = DateField(bench.today, self)
+        self.earlier, self.later = button(self), button(self)
+        self.sums = Words("body", "quiet", self).wrapped()
+        self.table: Table[Shown] = Table(RowsModel(self._columns()), self, sortable=False)
+        self.csv, self.leave = button(self), button(self)
+        self.resize(980, 560)
+        self._lay_out()
+        for field in (self.start, self.end):
+            field.committed.connect(self.read)
+        self.earlier.clicked.connect(lambda: self._month(-1))
+        self.later.clicked.connect(lambda: self._month(1))
+        self.csv.clicked.connect(self.save_csv)
+        self.leave.clicked.connect(self.reject)
+        self.retranslate()
+        self.start.set_value(bench.today().replace(day=1))
+        self.end.set_value(_last_of(bench.today()))
+        self.read()
+
+    def _lay_out(self) -> None:
+        down = column(self, gap=GROUP, edge=EDGE)
+        down.addWidget(self.heading)
+        above = row(gap=TOGETHER)
+        for part in (self.start, self.end):
+            above.addWidget(part, 1)
+        for each in (self.earlier, self.later):
+            above.addWidget(each, 0, Qt.AlignmentFlag.AlignBottom)
+        down.addLayout(above)
+        down.addWidget(self.sums)
+        down.addWidget(self.table, 1)
+        feet = row(gap=TOGETHER)
+        feet.addWidget(self.csv)
+        feet.addWidget(self.leave)
+        feet.addStretch(1)
+        down.addLayout(feet)
+
+    def retranslate(self) -> None:
+        """Every word of the dialog."""
+        title = self.tr("Account of {name}").format(name=self._name)
+        self.setWindowTitle(title)
+        self.heading.setText(title)
+        self.start.set_label(self.tr("&From"))
+        self.end.set_label(self.tr("&To"))
+        self.earlier.setText(self.tr("&Month before"))
+        self.later.setText(self.tr("Month &after"))
+        self.csv.setText(self.tr("Save as CS&V"))
+        self.leave.setText(self.tr("&Close"))
+        self.table.set_name(title)
+        self._tell()
+
+    def _month(self, by: int) -> None:
+        first = (self.start.value() or self.bench.today()).replace(day=1)
+        first = (first - timedelta(days=1)).replace(day=1) if by < 0 else _last_of(first)
+        if by > 0:
+            first += timedelta(days=1)
+        self.start.set_value(first)
+        self.end.set_value(_last_of(first))
+        self.read()
+
+    def read(self) -> None:
+        """Read the days asked for, off the window's thread."""
+        end = self.end.value() or self.bench.today()
+        start = min(self.start.value() or end.replace(day=1), end)
+        self.bench.work.run(self._read, start, end, then=self._show, key="office.account")
+
+    def _read(self, start: date, end: date) -> "Account":
+        with self.bench.store.read() as work:
+            return work.books.account(self._customer, start, end)
+
+    def _show(self, account: "Account") -> None:
+        self.account = account
+        rows = [Shown(account.start, None, None, None, account.opening)]
+        for one in account.lines:
+            cents = one.move.cents
+            more, less = (cents, None) if cents > 0 else (None, -cents)
+            rows.append(Shown(one.move.day, one.move, more, less, one.balance))
+        rows.append(
+            Shown(account.end, None, account.charged, account.taken_off, account.closing, end=True)
+        )
+        self.table.show_rows(rows)
+        self._tell()
+
+    def _tell(self) -> None:
+        if self.account is None:
+            self.sums.setText(self.tr("Reading the books"))
+            return
+        said = self.tr(
+            "Brought forward {opening}, charged {charged}, taken off {off}, closing {closing}."
+        )
+        owing = self.tr("Below nothing, the shop owes the customer.")
+        parts = [
+            said.format(
+                opening=money_text(self.account.opening),
+                charged=money_text(self.account.charged),
+                off=money_text(self.account.taken_off),
+                closing=money_text(self.account.closing),
+            )
+        ]
+        if min(self.account.opening, self.account.closing) < 0:
+            parts.append(owing)
+        self.sums.setText(" ".join(parts))
+
+    def save_csv(self) -> None:
+        """The account as it is shown, as CSV."""
+        columns = self.table.rows.columns
+        heads = [one.title() for one in columns]
+        rows = [cells_of(columns, one) for one in self.table.rows.rows()]
+        first = self.start.value() or self.bench.today()
+        path = self.bench.messages.save_where(
+            self.csv.text(), Path.home() / f"account-{self._customer}-{first}.csv", "CSV (*.csv)"
+        )
+        if path is None:
+            return
+
+        def write() -> str:
+            try:
+                path.write_text(csv_text(heads, rows), encoding="utf-8", newline="")
+            except OSError as fault:
+                return fault.strerror or str(fault)
+            return ""
+
+        self.bench.work.run(write, then=self._written)
+
+    def _written(self, fault: str) -> None:
+        if fault:
+            self.bench.messages.tell(self.tr("The file was not written"), fault)
+
+    def _columns(self) -> list[Column[Shown]]:
+        return [
+            Column(
+                "day",
+                lambda: self.tr("Day"),
+                lambda one: date_text(one.day, self.bench.words.language),
+                kind="date",
+                width=170,
+            ),
+            Column("what", lambda: self.tr("What"), self._what, stretch=True),
+            Column(
+                "order",
+                lambda: self.tr("Order"),
+                lambda one: str((one.move and one.move.order_number) or ""),
+                width=90,
+            ),
+            money_column("more", lambda: self.tr("Charged"), lambda one: one.charged),
+            money_column("less", lambda: self.tr("Taken off"), lambda one: one.taken_off),
+            money_column("left", lambda: self.tr("Balance"), lambda one: one.balance),
+        ]
+
+    def _what(self, one: Shown) -> str:
+        if one.move is None:
+            return self.tr("Closing balance") if one.end else self.tr("Brought forward")
+        words, key = self.bench.words, f"money.entry_{one.move.kind}"
+        said = words.say(key) if words.has(key) else one.move.kind
+        number = f" {one.move.number}" if one.move.number else ""
+        memo = f", {one.move.memo}" if one.move.memo else ""
+        return f"{said}{number}{memo}"
+
+
+def _last_of(day: date) -> date:
+    """The last day of a day's month."""
+    return (day.replace(day=28) + timedelta(days=4)).replace(day=1) - timedelta(days=1)
