@@ -158,11 +158,14 @@ class AnimalPanel(SidePanel):
         self.rare.lay()
 
     def focus_move(self) -> None:
-        """Go to the first thing that may be done with it."""
-        for _, made in self.moves:
-            made.setFocus(Qt.FocusReason.OtherFocusReason)
+        """Go to the next step, else to its hook; never to a step back, which Space would take."""
+        if self.focus_forward():
             return
-        self.check_in.setFocus(Qt.FocusReason.OtherFocusReason)
+        if not self.hook.isHidden():
+            self.hook.focus()
+            return
+        onward = [made for move, made in self.moves if not move.back]
+        (onward or [self.check_in])[0].setFocus(Qt.FocusReason.OtherFocusReason)
 
     def focus_forward(self) -> bool:
         """Go to the next step forward that needs no reason; False when there is none."""

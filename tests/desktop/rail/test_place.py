@@ -103,6 +103,9 @@ def test_a_hog_is_weighed_passed_and_hung_by_keyboard(rail: RailPlace, bench: Be
     assert state(bench) == "passed"
     press(Qt.Key.Key_Space)
     assert state(bench) == "hanging"
+    assert rail.panel.hook.line.hasFocus(), "one Space more takes nothing back"
+    press(Qt.Key.Key_Space)
+    assert state(bench) == "hanging"
 
 
 @pytest.mark.parametrize("sides", [("60", "60"), ("145", "145")])
