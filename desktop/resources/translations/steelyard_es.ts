@@ -680,11 +680,11 @@
     </message>
     <message>
         <source>{rate} is more than any rate here.</source>
-        <translation>{rate} es más que cualquier tarifa de aquí.</translation>
+        <translation>{rate} es más que cualquier precio de aquí.</translation>
     </message>
     <message>
         <source>A rate can&apos;t be below nothing.</source>
-        <translation>Una tarifa no puede ser menor que cero.</translation>
+        <translation>Un precio no puede ser menor que cero.</translation>
     </message>
     <message>
         <source>It can&apos;t be billed: {code}.</source>
@@ -2147,7 +2147,7 @@
     </message>
     <message>
         <source>Steps: above so much another rate holds, as in 5: $5; 10: $7.50.</source>
-        <translation>Tramos: por encima de tanto rige otra tarifa, como en 5: $5; 10: $7.50.</translation>
+        <translation>Tramos: por encima de tanto rige otro precio, como en 5: $5; 10: $7.50.</translation>
     </message>
     <message>
         <source>&amp;Keep charge</source>
@@ -2255,7 +2255,7 @@
     </message>
     <message>
         <source>The card has this charge already.</source>
-        <translation>La lista ya tiene este cargo.</translation>
+        <translation>La tarifa ya tiene este cargo.</translation>
     </message>
     <message>
         <source>Say the pounds as a number, as in 600.</source>
@@ -6278,7 +6278,7 @@
     </message>
     <message>
         <source>Charges of the card</source>
-        <translation>Cargos de la lista</translation>
+        <translation>Cargos de la tarifa</translation>
     </message>
     <message>
         <source>All a&amp;bout it… (F2)</source>
@@ -6314,7 +6314,7 @@
     </message>
     <message>
         <source>No card holds for {animal} from {start} to {end}.</source>
-        <translation>Ninguna lista vale para {animal} del {start} al {end}.</translation>
+        <translation>Ninguna tarifa vale para {animal} del {start} al {end}.</translation>
     </message>
     <message>
         <source>Say at least one rate.</source>
@@ -8049,11 +8049,11 @@
     <name>TrialDialog</name>
     <message>
         <source>Try the card {name}</source>
-        <translation>Probar la lista {name}</translation>
+        <translation>Probar la tarifa {name}</translation>
     </message>
     <message>
         <source>What each owner was to pay under the old card, and would under this one.</source>
-        <translation>Lo que cada dueño debía pagar con la lista anterior y lo que pagaría con esta.</translation>
+        <translation>Lo que cada dueño debía pagar con la tarifa anterior y lo que pagaría con esta.</translation>
     </message>
     <message>
         <source>&amp;Try these days</source>
@@ -8073,7 +8073,7 @@
     </message>
     <message>
         <source>Bills under both cards</source>
-        <translation>Cuentas con ambas listas</translation>
+        <translation>Cuentas con ambas tarifas</translation>
     </message>
     <message>
         <source>The last day lies before the first.</source>
@@ -8089,11 +8089,11 @@
     </message>
     <message>
         <source>No animals of these days would be billed by this card.</source>
-        <translation>Ningún animal de estos días se cobraría con esta lista.</translation>
+        <translation>Ningún animal de estos días se cobraría con esta tarifa.</translation>
     </message>
     <message>
         <source>Old card {old}, this card {new}: {difference}.</source>
-        <translation>Lista anterior {old}, esta {new}: {difference}.</translation>
+        <translation>Tarifa anterior {old}, esta {new}: {difference}.</translation>
     </message>
     <message>
         <source>Lot</source>
@@ -8105,11 +8105,11 @@
     </message>
     <message>
         <source>Old card</source>
-        <translation>Lista anterior</translation>
+        <translation>Tarifa anterior</translation>
     </message>
     <message>
         <source>This card</source>
-        <translation>Esta lista</translation>
+        <translation>Esta tarifa</translation>
     </message>
     <message>
         <source>Difference</source>
