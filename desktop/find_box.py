@@ -178,8 +178,8 @@ class FindBox(QLineEdit):
         for _ in range(rows):
             at = (at + by) % rows
             if self._model.item(at).data(_FOUND) is not None:
-                break
-        self.list.setCurrentIndex(self._model.index(at, 0))
+                self.list.setCurrentIndex(self._model.index(at, 0))
+                return
 
     def _find_now(self) -> None:
         if self._soon.isActive():
@@ -193,9 +193,7 @@ class FindBox(QLineEdit):
         for found in self._search(text) if text else ():
             if found.near and not near:
                 near = True
-                heading = QStandardItem(self.tr("Near"))
-                heading.setFlags(Qt.ItemFlag.NoItemFlags)
-                self._model.appendRow(heading)
+                self._head(self.tr("Near"))
             item = QStandardItem(f"{found.title}, {found.detail}")
             item.setData(found, _FOUND)
             item.setEditable(False)
@@ -204,8 +202,18 @@ class FindBox(QLineEdit):
             self.list.setCurrentIndex(QModelIndex())
             self._step(1)
             self._show_list()
+        elif text:
+            self._head(self.tr("Nothing found"))
+            self.list.setCurrentIndex(QModelIndex())
+            self._show_list()
         else:
             self.close_list()
+
+    def _head(self, words: str) -> None:
+        """A row that can't be chosen: what those below it are, or that there are none."""
+        heading = QStandardItem(words)
+        heading.setFlags(Qt.ItemFlag.NoItemFlags)
+        self._model.appendRow(heading)
 
     def _show_list(self) -> None:
         window = self.list.parentWidget()

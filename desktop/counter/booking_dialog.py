@@ -129,7 +129,7 @@ class BookingDialog(FormDialog):
         self.note.set_label(self.tr("&Note"))
         self.shares.set_label(self.tr("&Shared as"))
         self.shares.set_choices(
-            [(AS_IT_IS, self.tr("as it is, {count}").format(count=len(lot.shares)))]
+            [(AS_IT_IS, self.tr("as it is"))]
             + [(str(one), said) for one, said in preset_choices(lot.species)]
         )
         for place, owner in enumerate(self.owners, start=1):

@@ -13,6 +13,7 @@ from desktop.look.patterns import Mark
 from desktop.look.space import EDGE, GROUP, TOGETHER, column, row
 from desktop.panels.buttons import button
 from desktop.panels.empty import EmptyState
+from desktop.panels.heading import Words
 from desktop.tables import Column, Figure, RowsModel, Table
 from shared.money import money_text
 from shared.shop.lists import OrderRow
@@ -60,6 +61,8 @@ class OrderList(QWidget):
         self.book_button = button(self, main=True)
         self.table: Table[OrderRow] = Table(RowsModel(self._columns()), self)
         self.table.spare(("lines",))  # in large type the owners' names need the room
+        self.none = Words("body", "quiet", self)
+        self.none.hide()
         self._newest = 0
         self._shown: _Asked | None = None
         self._open_when_there = False
@@ -100,6 +103,8 @@ class OrderList(QWidget):
     def _show(self, asked: _Asked, rows: "Sequence[OrderRow]") -> None:
         self._shown = asked
         self.table.show_rows(list(rows), keep=self.table.chosen())
+        self.none.setText(self._none_of(asked))
+        self.none.setVisible(not rows)
         nothing = not rows and not asked.text and not asked.closed
         if nothing != bool(self._pages.currentIndex()):
             focus = QApplication.focusWidget()
@@ -109,6 +114,12 @@ class OrderList(QWidget):
                 self.first_focus().setFocus()
         if self._open_when_there:
             self._open_chosen()
+
+    def _none_of(self, asked: _Asked) -> str:
+        if asked.closed:
+            return self.tr("No order has “{text}”.").format(text=asked.text)
+        said = self.tr("No open order has “{text}”. It may be among the closed ones.")
+        return said.format(text=asked.text)
 
     def retranslate(self) -> None:
         """Set every word again."""
@@ -163,6 +174,7 @@ class OrderList(QWidget):
         top.addWidget(self.weights_button, 0, bottom)
         top.addWidget(self.book_button, 0, bottom)
         layout.addLayout(top)
+        layout.addWidget(self.none)
         layout.addWidget(self.table, 1)
         self._pages.addWidget(listing)
         self._pages.addWidget(self._empty)

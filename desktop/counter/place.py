@@ -218,6 +218,8 @@ class CounterPlace(Place):
         why = why_not(desk, self.bench.words)
         problem = desk.move("settled") if not why else None
         self.order.refuse(why or ("" if problem is None else problem_words(problem)))
+        if not why and problem is None:
+            self.said.emit("")  # what was said of its lines no longer holds
         self.order.show_again()
         self.changed.emit()
 
@@ -229,6 +231,7 @@ class CounterPlace(Place):
         self.order.refuse(why)
         if not why:
             asked = sheet_asked(desk, self.bench)
+            self.said.emit(self.tr("Making the sheet for the block…"))
             self.bench.work.run(
                 make_sheet, asked, then=lambda pdf: self._released(asked, pdf), key="counter.sheet"
             )
@@ -241,6 +244,8 @@ class CounterPlace(Place):
         self.said.emit(self.tr("Sheet {number} is at the block.").format(number=sheet.number))
         self.order.reload()
         self.changed.emit()
+        if not self.isVisible():  # gone on to another place: no paper comes over that
+            return
         from desktop.preview import show_paper
 
         show_paper(

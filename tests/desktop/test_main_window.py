@@ -211,4 +211,10 @@ def test_names_written_nearly_so_stand_under_a_heading_that_is_stepped_over(
     assert window.finder.list.currentIndex().row() == 0
     type_into(window.finder, "iversn")
     QTest.keyClick(window.finder, Qt.Key.Key_Return)
-    assert not window.finder.list.isVisible(), "nothing was found, so nothing opens"
+    assert window.finder.finds() == []
+    assert window.finder.list.isVisible()
+    assert window.finder.list.model().index(0, 0).data() == "Nothing found"
+    QTest.keyClick(window.finder, Qt.Key.Key_Down)
+    QTest.keyClick(window.finder, Qt.Key.Key_Return)
+    assert not window.finder.list.currentIndex().isValid(), "nothing was found, so nothing opens"
+    assert window.finder.text() == "jonsoniversn"

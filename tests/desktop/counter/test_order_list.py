@@ -123,3 +123,17 @@ def test_no_letter_holds_the_window_up_at_a_hundred_thousand_orders(
         listed(qtbot, bench)
     assert len(owners(place)) == 500
     assert slow == []
+
+
+def test_where_nothing_is_found_it_says_so_and_where_it_may_be(qtbot: QtBot, bench: Bench) -> None:
+    two_halves(bench)
+    place = opened(qtbot, bench)
+    assert not place.list.none.isVisible()
+    QTest.keyClicks(focused(), "zzz")
+    qtbot.waitUntil(place.list.none.isVisible)
+    assert place.list.none.text() == "No open order has “zzz”. It may be among the closed ones."
+    place.list.closed.click()
+    qtbot.waitUntil(lambda: place.list.none.text() == "No order has “zzz”.")
+    place.list.search.line.clear()
+    place.list.search.changed.emit()
+    qtbot.waitUntil(lambda: not place.list.none.isVisible())

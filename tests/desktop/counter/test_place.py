@@ -4,7 +4,7 @@ from datetime import date
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QDialog
 from pytestqt.qtbot import QtBot
 
 from desktop.bench import Bench, Target
@@ -112,12 +112,16 @@ def test_an_order_is_settled_released_and_handed_over(qtbot: QtBot, bench: Bench
     pressed(Qt.Key.Key_Return, CTRL)
     assert "open" in place.order.refusal.text()
     assert desk_of(place).order.state == "open"
+    said: list[str] = []
+    place.said.connect(said.append)
     pressed(Qt.Key.Key_F9)
     pressed(Qt.Key.Key_Return, CTRL)
     assert desk_of(place).order.state == "settled"
+    assert said[-1] == "", "that Ctrl+Z takes the lines back no longer holds"
     pressed(Qt.Key.Key_Return, CTRL)
     qtbot.waitUntil(lambda: desk_of(place).order.state == "released", timeout=10_000)
     assert desk_of(place).order.sheet == 1
+    assert said[-2:] == ["Making the sheet for the block…", "Sheet 1 is at the block."]
     _close_what_covers(place)
     order = desk_of(place).order
     with bench.store.work(bench.person, bench.station) as work:
@@ -220,3 +224,18 @@ def test_no_key_holds_up_the_window(qtbot: QtBot, bench: Bench) -> None:
         place.order.show_again()
         qtbot.wait(10)
     assert slow == []
+
+
+def test_no_sheet_comes_over_another_place(qtbot: QtBot, bench: Bench) -> None:
+    with bench.store.work(bench.person, bench.station) as work:
+        lot = lot_of_halves(work)
+        work.commit()
+    place = with_order(qtbot, bench, lot)
+    pressed(Qt.Key.Key_F9)
+    pressed(Qt.Key.Key_Return, CTRL)
+    pressed(Qt.Key.Key_Return, CTRL)
+    place.hide()
+    qtbot.waitUntil(lambda: desk_of(place).order.state == "released", timeout=10_000)
+    QApplication.processEvents()
+    assert QApplication.activeModalWidget() is None
+    assert place.findChildren(QDialog) == []
