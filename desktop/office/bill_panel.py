@@ -136,7 +136,13 @@ class BillPanel(SidePanel):
             return self.tr("Lot {number}, {producer}").format(
                 number=billing.lot.number, producer=billing.payer
             )
-        number, owner = billing.order.number, billing.payer
+        return self._named(billing.order.number, billing.payer)
+
+    def expect(self, number: int, owner: str) -> None:
+        """Name the order whose bill is being read: it is chosen already."""
+        self.heading.setText(self._named(number, owner))
+
+    def _named(self, number: int, owner: str) -> str:
         return self.tr("Order {number}, {owner}").format(number=number, owner=owner)
 
     def say(self, sentence: str) -> None:

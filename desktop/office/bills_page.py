@@ -157,13 +157,12 @@ class BillsPage(QWidget):
         if self.billing is None or self.billing.order.id != chosen.id:
             self.side.say("")
             self._for_producer = False
+        if self.billing is None:
+            self.side.expect(chosen.number, chosen.owner)
+            self.lines_heading.setText("")
         self._asked, self._reading = chosen.id, True
         self.bench.work.run(
-            read_billing,
-            self.bench.store,
-            chosen.id,
-            then=self._was_read,
-            key="office.bill",
+            read_billing, self.bench.store, chosen.id, then=self._was_read, key="office.bill"
         )
 
     def _once_read(self, slot: "Callable[[], None]") -> bool:

@@ -72,6 +72,22 @@ def test_storage_and_delivery_come_on_the_bill_asked_for(
         assert [one.total_cents for one in work.bills.list()] == [14049, 10442]
 
 
+def test_the_order_chosen_is_named_while_its_bill_is_read(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
+) -> None:
+    handed_over(store, signed)
+    page = BillsPage(bench)
+    qtbot.addWidget(page)
+    page._show_orders(orders_to_bill(store, page.bar.states()))  # pyright: ignore
+    row = page.orders.chosen()
+    assert row is not None
+    assert page.billing is None  # still being read
+    assert page.side.heading.text() == f"Order {row.number}, {row.owner}"
+    assert page.lines_heading.text() == ""
+    settle(qtbot, bench)
+    assert page.side.heading.text() == f"Order {row.number}, {row.owner}"
+
+
 def with_extras(store: Store, signed: SignedOn) -> None:
     """The handed-over hog, on a card with storage and delivery."""
     handed_over(store, signed, rates=False)
