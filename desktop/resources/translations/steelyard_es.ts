@@ -830,7 +830,7 @@
     </message>
     <message>
         <source>Acco&amp;unt…</source>
-        <translation>C&amp;uenta…</translation>
+        <translation>Estado de c&amp;uenta…</translation>
     </message>
     <message>
         <source>C&amp;lose order</source>
