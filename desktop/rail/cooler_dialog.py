@@ -31,6 +31,7 @@ if TYPE_CHECKING:
     from desktop.bench import Bench
 
 MARKS = {"hangs": Mark.PLAIN, "due": Mark.SETTLED, "overdue": Mark.CONTESTED}
+SPARED = ("chilled", "wish")  # where large type leaves no room: state and day stay in sight
 
 
 class CoolerDialog(QDialog):
@@ -52,6 +53,7 @@ class CoolerDialog(QDialog):
         self.heading = Words("group", parent=self)
         self.lead = Words("body", "quiet", self).wrapped()
         self.table: Table[Hanging] = Table(RowsModel(self._columns()), self, height=ROW_DENSE)
+        self.table.spare(SPARED)
         self.hook, self.wish, self.leave = (button(self) for _ in range(3))
         self.temperatures = TemperaturePanel(bench, self)
         feet = row(gap=TOGETHER)
@@ -165,7 +167,9 @@ class CoolerDialog(QDialog):
                 width=76,
             ),
             Column("place", lambda: self.tr("Hangs at"), lambda one: one.place or "—", width=88),
-            Column("owners", lambda: self.tr("Owners"), lambda one: one.owners, stretch=True),
+            Column(
+                "owners", lambda: self.tr("Owners"), lambda one: one.owners, width=84, stretch=True
+            ),
             *self._when(),
         ]
 

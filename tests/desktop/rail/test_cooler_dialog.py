@@ -61,6 +61,20 @@ def test_it_hangs_until_the_house_s_day(
         assert shown(dialog, "state") == told
 
 
+def test_where_there_is_little_room_day_and_state_stay_in_sight(
+    qtbot: QtBot, dialog: CoolerDialog
+) -> None:
+    def hidden() -> list[str]:
+        columns = dialog.table.rows.columns
+        return [one.key for at, one in enumerate(columns) if dialog.table.isColumnHidden(at)]
+
+    assert hidden() == []
+    dialog.resize(1180, 660)
+    qtbot.waitUntil(lambda: bool(hidden()))
+    assert set(hidden()) <= {"chilled", "wish"}
+    qtbot.waitUntil(lambda: dialog.table.horizontalScrollBar().maximum() == 0)
+
+
 def test_an_owner_s_wish_holds(dialog: CoolerDialog) -> None:
     dialog.say_wish()
     form = dialog.dialog
