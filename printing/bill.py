@@ -20,6 +20,7 @@ from printing.letterhead import (
     sender,
 )
 from printing.page import Column, Paper, table
+from printing.typefaces import width
 from printing.words import Words
 from shared.billing.bill import Bill, BillLine, Paid
 from shared.money import money_text
@@ -152,11 +153,12 @@ def _draw(
     taxed = bill.tax_cents != 0
     wide = (105.0, 80.0, 62.0, 72.0) + ((50.0,) if taxed else ())
     headings = ("basis", "quantity", "rate", "amount") + (("tax",) if taxed else ())
+    rows = [_row(line, words, several=several, taxed=taxed) for line in bill.lines]
+    wide = (wide[0], *(_room(at, least, rows, size) for at, least in enumerate(wide[1:], start=2)))
     columns = [Column(words.say("bills.what"), paper.room - sum(wide))]
     columns.append(Column(words.say("bills.basis"), wide[0]))
     for heading, room in zip(headings[1:], wide[1:], strict=True):
         columns.append(Column(words.say(f"bills.{heading}"), room, "right"))
-    rows = [_row(line, words, several=several, taxed=taxed) for line in bill.lines]
     table(paper, columns, rows, size)
     paper.need(size * 1.6 * (6 + len(bill.paid)))
     paper.skip(8)
@@ -168,6 +170,11 @@ def _draw(
             0, words.say("money.quote_range", low=low, high=high), 12, paper.room, "semibold"
         )
     notes(paper, tuple(_notes(bill, number, words)), min(size, 9.0))
+
+
+def _room(at: int, least: float, rows: Sequence[tuple[str, ...]], size: float) -> float:
+    """What a column of figures takes, so that none of them is broken."""
+    return max(least, *(width(row[at], "regular", size) + 8 for row in rows), least)
 
 
 def _row(line: BillLine, words: Words, *, several: bool, taxed: bool) -> tuple[str, ...]:

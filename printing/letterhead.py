@@ -6,7 +6,7 @@ from datetime import date, datetime
 from fractions import Fraction
 
 from printing.page import Foot, Paper, PaperName
-from printing.typefaces import wrap
+from printing.typefaces import width, wrap
 from printing.words import Words
 from shared.money import money_text, rate_text
 from shared.shop.details import ShopDetails
@@ -163,15 +163,21 @@ def rate_shown(rate: Fraction) -> str:
 def money_row(
     paper: Paper, label: str, cents: int, size: float = 10.0, *, strong: bool = False
 ) -> None:
-    """One line of a sum at the right: its name and its amount; strong ones in a box."""
+    """One line of a sum at the right: its name and its amount; strong ones in a box.
+
+    A long name takes further lines beside the amount.
+    """
     face = "bold" if strong else "regular"
-    high = size * 1.6
+    amount = money_text(cents)
+    lines = wrap(label, face, size, 256 - width(amount, face, size) - 8)
+    high = size * 1.6 + (len(lines) - 1) * size * 1.3
     paper.need(high)
     left = paper.room - 260
     if strong:
         paper.skip(3)
         paper.box(left - 8, paper.y, 268, high + 4, 1.0)
         paper.skip(2)
-    paper.text(left, paper.y + size * 1.15, label, size, face)
-    paper.text(paper.room - 4, paper.y + size * 1.15, money_text(cents), size, face, "right")
+    for number, line in enumerate(lines):
+        paper.text(left, paper.y + size * (1.15 + 1.3 * number), line, size, face)
+    paper.text(paper.room - 4, paper.y + size * 1.15, amount, size, face, "right")
     paper.skip(high + (4 if strong else 0))

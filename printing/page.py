@@ -13,13 +13,14 @@ from typing import Literal
 from reportlab.lib.pagesizes import A4, letter
 from reportlab.pdfgen.canvas import Canvas
 
-from printing.typefaces import Face, cap_height, font, width, wrap
+from printing.typefaces import Face, cap_height, cut_short, fit, font, width, wrap
 
 PaperName = Literal["letter", "a4"]
 Align = Literal["left", "right", "centre"]
 SIZES: dict[PaperName, tuple[float, float]] = {"letter": letter, "a4": A4}
 MARGIN = 36.0
 FOOTER = 22.0
+LEAST_FOOT = 6.5
 HAIRLINE = 0.4
 LIGHT = 0.94  # a tint of 6 %: it survives the photocopier
 
@@ -170,9 +171,12 @@ class Paper:
         canvas.setLineWidth(HAIRLINE)
         y = MARGIN + 10
         canvas.line(MARGIN, y, self.wide - MARGIN, y)
-        canvas.setFont(font("regular"), 8)
-        canvas.drawString(MARGIN, y - 10, self._foot.source)
         text = self._foot.page_of(number, total)
+        room = self.room - width(text, "regular", 8) - 12
+        size = fit(self._foot.source, "regular", 8, room, LEAST_FOOT)
+        canvas.setFont(font("regular"), size)
+        canvas.drawString(MARGIN, y - 10, cut_short(self._foot.source, "regular", size, room))
+        canvas.setFont(font("regular"), 8)
         canvas.drawString(self.wide - MARGIN - width(text, "regular", 8), y - 10, text)
 
 

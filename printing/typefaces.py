@@ -65,6 +65,14 @@ def fit(text: str, face: Face, size: float, room: float, least: float) -> float:
     return size if wide <= room else max(least, size * room / wide)
 
 
+def cut_short(text: str, face: Face, size: float, room: float) -> str:
+    """The text as far as it fits on one line, with an ellipsis where it is cut."""
+    if width(text, face, size) <= room:
+        return text
+    kept = _fitting(text, face, size, room - width("…", face, size))
+    return text[:kept].rstrip() + "…"
+
+
 def wrap(text: str, face: Face, size: float, room: float) -> list[str]:
     """The text in lines no wider than the room; a word wider than the room is broken."""
     lines: list[str] = []
