@@ -74,7 +74,7 @@ class PackagesPanel(SidePanel):
         """What it weighs; of a count how many there are."""
         if isinstance(one, PackageMade):
             return figure(weight_text(one.net))
-        return self.tr("{count} counted").format(count=one.packages)
+        return f"\N{MULTIPLICATION SIGN} {one.packages}"
 
     def _columns(self) -> list[Column[PackageMade | CountedPackages]]:
         return [

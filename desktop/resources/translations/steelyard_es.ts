@@ -5813,10 +5813,6 @@
         <translation>Cura, humo y embutido… (Ctrl+B)</translation>
     </message>
     <message>
-        <source>{count} counted</source>
-        <translation>{count} contados</translation>
-    </message>
-    <message>
         <source>No.</source>
         <translation>Núm.</translation>
     </message>
