@@ -126,7 +126,8 @@ def counts(
     paper = open_paper(shop.paper, head, source, made, words)
     for share in shares:
         _draw(paper, share, species, words)
-    notes(paper, (words.say("bills.note_counts"),))
+    by_count = any(share.by_count for share in shares)
+    notes(paper, (words.say("bills.note_counts_by_count" if by_count else "bills.note_counts"),))
     return paper.pdf()
 
 

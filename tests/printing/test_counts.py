@@ -128,3 +128,4 @@ def test_what_was_counted_is_said_and_leaves_the_take_home_open(planned: Planned
     assert "+ 4 by count" in said
     assert "1.5 lb weighed. Wrapped by count, not weighed: 5 packages" in said
     assert "taken home of" not in said
+    assert "counted by hand" in said
