@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QApplication, QDialog, QWidget
 from desktop.bench import Target
 from desktop.fields.dates import DAYS, MONTHS, date_text
 from desktop.look.space import EDGE, ROW_DENSE, TOGETHER, column, row
+from desktop.look.theme import theme_of
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words
 from desktop.rail.calendar_days import cells_of, span_of
@@ -24,6 +25,8 @@ from shared.shop.calendar import Filled
 from shared.shop.day_order import DayLot
 
 if TYPE_CHECKING:
+    from PySide6.QtWidgets import QHBoxLayout
+
     from db.store import Store
     from desktop.bench import Bench
     from desktop.fields import FormDialog
@@ -51,7 +54,7 @@ class CalendarDialog(QDialog):
         self.dialog: FormDialog | None = None
         self._pressed: QPoint | None = None
         self._lots: tuple[DayLot, ...] = ()
-        self.resize(1340, 640)
+        self.resize(1340, 690 if theme_of(self).percent > 100 else 640)
         self.papers = CalendarPapers(bench, self)
         self._build()
         self._connect()
@@ -89,14 +92,23 @@ class CalendarDialog(QDialog):
         across = row(gap=EDGE)
         across.addLayout(left, 3)
         across.addLayout(right, 2)
-        feet = row(gap=TOGETHER)
-        for one in (self.week, self.minutes, self.other, self.list, self.sheets, self.ics):
-            feet.addWidget(one)
-        feet.addStretch(1)
-        feet.addWidget(self.leave)
         whole = column(self, gap=TOGETHER * 2, edge=EDGE)
         whole.addLayout(across, 1)
-        whole.addLayout(feet)
+        for feet in self._feet():
+            whole.addLayout(feet)
+
+    def _feet(self) -> "list[QHBoxLayout]":
+        """The buttons: in large type in two rows, since one is wider than a small screen."""
+        plans, papers = (self.week, self.minutes, self.other), (self.list, self.sheets, self.ics)
+        large = theme_of(self).percent > 100
+        rows = [row(gap=TOGETHER) for _ in range(2 if large else 1)]
+        for group, feet in ((plans, rows[0]), (papers, rows[-1])):
+            for one in group:
+                feet.addWidget(one)
+        for feet in rows:
+            feet.addStretch(1)
+        rows[-1].addWidget(self.leave)
+        return rows
 
     def _columns(self) -> list[Column[DayLot]]:
         words = self.bench.words
