@@ -63,7 +63,8 @@ class BillPanel(SidePanel):
             (self.quote, self.ticket),
             (self.extras,),
             (self.close_order, self.producers),
-            (self.account, self.late),
+            (self.account,),
+            (self.late,),
         ):
             self.add(_across(*pair))
 
