@@ -245,8 +245,11 @@ def try_out(data_dir: Path) -> int:
         program.window.close()
 
     QTimer.singleShot(0, walk)
-    QTimer.singleShot(TRY_OUT_MS, functools.partial(app.exit, 3))
+    too_long = QTimer(singleShot=True, interval=TRY_OUT_MS)
+    too_long.timeout.connect(functools.partial(app.exit, 3))
+    too_long.start()
     status = app.exec()
+    too_long.stop()  # else it would end whatever loop runs by then
     program.close()
     catcher.remove()
     return 3 if faults else status

@@ -3,8 +3,10 @@
 import sqlite3
 from collections.abc import Callable, Iterator
 from pathlib import Path
+from time import monotonic
 
 import pytest
+from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
@@ -150,6 +152,19 @@ def test_the_self_test_goes_through_every_place_and_closes(
     qapp: QApplication, tmp_path: Path
 ) -> None:
     assert app.try_out(tmp_path / "shop") == 0
+
+
+def test_the_self_tests_patience_ends_with_it(
+    qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Its clock, left running, would end whatever loop runs when the time is up."""
+    monkeypatch.setattr(app, "TRY_OUT_MS", 4_000)
+    begun = monotonic()
+    assert app.try_out(tmp_path / "shop") == 0
+    left = 4_000 - (monotonic() - begun) * 1000
+    done: list[bool] = []
+    QTimer.singleShot(max(0, int(left)) + 200, lambda: done.append(True))
+    qtbot.waitUntil(lambda: bool(done))
 
 
 def test_a_fault_in_a_place_fails_the_self_test(
