@@ -13,6 +13,7 @@ DAYS = {
     "en": ("mon", "tue", "wed", "thu", "fri", "sat", "sun"),
     "es": ("lun", "mar", "mie", "jue", "vie", "sab", "dom"),
 }
+_ACCENTED = {"mie": "mié", "sab": "sáb"}
 _NAMED = {"today": 0, "hoy": 0, "tomorrow": 1, "manana": 1, "yesterday": -1, "ayer": -1}
 _ISO = re.compile(r"(\d{4})-(\d{1,2})-(\d{1,2})")
 _SLASHED = re.compile(r"(\d{1,2})[/.-](\d{1,2})(?:[/.-](\d{2}|\d{4}))?")
@@ -54,10 +55,13 @@ def date_text(day: date, language: str = "en") -> str:
     """A day for people: "Fri Dec 4, 2026", in Spanish "vie 4 dic 2026". Both read back."""
     weekday, month = DAYS[language][day.weekday()], MONTHS[language][day.month - 1]
     if language == "es":
-        return f"{'mié' if weekday == 'mie' else 'sáb' if weekday == 'sab' else weekday} " + (
-            f"{day.day} {month} {day.year}"
-        )
+        return f"{_ACCENTED.get(weekday, weekday)} {day.day} {month} {day.year}"
     return f"{weekday.title()} {month.title()} {day.day}, {day.year}"
+
+
+def weekdays(language: str = "en") -> tuple[str, ...]:
+    """The days of the week as a heading says them, Monday first: "Wed", in Spanish "Mié"."""
+    return tuple(_ACCENTED.get(one, one).title() for one in DAYS[language])
 
 
 def day_text(day: date, language: str = "en") -> str:

@@ -8,7 +8,7 @@ from PySide6.QtGui import QDrag, QKeySequence, QMouseEvent, QShortcut
 from PySide6.QtWidgets import QApplication, QDialog, QWidget
 
 from desktop.bench import Target
-from desktop.fields.dates import DAYS, MONTHS, date_text
+from desktop.fields.dates import MONTHS, date_text, weekdays
 from desktop.look.space import EDGE, ROW_DENSE, TOGETHER, column, row
 from desktop.look.theme import theme_of
 from desktop.panels.buttons import button
@@ -205,7 +205,7 @@ class CalendarDialog(QDialog):
     def _show_cells(self, span: tuple[date, date], filled: Filled) -> None:
         words = self.bench.words
         cells = cells_of(span, filled, self._lots, words, self.day)
-        names = [one.title() for one in DAYS[words.language]]
+        names = weekdays(words.language)
         day = self.day
         self.grid.blockSignals(True)
         self.grid.show_days(cells, names, day)

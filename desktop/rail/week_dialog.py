@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtWidgets import QWidget
 
 from desktop.fields import ChoiceField, CountField, DateField, FormDialog, TextField
-from desktop.fields.dates import DAYS
+from desktop.fields.dates import weekdays
 from desktop.panels.heading import Words
 from shared.shop.calendar import OtherDay, Plan
 
@@ -64,10 +64,10 @@ class WeekDialog(FormDialog):
             self.tr("Leave"),
         )
         names = [words.name("", f"species.{kind}", 2) for kind in KINDS]
-        days = DAYS[words.language]
+        days = weekdays(words.language)
         for place, field in enumerate(self.places):
             kind, day = divmod(place, WEEKDAYS)
-            field.set_label(f"{days[day].title()}, {names[kind]}")
+            field.set_label(f"{days[day]}, {names[kind]}")
         self.hooks.set_label(self.tr("&Cooler hooks"))
         self.exception.setText(self.tr("One date that isn't as its weekday; empty for none"))
         self.other.set_label(self.tr("&Date"))

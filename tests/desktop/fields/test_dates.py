@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from desktop.fields.dates import date_text, day_text, read_date
+from desktop.fields.dates import date_text, day_text, read_date, weekdays
 
 TODAY = date(2026, 11, 25)  # a Wednesday
 
@@ -55,3 +55,8 @@ def test_the_weekday_shown_is_the_calendars(day: date) -> None:
 @pytest.mark.parametrize(("language", "said"), [("en", "Fri Dec 4"), ("es", "vie 4 dic")])
 def test_a_near_day_is_told_whole_without_its_year(language: str, said: str) -> None:
     assert day_text(date(2026, 12, 4), language) == said
+
+
+def test_headings_have_their_accents() -> None:
+    assert weekdays("es") == ("Lun", "Mar", "Mié", "Jue", "Vie", "Sáb", "Dom")
+    assert weekdays()[2] == "Wed"
