@@ -22,6 +22,7 @@ from shared.units import pounds_text
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
+    from datetime import date
 
     from desktop.bench import Bench
     from printing.hanging_note import HangingNote
@@ -38,6 +39,7 @@ class WeightsDialog(FormDialog):
         super().__init__(parent, columns=4)
         self.widen(1180)
         self._bench = bench
+        self._shown: date | None = None
         self._make()
         self._arrange()
         self.retranslate()
@@ -107,9 +109,19 @@ class WeightsDialog(FormDialog):
     def read(self) -> None:
         """Read the day's shares on a worker; the same one stays chosen."""
         day = self.day.value()
-        if day is not None:
-            run = self._bench.work.run
-            run(read_day, self._bench.store, day, then=self._show, key="weights", owner=self)
+        if day is None:
+            return
+        if day != self._shown:  # never one day's shares under another's date
+            self._shown = day
+            self.table.show_rows([])
+            self._let(False)
+            self.says.setText(self.tr("Reading"))
+        run = self._bench.work.run
+        run(read_day, self._bench.store, day, then=self._show, key="weights", owner=self)
+
+    def _let(self, there: bool) -> None:
+        for one in (self.main, self.print_all, self.print_one, self.mail):
+            one.setEnabled(there)
 
     def _show(self, rows: list[DayShare]) -> None:
         before = self.table.chosen()
@@ -117,8 +129,7 @@ class WeightsDialog(FormDialog):
         self.table.show_rows(rows)
         if rows:
             self.table.choose(at)
-        for one in (self.main, self.print_all, self.print_one, self.mail):
-            one.setEnabled(bool(rows))
+        self._let(bool(rows))
         self._show_note(self.table.chosen())
 
     def attempt(self) -> str:

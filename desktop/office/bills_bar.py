@@ -13,13 +13,12 @@ from desktop.office.day_bills_dialog import DayBillsDialog
 from desktop.office.progress import ProgressStrip, Steps
 from desktop.office.scale_check import Disagreement, Mended, disagreements
 from desktop.office.scale_dialog import ScaleDialog
-from desktop.office.to_bill import AT_ONCE, MOST, orders_to_bill
+from desktop.office.to_bill import AT_ONCE, MOST, ToBill, orders_to_bill
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words
 
 if TYPE_CHECKING:
     from desktop.bench import Bench
-    from shared.shop.lists import OrderRow
     from shared.shop.states import OrderState
 
 Which = Literal["to_bill", "all"]
@@ -99,17 +98,17 @@ class BillsBar(QWidget):
         every: tuple[OrderState, ...] = ("open", "settled", "released", "cut", *TO_BILL)
         return TO_BILL if self.which.value() != "all" else every
 
-    def _ready(self) -> "list[OrderRow]":
-        """All that can be billed; on a worker."""
-        return list(orders_to_bill(self.bench.store, TO_BILL, most=AT_ONCE).rows)
+    def _ready(self) -> ToBill:
+        """All that can be billed, at most `AT_ONCE`; on a worker."""
+        return orders_to_bill(self.bench.store, TO_BILL, most=AT_ONCE)
 
     def bill_all(self) -> None:
         """Open the bills of all that is ready."""
         self.bench.work.run(self._ready, then=self._open_bills, key="office.bill_all")
 
-    def _open_bills(self, rows: "list[OrderRow]") -> None:
+    def _open_bills(self, ready: ToBill) -> None:
         self.dialog = DayBillsDialog(
-            self.bench, rows, self._show_bills, self.changed.emit, self.window()
+            self.bench, ready, self._show_bills, self.changed.emit, self.window()
         )
         self.dialog.open()
 
@@ -120,16 +119,25 @@ class BillsBar(QWidget):
         """Compare what was billed with the scale as it stands now."""
         store = self.bench.store
 
-        def read(steps: Steps) -> tuple[Disagreement, ...]:
-            rows = [one for one in self._ready() if one.billed_cents]
-            return disagreements(store, rows, steps)
+        def read(steps: Steps) -> tuple[tuple[Disagreement, ...], ToBill]:
+            ready = self._ready()
+            rows = [one for one in ready.rows if one.billed_cents]
+            return disagreements(store, rows, steps), ready
 
         self.progress.run(read, self._checked)
 
-    def _checked(self, found: tuple[Disagreement, ...]) -> None:
+    def _checked(self, read: tuple[tuple[Disagreement, ...], ToBill]) -> None:
+        found, ready = read
         bills = {one.bill.id for one in found}
         if not bills:
-            self.said.emit(self.tr("All bills of open orders agree with the scale."))
+            self.said.emit(
+                self.tr(
+                    "The bills of the first {most} of {count} orders by number agree with the "
+                    "scale. The others were not checked."
+                ).format(most=len(ready.rows), count=ready.count)
+                if ready.beyond
+                else self.tr("All bills of open orders agree with the scale.")
+            )
             return
         self.said.emit(
             self.tr("{count} bills no longer agree with the scale: credit and bill again.").format(
@@ -138,7 +146,7 @@ class BillsBar(QWidget):
             if len(bills) > 1
             else self.tr("1 bill no longer agrees with the scale: credit and bill again.")
         )
-        self.scale_dialog = ScaleDialog(self.bench, found, self._mended, self.window())
+        self.scale_dialog = ScaleDialog(self.bench, found, ready, self._mended, self.window())
         self.scale_dialog.open()
 
     def _mended(self, found: Mended) -> None:

@@ -19,7 +19,7 @@ from shared.money import money_text
 
 if TYPE_CHECKING:
     from desktop.bench import Bench
-    from shared.shop.lists import OrderRow
+    from desktop.office.to_bill import ToBill
 
 
 class DayBillsDialog(QDialog):
@@ -31,14 +31,14 @@ class DayBillsDialog(QDialog):
     def __init__(
         self,
         bench: "Bench",
-        orders: "list[OrderRow]",
+        ready: "ToBill",
         show: Callable[[bytes, int], object],
         done: Callable[[], object],
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
         self.bench = bench
-        self._orders = orders
+        self._ready = ready
         self._show, self._done = show, done
         self._left_out: set[tuple[int, bool]] = set()
         self._bills: list[DayBill] = []
@@ -46,11 +46,13 @@ class DayBillsDialog(QDialog):
         self._build()
         self._connect()
         self.retranslate()
-        self.progress.run(lambda steps: read_day(bench.store, orders, steps), self._was_read)
+        self.progress.run(lambda steps: read_day(bench.store, ready.rows, steps), self._was_read)
 
     def _build(self) -> None:
         self.heading = Words("group", parent=self)
         self.lead = Words("body", "quiet", self).wrapped()
+        self.more = Words("body", parent=self).wrapped()
+        self.more.setVisible(self._ready.beyond)
         self.table: Table[DayBill] = Table(RowsModel(self._columns()), self)
         self.sum = Words("body", parent=self)
         self.said = Words("body", "complaint", self).wrapped()
@@ -61,7 +63,7 @@ class DayBillsDialog(QDialog):
         self.papers = button(self)
         self.leave = button(self)
         down = column(self, gap=GROUP, edge=EDGE)
-        for part in (self.heading, self.lead):
+        for part in (self.heading, self.lead, self.more):
             down.addWidget(part)
         down.addWidget(self.table, 1)
         for part in (self.sum, self.said, self.progress):
@@ -96,6 +98,12 @@ class DayBillsDialog(QDialog):
                 "Look them over, then issue them in one go. A line that waits comes on a bill of "
                 "its own later. An issued bill is never changed."
             )
+        )
+        self.more.setText(
+            self.tr(
+                "Only the first {most} of {count} orders by number are looked at here. "
+                "Bill any other in the list: find it with Ctrl+F."
+            ).format(most=len(self._ready.rows), count=self._ready.count)
         )
         self.table.set_name(self.tr("Bills to issue"))
         self.leave.setText(self.tr("C&lose"))

@@ -13,22 +13,27 @@ from desktop.tables import Column, RowsModel, Table, count_column, money_column
 
 if TYPE_CHECKING:
     from desktop.bench import Bench
+    from desktop.office.to_bill import ToBill
 
 
 class ScaleDialog(FormDialog):
-    """Lists them and does it for all; `done` gets what was credited and billed."""
+    """Lists them and does it for all; `done` gets what was credited and billed.
+
+    `ready` are the orders whose bills were checked; where there are more, it says so.
+    """
 
     def __init__(
         self,
         bench: "Bench",
         found: tuple[Disagreement, ...],
+        ready: "ToBill",
         done: Callable[[Mended], object],
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
         self.setMinimumWidth(940)
         self.bench = bench
-        self._found, self._done = found, done
+        self._found, self._ready, self._done = found, ready, done
         self.table: Table[Disagreement] = Table(RowsModel(self._columns()), self)
         self.table.setMinimumSize(860, 240)
         self.reason = TextField(self, required=True)
@@ -46,12 +51,19 @@ class ScaleDialog(FormDialog):
             self.tr(
                 "A weight was corrected after these lines were billed. Their bills are credited "
                 "whole and issued again at the weights that stand now."
-            ),
+            )
+            + self._only(),
             self.tr("&Credit and bill again"),
             self.tr("&Leave them"),
         )
         self.table.set_name(self.tr("Lines that differ"))
         self.reason.set_label(self.tr("&Reason, printed on each credit"))
+
+    def _only(self) -> str:
+        if not self._ready.beyond:
+            return ""
+        only = self.tr("Only the first {most} of {count} orders by number were checked.")
+        return " " + only.format(most=len(self._ready.rows), count=self._ready.count)
 
     def attempt(self) -> str:
         """Begin; the dialog closes once it is done, and stays where something is refused."""

@@ -14,10 +14,15 @@ AT_ONCE = 5000
 
 @dataclass(frozen=True, slots=True)
 class ToBill:
-    """The first `MOST` orders by number, of `count` in all."""
+    """The first orders by number, `MOST` or as many as were asked for, of `count` in all."""
 
     rows: "tuple[OrderRow, ...]"
     count: int
+
+    @property
+    def beyond(self) -> bool:
+        """Whether there are more orders than were read."""
+        return self.count > len(self.rows)
 
     def row(self, order_id: int) -> "OrderRow | None":
         """An order of the list, or None."""

@@ -888,6 +888,10 @@
         <translation>Cuentas, {count}</translation>
     </message>
     <message>
+        <source>The bills of the first {most} of {count} orders by number agree with the scale. The others were not checked.</source>
+        <translation>Las cuentas de las primeras {most} de {count} órdenes por número coinciden con la báscula. Las demás no se cotejaron.</translation>
+    </message>
+    <message>
         <source>All bills of open orders agree with the scale.</source>
         <translation>Todas las cuentas de órdenes abiertas coinciden con la báscula.</translation>
     </message>
@@ -2979,6 +2983,10 @@
     <message>
         <source>Look them over, then issue them in one go. A line that waits comes on a bill of its own later. An issued bill is never changed.</source>
         <translation>Revíselas y emítalas de una vez. Una línea que espera va después en su propia cuenta. Una cuenta emitida no se cambia nunca.</translation>
+    </message>
+    <message>
+        <source>Only the first {most} of {count} orders by number are looked at here. Bill any other in the list: find it with Ctrl+F.</source>
+        <translation>Aquí solo se ven las primeras {most} de {count} órdenes por número. Haga la cuenta de cualquier otra en la lista: búsquela con Ctrl+F.</translation>
     </message>
     <message>
         <source>Bills to issue</source>
@@ -7216,6 +7224,10 @@
         <translation>&amp;Motivo, impreso en cada crédito</translation>
     </message>
     <message>
+        <source>Only the first {most} of {count} orders by number were checked.</source>
+        <translation>Solo se cotejaron las primeras {most} de {count} órdenes por número.</translation>
+    </message>
+    <message>
         <source>It is being done.</source>
         <translation>Se está haciendo.</translation>
     </message>
@@ -8621,6 +8633,10 @@
     <message>
         <source>Write a &amp;mail  F7</source>
         <translation>Escribir un &amp;correo  F7</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Leyendo</translation>
     </message>
     <message>
         <source>Choose the share whose owner was told.</source>

@@ -1,6 +1,7 @@
 """The evening of the kill: who is told what, on paper or by mail, and that it is logged."""
 
 from dataclasses import replace
+from datetime import timedelta
 
 import pytest
 from PySide6.QtCore import Qt, QUrl, QUrlQuery
@@ -136,6 +137,24 @@ def test_the_counter_opens_it_by_key_and_an_empty_day_says_so(qtbot: QtBot, benc
     pressed(Qt.Key.Key_W, CTRL)
     dialog = place.dialog
     assert isinstance(dialog, WeightsDialog)
-    qtbot.waitUntil(lambda: bool(dialog.says.text()))
+    qtbot.waitUntil(lambda: not bench.work.busy())
     assert dialog.says.text() == "No animal was killed or is to be on this day."
     assert not dialog.main.isEnabled()
+
+
+def test_while_it_is_read_it_says_so_and_shows_no_other_day(
+    qtbot: QtBot, bench: Bench, dialog: WeightsDialog
+) -> None:
+    dialog.day.set_value(bench.today() + timedelta(1))
+    dialog.read()
+    assert dialog.says.text() == "Reading"
+    assert dialog.table.rows.rowCount() == 0
+    assert not dialog.print_all.isEnabled()
+    qtbot.waitUntil(lambda: not bench.work.busy())
+    assert dialog.says.text() == "No animal was killed or is to be on this day."
+    dialog.day.set_value(bench.today())
+    dialog.read()
+    assert dialog.says.text() == "Reading"
+    qtbot.waitUntil(lambda: not bench.work.busy())
+    assert dialog.table.rows.rowCount() == 2
+    assert dialog.print_all.isEnabled()

@@ -2,6 +2,7 @@
 
 from io import BytesIO
 
+import pytest
 from pypdf import PdfReader
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
@@ -9,6 +10,7 @@ from pytestqt.qtbot import QtBot
 
 from db.store import Store
 from desktop.bench import Bench
+from desktop.office import bills_bar
 from desktop.office.bills_page import BillsPage
 from desktop.office.day_bills import issue_day, read_day
 from desktop.office.progress import Steps
@@ -93,3 +95,22 @@ def test_stopped_the_rest_is_not_issued(bench: Bench, store: Store, signed: Sign
     assert len(found) == 1
     with store.read() as work:
         assert len(work.bills.list()) == 1
+
+
+def test_where_there_are_more_orders_it_says_so(
+    qtbot: QtBot,
+    bench: Bench,
+    store: Store,
+    signed: SignedOn,
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    handed_over(store, signed)
+    page = opened(qtbot, bench)
+    assert page.bar.dialog.more.isHidden()
+    page.bar.dialog.reject()
+    monkeypatch.setattr(bills_bar, "AT_ONCE", 1)
+    page.bar.bill_all()
+    qtbot.waitUntil(lambda: not bench.work.busy())
+    assert len(page.bar.dialog.table.rows.rows()) == 1
+    assert page.bar.dialog.more.isVisible()
+    assert page.bar.dialog.more.text().startswith("Only the first 1 of 2 orders by number")

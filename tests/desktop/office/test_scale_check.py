@@ -1,11 +1,13 @@
 """A weight corrected after billing: listed, credited, and billed again at the new weight."""
 
+import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from pytestqt.qtbot import QtBot
 
 from db.store import Store
 from desktop.bench import Bench
+from desktop.office import bills_bar
 from desktop.office.bills_page import BillsPage
 from desktop.office.day_bills import issue_day, read_day
 from desktop.office.progress import Steps
@@ -71,3 +73,29 @@ def test_credited_and_billed_again_it_agrees(
     page.bar.check_scale()
     qtbot.waitUntil(lambda: not bench.work.busy())
     assert said == ["All bills of open orders agree with the scale."]
+
+
+def test_where_not_all_orders_are_checked_it_says_so(
+    qtbot: QtBot,
+    bench: Bench,
+    store: Store,
+    signed: SignedOn,
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    billed_and_corrected(bench, store, signed)
+    monkeypatch.setattr(bills_bar, "AT_ONCE", 1)
+    page = BillsPage(bench)
+    qtbot.addWidget(page)
+    page.show()
+    page.bar.check_scale()
+    qtbot.waitUntil(lambda: not bench.work.busy())
+    dialog = page.bar.scale_dialog
+    assert "Only the first 1 of 2 orders by number were checked." in dialog.lead.text()
+    dialog.try_it()
+    qtbot.waitUntil(lambda: not bench.work.busy())
+    with qtbot.waitSignal(page.bar.said) as heard:
+        page.bar.check_scale()
+    assert heard.args == [
+        "The bills of the first 1 of 2 orders by number agree with the scale. "
+        "The others were not checked."
+    ]
