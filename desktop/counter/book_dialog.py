@@ -37,6 +37,7 @@ class BookDialog(FormDialog):
         super().__init__(parent, columns=4)
         self._bench = bench
         self.lot: Lot | None = None
+        self._day_typed = False
         self._build()
         self.retranslate()
         with bench.store.read() as work:
@@ -47,7 +48,7 @@ class BookDialog(FormDialog):
         self.regime.set_value("custom")
         self.shares.set_value("whole")
         self._animal_changed()
-        self._look()
+        self._propose()
 
     def _build(self) -> None:
         self.species = ChoiceField[str](required=True)
@@ -75,7 +76,9 @@ class BookDialog(FormDialog):
             self.grid.add(owner)
         self.grid.add(self.overrule, 4)
         self.add_below(self.room)
-        for field in (self.species, self.head, self.day):
+        self.species.changed.connect(self._propose)
+        self.day.changed.connect(self._keep_day)
+        for field in (self.head, self.day):
             field.changed.connect(self._look)
         self.room.later.clicked.connect(self._take_next)
         self.room.wait.clicked.connect(self._put_on_list)
@@ -148,6 +151,21 @@ class BookDialog(FormDialog):
             return ""
         return self.tr("This can't be booked as it stands.")
 
+    def _keep_day(self) -> None:
+        self._day_typed = True
+
+    def _propose(self) -> None:
+        """The first day from today on that can take the animals, until a day is typed."""
+        if self._day_typed or self.species.value() is None:
+            self._look()
+            return
+        self.day.set_value(self._bench.today())
+        self._look()
+        if self.room.next:
+            self.day.set_value(self.room.next[0])
+            self.room.turn_to_next()
+            self._ask_why()
+
     def _look(self) -> None:
         """What the day has left; the field for a reason is there when it is too full."""
         kind, head, day = self.species.value(), self.head.value(), self.day.value()
@@ -155,11 +173,15 @@ class BookDialog(FormDialog):
             self.room.look(None)
         else:
             self.room.look(Booking(day, kind, head))
+        self._ask_why()
+
+    def _ask_why(self) -> None:
         self.overrule.setVisible(bool(self.room.full))
         self.overrule.setEnabled(bool(self.room.full))
         self.grid.close_up()
 
     def _take_next(self) -> None:
+        self._day_typed = True
         self.day.set_value(self.room.next[0])
         self._look()
         self.day.focus()

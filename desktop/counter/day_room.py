@@ -1,5 +1,6 @@
 """What the chosen kill day can still take, the next that can, and the waiting list."""
 
+from dataclasses import replace
 from datetime import timedelta
 from typing import TYPE_CHECKING
 
@@ -54,6 +55,14 @@ class DayRoom(QWidget):
             self.full = why_full(filled, asked)
             self.next = next_days(filled, asked) if self.full else ()
         self.setVisible(filled is not None and bool(filled.plan.week))
+        self.retranslate()
+
+    def turn_to_next(self) -> None:
+        """Say what the first of `next` has left, of what was read already."""
+        if self._asked is None or not self.next:
+            return
+        self._asked = replace(self._asked, day=self.next[0])
+        self.full, self.next = (), ()
         self.retranslate()
 
     def ask_again(self, work: "Work", asked: Booking, lot_id: int) -> bool:

@@ -76,3 +76,48 @@ def test_who_can_not_be_booked_waits(bench: Bench, dialog: BookDialog) -> None:
         dialog.day.value(),
     )
     assert dialog.lot is None
+
+
+def opened(qtbot: QtBot, bench: Bench, plan: Plan) -> BookDialog:
+    with bench.store.work(bench.person, bench.station) as work:
+        work.calendar.save_plan(plan)
+        work.commit()
+    made = BookDialog(bench)
+    qtbot.addWidget(made)
+    made.show()
+    return made
+
+
+def test_it_opens_on_the_next_day_that_takes_one(qtbot: QtBot, bench: Bench) -> None:
+    """Hogs are killed the day after tomorrow, lambs the day after that; today takes nothing."""
+    today = bench.today()
+    hogs, lambs = today + timedelta(2), today + timedelta(3)
+    week = {hogs.weekday(): {"pork": 2}, lambs.weekday(): {"lamb": 5}}
+    dialog = opened(qtbot, bench, Plan(week))
+    assert dialog.day.value() == hogs
+    assert "can still take 2 hogs." in dialog.room.said.text()
+    assert not dialog.overrule.isVisible()
+    assert not dialog.room.later.isVisible()
+    dialog.species.set_value("lamb")
+    dialog.species.changed.emit()
+    assert dialog.day.value() == lambs
+
+
+def test_a_day_that_was_typed_stays(qtbot: QtBot, bench: Bench) -> None:
+    today = bench.today()
+    free = today + timedelta(2)
+    dialog = opened(qtbot, bench, Plan({free.weekday(): {"pork": 2}}))
+    dialog.day.set_value(today)
+    dialog.day.changed.emit()
+    dialog.species.set_value("lamb")
+    dialog.species.changed.emit()
+    assert dialog.day.value() == today
+    assert dialog.overrule.isVisible()
+
+
+@pytest.mark.parametrize("takes", [{}, {"pork": 1}])
+def test_it_opens_on_today_where_today_takes_it_or_no_week_is_kept(
+    qtbot: QtBot, bench: Bench, takes: dict[str, int]
+) -> None:
+    week = dict.fromkeys(range(7), takes) if takes else {}
+    assert opened(qtbot, bench, Plan(week)).day.value() == bench.today()
