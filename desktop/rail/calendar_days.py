@@ -73,6 +73,8 @@ def _fullness(
     for lot in lots:
         booked[lot.species] += lot.head
     there = places_on(plan, filled.others, day)
+    other = filled.others.get(day)
+    closed = other is not None and other.closed  # said of the day already
     found: list[tuple[int, str]] = []
     for kind in dict.fromkeys((*there, *booked)):
         if there.get(kind):
@@ -83,7 +85,12 @@ def _fullness(
             found.append((_part(booked[kind], there[kind]), line))
         elif booked[kind]:
             name = words.name("", f"species.{kind}", booked[kind])
-            found.append((101 if plan.week else 0, f"{booked[kind]} {name}"))
+            line = f"{booked[kind]} {name}"
+            if plan.week and not closed:  # "3 of 0 hogs": what there is fits the cell of a month
+                line = translate("CalendarDays", "{taken} of {there} {animals}").format(
+                    taken=booked[kind], there=0, animals=words.name("", f"species.{kind}", 2)
+                )
+            found.append((101 if plan.week else 0, line))
     hooks, minutes = hooks_on(filled, day), minutes_on(filled, day)
     if plan.hooks and hooks:
         line = translate("CalendarDays", "{taken} of {there} hooks")

@@ -11,8 +11,9 @@ from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from desktop.bench import Bench
+from desktop.rail.calendar_days import cells_of
 from desktop.rail.calendar_dialog import CalendarDialog
-from desktop.rail.calendar_grid import LOT
+from desktop.rail.calendar_grid import LOT, DayCell
 from shared.shop.calendar import OtherDay, Plan
 from shared.shop.lots import Lot
 from tests.db.examples import lot_of_one
@@ -143,3 +144,29 @@ def test_saved_for_other_calendars(
     text = where.read_bytes().decode()
     assert text.startswith("BEGIN:VCALENDAR\r\n")
     assert "SUMMARY:1 hog\\, Anna Berg\r\n" in text
+
+
+def test_a_day_that_takes_none_but_holds_some_says_so(bench: Bench, lot: Lot) -> None:
+    """Hogs are killed on another weekday only; the one that is booked today is over."""
+    today = bench.today()
+    plan = Plan({(today.weekday() + 1) % 7: {"pork": 1}})
+    with bench.store.work(bench.person, bench.station) as work:
+        work.calendar.save_plan(plan)
+        work.commit()
+    assert cell_of(bench, today).lines == ("1 of 0 hogs",)
+    with bench.store.work(bench.person, bench.station) as work:
+        work.calendar.set_other(OtherDay(today, True, "Holiday", {}))
+        work.commit()
+    assert cell_of(bench, today).lines == ("Closed: Holiday", "1 hog")
+    with bench.store.work(bench.person, bench.station) as work:
+        work.calendar.as_weekday(today)
+        work.calendar.save_plan(Plan({}))
+        work.commit()
+    assert cell_of(bench, today).lines == ("1 hog",)
+
+
+def cell_of(bench: Bench, day: date) -> DayCell:
+    with bench.store.read() as work:
+        filled, lots = work.calendar.filled(day, day), work.calendar.lots(day, day)
+    (cell,) = cells_of((day, day), filled, lots, bench.words, day)
+    return cell
