@@ -22,6 +22,8 @@ from shared.billing.bill import Bill
 from shared.carcass.catalogue import Catalogue
 from shared.cutting.forecast import Forecast, Range
 from shared.cutting.order import Choice, Question
+from shared.cutting.promise import promised
+from shared.cutting.where_it_went import hanging_ng
 from shared.money import money_text
 from shared.shop.details import ShopDetails
 from shared.units import length_text, weight_text, whole_pounds_text
@@ -68,10 +70,11 @@ def confirmation(
     choices = [one for one in question.choices if one.share == share]
     _cuts(paper, choices, catalogue, forecast, words)
     paper.skip(6)
+    home = _home(question, catalogue, forecast, share)
     expected = words.say(
         "bills.expected",
-        low=whole_pounds_text(forecast.finished(share).low),
-        high=whole_pounds_text(forecast.finished(share).high),
+        low=whole_pounds_text(home.low),
+        high=whole_pounds_text(home.high),
         packages=range_text(forecast.packages(share)),
     )
     paper.paragraph(0, expected, 11, paper.room, "semibold")
@@ -79,6 +82,13 @@ def confirmation(
         _price(paper, estimate, words)
     notes(paper, tuple(_notes(booking, estimate, words)))
     return paper.pdf()
+
+
+def _home(question: Question, catalogue: Catalogue, forecast: Forecast, share: int) -> Range:
+    """What the counter tells its owner to expect: the forecast, within what the sources give."""
+    whose = (one for one in question.shares if one.number == share)
+    hanging = sum(hanging_ng(one, question, catalogue) for one in whose)
+    return promised(forecast, share, hanging, catalogue)
 
 
 def _head(booking: Booking, shop: ShopDetails, customer: Sequence[str], words: Words) -> Letterhead:

@@ -143,8 +143,8 @@ class CoolerDialog(QDialog):
     def _tell(self) -> None:
         rows = self.table.rows.rows()
         today = self.bench.today()
-        late = sum(due_state(one, _house(one), today) == "overdue" for one in rows)
-        due = sum(due_state(one, _house(one), today) == "due" for one in rows)
+        waiting = [due_state(one, _house(one), today) for one in rows if one.state != "on_block"]
+        late, due = waiting.count("overdue"), waiting.count("due")
         if not rows:
             self.lead.setText(
                 self.tr("Nothing hangs. A carcass comes here when the rail hangs it.")

@@ -11,8 +11,12 @@ from shared.billing.bill import Bill, make_bill
 from shared.billing.lot import billed_lot
 from shared.billing.problems import BillingProblem
 from shared.billing.rates import Charge
+from shared.carcass.anatomy import catalogue
+from shared.carcass.carcass import Carcass, Holding, Share, SideWeights
+from shared.cutting.forecast import Forecast, LineForecast, Range
+from shared.cutting.order import Amount, Choice, Question
 from shared.shop.details import ShopDetails
-from shared.units import whole_pounds_text
+from shared.units import NG_PER_LB, Weight, whole_pounds_text
 from tests.printing.orders import Planned, halves
 from tests.printing.pages import (
     DAY,
@@ -82,6 +86,31 @@ def test_it_tells_the_order_and_what_is_expected(planned: Planned) -> None:
     assert "yours may give more or less" in said
     assert "A deposit of $50.00 is asked" in said
     assert "Call before noon" in said
+
+
+def test_it_promises_a_beef_s_owner_what_the_counter_tells_him() -> None:
+    """400 lb, 392 lb chilled, cut bone-in give 60 to 70 %; the forecast says more."""
+    side = SideWeights(Weight.from_pounds("400"))
+    steer = Carcass("beef", tag="115", hot=(side, side))
+    shares = (Share(1, NAME, (Holding(0, 1),)), Share(2, "Bert Iversen", (Holding(0, 2),)))
+    line = Choice(1, 1, "t_bone_steak", Amount("all"), thickness=203_200)
+    question = Question((steer,), shares, (line,))
+    pounds = Range(300 * NG_PER_LB, 320 * NG_PER_LB, 340 * NG_PER_LB)
+    row = LineForecast(1, 1, line.cut, 1, pounds.mid, pounds.mid, pounds, Range(1, 1, 1))
+    pdf = confirmation(
+        Booking(1, 9, "beef", ("115",), DAY, NAME),
+        question,
+        catalogue("beef"),
+        Forecast((row,)),
+        1,
+        estimate=None,
+        shop=SHOP,
+        customer=(NAME,),
+        made=MADE,
+        words=WORDS,
+    )
+    said = " ".join(text(pdf).split())
+    assert "Expected to take home: 235 lb to 274 lb" in said
 
 
 def test_another_owners_lines_are_not_on_it(planned: Planned) -> None:

@@ -59,6 +59,21 @@ def test_it_hangs_until_the_house_s_day(
         clock.pass_by(days=days)
         dialog.refresh()
         assert shown(dialog, "state") == told
+        counted = f"{int(days == 10)} due to cut, {int(days == 12)} overdue."
+        assert dialog.lead.text() == f"1 hang; {counted}"
+
+
+def test_what_is_on_the_block_is_counted_neither_due_nor_overdue(
+    store: Store, signed: SignedOn, lot: Lot, clock: Clock, dialog: CoolerDialog
+) -> None:
+    with store.work(signed.person, signed.station) as work:
+        (animal,) = work.animals.of_lot(lot.id)
+        moved(work, animal.id, "on_block")
+        work.commit()
+    clock.pass_by(days=30)
+    dialog.refresh()
+    assert shown(dialog, "state") == "on the block"
+    assert dialog.lead.text() == "1 hang; 0 due to cut, 0 overdue."
 
 
 def test_where_there_is_little_room_day_and_state_stay_in_sight(
