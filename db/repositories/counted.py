@@ -7,6 +7,7 @@ from sqlalchemy import ColumnElement, Row, func, select, update
 from sqlalchemy.orm import aliased
 
 from db.desk import Desk
+from db.repositories.open_order import not_open
 from db.repositories.order_lists import JOINED, OWN
 from db.tables.counted import Counted, HandedCounts
 from db.tables.lots import Lots, Shares
@@ -31,11 +32,15 @@ class CountedBook:
     def add(self, new: NewCount) -> CountedPackages | Refused:
         """Keep a count as made.
 
-        Refused: "none", "too_many" above MOST_COUNTED, "not_on_order", and "not_by_count" where
-        the shop weighs its packages or the lot is inspected.
+        Refused: "none", "too_many" above MOST_COUNTED, "not_on_order", "not_open" where the order
+        is not at the block or being wrapped, and "not_by_count" where the shop weighs its packages
+        or the lot is inspected.
         """
         if not 1 <= new.packages <= MOST_COUNTED:
             return Refused("too_many" if new.packages > 1 else "none", {"most": str(MOST_COUNTED)})
+        shut = not_open(self._desk, new.order_id)
+        if shut is not None:
+            return shut
         run = self._desk.connection.execute
         line = select(OrderLines.line).where(
             OrderLines.order_id == new.order_id, OrderLines.line == new.line

@@ -9,6 +9,7 @@ from sqlalchemy.orm import aliased
 
 from db.columns import Nanograms
 from db.desk import Desk
+from db.repositories.open_order import not_open
 from db.repositories.order_lists import JOINED, OWN
 from db.tables.lots import Shares
 from db.tables.orders import OrderLines, Orders
@@ -47,7 +48,8 @@ class PackageBook:
     def add_equal(self, new: NewPackage, count: int) -> tuple[PackageMade, ...] | Refused:
         """Keep so many packages of one weight in one stroke, each with a number of its own.
 
-        Refused as `add` refuses one; "too_many" above MOST_EQUAL, "none" below 1.
+        Refused as `add` refuses one; "too_many" above MOST_EQUAL, "none" below 1, "not_open" where
+        the order is not at the block or being wrapped.
         """
         if not 1 <= count <= MOST_EQUAL:
             return Refused("too_many" if count > 1 else "none", {"most": str(MOST_EQUAL)})
@@ -55,9 +57,12 @@ class PackageBook:
             return Refused("not_positive")
         if new.line == 0 and not new.reason.strip():
             return Refused("reason_missing")
+        desk = self._desk
+        shut = not_open(desk, new.order_id)
+        if shut is not None:
+            return shut
         if new.line != 0 and not self._on_order(new):
             return Refused("not_on_order", {"line": str(new.line)})
-        desk = self._desk
         numbers = desk.next_numbers("label", count)
         values: dict[str, object] = {
             "order_id": new.order_id,

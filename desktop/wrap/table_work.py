@@ -275,8 +275,17 @@ class WrapTable(QObject):
             "too_many": self.tr("At most {most} packages in one stroke.").format(
                 most=refused.data.get("most", "")
             ),
+            "not_open": self._not_open(refused.data.get("state", "")),
             "not_on_order": self.tr("That line is no longer on the order; read it again."),
             "not_by_count": self.tr("This order is weighed: the shop or its regime asks for it."),
             "handed_over": self.tr("It was handed over; it can't be made void."),
             "already_void": self.tr("That package is void already."),
         }.get(refused.code, self.tr("It can't be kept."))
+
+    def _not_open(self, state: str) -> str:
+        return {
+            "ready": self.tr(
+                "This order is ready to hand over; take it back to wrapping to add to it."
+            ),
+            "handed_over": self.tr("This order was handed over; nothing more is put on it."),
+        }.get(state, self.tr("The block does not have this order; nothing is wrapped for it."))

@@ -4,10 +4,15 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import datetime
 
+from shared.shop.states import OrderState
 from shared.units import Weight
 
 MOST_EQUAL = 200
 """Packages that are wrapped in one stroke at the most."""
+
+WRAPPED_WHILE: tuple[OrderState, ...] = ("released", "cut")
+"""States of an order that takes packages: at the block, and cut; a ready one is taken back first.
+"""
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,8 +1,13 @@
 """Valid values with defaults, so that a test states only what it is about."""
 
+from collections.abc import Iterator
+from contextlib import contextmanager
 from datetime import date
 from fractions import Fraction
 
+from sqlalchemy import select, update
+
+from db.tables.orders import Orders
 from db.unit_of_work import Work
 from shared.cutting.order import Amount, Choice, Package
 from shared.shop.animals import Animal, Weighing
@@ -102,10 +107,21 @@ def settled(work: Work, order_id: int) -> Order:
     return made
 
 
+@contextmanager
+def at_the_block(work: Work, order_id: int) -> Iterator[None]:
+    """The order takes packages meanwhile, whatever its state; then it is where it was."""
+    run = work._connection.execute  # pyright: ignore
+    state = run(select(Orders.state).where(Orders.id == order_id)).scalar_one()
+    run(update(Orders).where(Orders.id == order_id).values(state="released"))
+    yield
+    run(update(Orders).where(Orders.id == order_id).values(state=state))
+
+
 def package(work: Work, order: Order, choice: Choice, net: str = "16.25") -> PackageMade:
-    made = work.packages.add(
-        NewPackage(order.id, choice.line, choice.cut, "Whole ham", Weight.from_pounds(net))
-    )
+    with at_the_block(work, order.id):
+        made = work.packages.add(
+            NewPackage(order.id, choice.line, choice.cut, "Whole ham", Weight.from_pounds(net))
+        )
     assert isinstance(made, PackageMade), made
     return made
 

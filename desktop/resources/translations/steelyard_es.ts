@@ -79,6 +79,10 @@
         <source>Brought forward</source>
         <translation>Saldo anterior</translation>
     </message>
+    <message>
+        <source>&amp;Print</source>
+        <translation>&amp;Imprimir</translation>
+    </message>
 </context>
 <context>
     <name>AnimalList</name>
@@ -8923,6 +8927,18 @@
     <message>
         <source>It can&apos;t be kept.</source>
         <translation>No se puede guardar.</translation>
+    </message>
+    <message>
+        <source>This order is ready to hand over; take it back to wrapping to add to it.</source>
+        <translation>Esta orden está lista para entregar; regrésela a empaque para agregarle.</translation>
+    </message>
+    <message>
+        <source>This order was handed over; nothing more is put on it.</source>
+        <translation>Esta orden ya se entregó; no se le agrega nada más.</translation>
+    </message>
+    <message>
+        <source>The block does not have this order; nothing is wrapped for it.</source>
+        <translation>La mesa no tiene esta orden; nada se empaca para ella.</translation>
     </message>
 </context>
 <context>

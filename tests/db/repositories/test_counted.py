@@ -12,7 +12,7 @@ from shared.shop.details import ShopDetails
 from shared.shop.hand_overs import HandOver
 from shared.shop.orders import Order
 from shared.shop.problems import Refused
-from tests.db.examples import line, lot_of_halves, order_of, package
+from tests.db.examples import at_the_block, line, lot_of_halves, order_of, package
 
 
 def by_count(work: Work) -> None:
@@ -28,8 +28,13 @@ def hams(work: Work) -> tuple[Order, NewCount]:
     return order, NewCount(order.id, ham.line, ham.cut, "Whole ham", 12)
 
 
+def added(work: Work, new: NewCount) -> CountedPackages | Refused:
+    with at_the_block(work, new.order_id):
+        return work.counted.add(new)
+
+
 def kept(work: Work, new: NewCount) -> CountedPackages:
-    made = work.counted.add(new)
+    made = added(work, new)
     assert isinstance(made, CountedPackages), made
     return made
 
@@ -47,12 +52,12 @@ def test_a_count_is_kept_with_its_owner_and_takes_no_label_number(work: Work) ->
 
 def test_a_shop_that_weighs_and_inspected_goods_are_not_counted(work: Work) -> None:
     order, new = hams(work)
-    assert work.counted.add(new) == Refused("not_by_count", {"regime": "custom"})
+    assert added(work, new) == Refused("not_by_count", {"regime": "custom"})
     by_count(work)
     work._connection.execute(  # pyright: ignore
         text("UPDATE lots SET regime = 'inspected' WHERE id = :lot"), {"lot": order.lot_id}
     )
-    assert work.counted.add(new) == Refused("not_by_count", {"regime": "inspected"})
+    assert added(work, new) == Refused("not_by_count", {"regime": "inspected"})
 
 
 @pytest.mark.parametrize(
@@ -69,7 +74,14 @@ def test_a_count_is_from_one_to_the_most(work: Work, packages: int, code: str) -
 def test_a_line_that_is_not_on_the_order_is_refused(work: Work) -> None:
     by_count(work)
     _, new = hams(work)
-    assert work.counted.add(replace(new, line=99)) == Refused("not_on_order", {"line": "99"})
+    assert added(work, replace(new, line=99)) == Refused("not_on_order", {"line": "99"})
+
+
+def test_no_count_is_kept_of_an_order_that_is_not_at_the_block(work: Work) -> None:
+    by_count(work)
+    order, new = hams(work)
+    assert work.counted.add(new) == Refused("not_open", {"state": "open"})
+    assert work.counted.of_order(order.id) == ()
 
 
 def test_a_wrong_count_is_void_once_and_with_a_reason(work: Work) -> None:

@@ -5,7 +5,16 @@ from datetime import date, timedelta
 from db.unit_of_work import Work
 from shared.shop.counted import NewCount
 from shared.shop.records import TABLES, RecordTable
-from tests.db.examples import KILL_DAY, arrived, line, lot_of_halves, order_of, package, weighed
+from tests.db.examples import (
+    KILL_DAY,
+    arrived,
+    at_the_block,
+    line,
+    lot_of_halves,
+    order_of,
+    package,
+    weighed,
+)
 from tests.db.repositories.test_counted import by_count
 from tests.store_fixture import MORNING
 
@@ -63,6 +72,7 @@ def test_what_was_wrapped_by_count_is_a_table_of_its_own(work: Work) -> None:
     made(work)
     order = work.orders.of_lot(1)[0]
     choice = order.choices[0]
-    work.counted.add(NewCount(order.id, choice.line, choice.cut, "Whole ham", 12))
+    with at_the_block(work, order.id):
+        work.counted.add(NewCount(order.id, choice.line, choice.cut, "Whole ham", 12))
     [row] = read(work, "counted")
     assert (row["product"], row["packages"], row["void"]) == ("Whole ham", "12", "")

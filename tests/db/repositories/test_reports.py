@@ -10,6 +10,7 @@ from shared.shop.counted import CountedPackages, NewCount
 from shared.shop.people import SignedOn
 from shared.shop.reports import Killed, LotPacked
 from shared.units import Weight
+from tests.db.examples import at_the_block
 from tests.db.repositories.test_counted import by_count
 from tests.desktop.office.ready_orders import handed_over
 from tests.store_fixture import Clock
@@ -81,7 +82,8 @@ def test_counted_packages_are_here_and_leave_a_lot_out_of_the_cut_out(
     with store.work(signed.person, signed.station) as work:
         by_count(work)
         line = order.choices[0]
-        made = work.counted.add(NewCount(order.id, line.line, line.cut, "Ham", 12))
+        with at_the_block(work, order.id):
+            made = work.counted.add(NewCount(order.id, line.line, line.cut, "Ham", 12))
         assert isinstance(made, CountedPackages)
         assert work.reports.packed(FIRST, LAST) == ()
         here = {one.order_id: one.packages_left for one in work.reports.sitting()}

@@ -8,7 +8,16 @@ from shared.shop.animals import Loss
 from shared.shop.counted import CountedPackages, NewCount
 from shared.shop.trace import Trace, events
 from shared.units import Weight
-from tests.db.examples import arrived, line, lot_of_halves, moved, order_of, package, weighed
+from tests.db.examples import (
+    arrived,
+    at_the_block,
+    line,
+    lot_of_halves,
+    moved,
+    order_of,
+    package,
+    weighed,
+)
 from tests.db.repositories.test_counted import by_count
 
 
@@ -73,7 +82,8 @@ def test_a_count_is_told_and_that_it_was_made_void(work: Work) -> None:
     by_count(work)
     order = trace.orders[0]
     choice = order.choices[0]
-    made = work.counted.add(NewCount(order.id, choice.line, choice.cut, "Whole ham", 12))
+    with at_the_block(work, order.id):
+        made = work.counted.add(NewCount(order.id, choice.line, choice.cut, "Whole ham", 12))
     assert isinstance(made, CountedPackages)
     work.counted.void(made.id, "ten of them")
     again = work.trace.of_lot(trace.lot.id)

@@ -19,7 +19,7 @@ from shared.shop.orders import Order
 from shared.shop.packages import NewPackage
 from shared.shop.people import SignedOn
 from shared.units import Weight
-from tests.db.examples import GROUND, line, lot_of_halves, order_of, package, settled
+from tests.db.examples import GROUND, at_the_block, line, lot_of_halves, order_of, package, settled
 from tests.db.repositories.test_counted import by_count
 from tests.desktop.audit import unnamed
 from tests.desktop.typing_in import type_into
@@ -36,7 +36,8 @@ def order(store: Store, signed: SignedOn) -> Order:
         package(work, mine, ham)
         package(work, mine, ham, "15.5")
         ground = line(work, mine, GROUND)
-        work.packages.add(_ground(mine, ground.line))
+        with at_the_block(work, mine.id):
+            work.packages.add(_ground(mine, ground.line))
         work.orders.release(lot.id, [settled(work, mine.id).id], snapshot="{}", pdf=b"%PDF sheet")
         for state in ("cut", "ready"):
             now = work.orders.get(mine.id)
@@ -283,7 +284,8 @@ def test_what_was_counted_leaves_with_the_rest_and_stays_by_space(
         by_count(work)
         for name, count in (("Whole ham", 2), ("Stamped chops", 12)):
             new = NewCount(order.id, choice.line, choice.cut, name, count)
-            assert isinstance(work.counted.add(new), CountedPackages)
+            with at_the_block(work, new.order_id):
+                assert isinstance(work.counted.add(new), CountedPackages)
         work.commit()
     dialog = HandOverDialog(bench, order)
     qtbot.addWidget(dialog)

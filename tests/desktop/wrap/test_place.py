@@ -8,6 +8,7 @@ from pytestqt.qtbot import QtBot
 from db.store import Store
 from desktop.bench import Bench
 from desktop.wrap.place import WrapPlace
+from shared.shop.orders import Order
 from shared.shop.people import SignedOn
 from shared.units import NG_PER_LB
 from tests.desktop.audit import unnamed
@@ -186,3 +187,20 @@ def test_what_is_touched_at_the_scale_is_large_enough(
     assert place.strip.add.height() >= 64
     assert place.strip.weight.line.height() >= 64
     assert place.minimumSizeHint().height() <= 620
+
+
+def test_what_is_weighed_after_another_table_made_it_ready_is_not_kept(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
+) -> None:
+    order = order_on_the_table(store, signed)
+    place = opened(qtbot, bench)
+    with store.work(signed.person, signed.station) as work:
+        assert isinstance(work.orders.move(order.id, "ready", version=order.version), Order)
+        work.commit()
+    weigh(place, "18.5")
+    assert place.strip.complaint.isVisible()
+    assert place.strip.complaint.text() == (
+        "This order is ready to hand over; take it back to wrapping to add to it."
+    )
+    with store.read() as work:
+        assert work.packages.of_order(order.id) == ()
