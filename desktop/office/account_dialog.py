@@ -6,6 +6,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QDialog, QWidget
 
 from desktop.fields import DateField
@@ -13,6 +14,7 @@ from desktop.fields.dates import date_text
 from desktop.look.space import EDGE, GROUP, TOGETHER, column, row
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words
+from desktop.preview import Preview, show_paper
 from desktop.tables import Column, RowsModel, Table, money_column
 from desktop.tables.written import cells_of
 from shared.money import money_text
@@ -44,19 +46,22 @@ class AccountDialog(QDialog):
         super().__init__(parent)
         self.bench, self._customer, self._name = bench, customer_id, name
         self.account: Account | None = None
+        self.preview: Preview | None = None
         self.heading = Words("group", parent=self)
         self.start = DateField(bench.today, self)
         self.end = DateField(bench.today, self)
         self.earlier, self.later = button(self), button(self)
         self.sums = Words("body", "quiet", self).wrapped()
         self.table: Table[Shown] = Table(RowsModel(self._columns()), self, sortable=False)
-        self.csv, self.leave = button(self), button(self)
+        self.paper, self.csv, self.leave = button(self), button(self), button(self)
         self.resize(980, 560)
         self._lay_out()
         for field in (self.start, self.end):
             field.committed.connect(self.read)
         self.earlier.clicked.connect(lambda: self._month(-1))
         self.later.clicked.connect(lambda: self._month(1))
+        self.paper.clicked.connect(self.show_paper)
+        QShortcut(QKeySequence("Ctrl+P"), self).activated.connect(self.show_paper)
         self.csv.clicked.connect(self.save_csv)
         self.leave.clicked.connect(self.reject)
         self.retranslate()
@@ -76,6 +81,7 @@ class AccountDialog(QDialog):
         down.addWidget(self.sums)
         down.addWidget(self.table, 1)
         feet = row(gap=TOGETHER)
+        feet.addWidget(self.paper)
         feet.addWidget(self.csv)
         feet.addWidget(self.leave)
         feet.addStretch(1)
@@ -90,6 +96,7 @@ class AccountDialog(QDialog):
         self.end.set_label(self.tr("&To"))
         self.earlier.setText(self.tr("&Month before"))
         self.later.setText(self.tr("Month &after"))
+        self.paper.setText(self.tr("&Print"))
         self.csv.setText(self.tr("Save as CS&V"))
         self.leave.setText(self.tr("&Close"))
         self.table.set_name(title)
@@ -147,6 +154,23 @@ class AccountDialog(QDialog):
             parts.append(owing)
         self.sums.setText(" ".join(parts))
 
+    def show_paper(self) -> None:
+        """The account as it is shown, as a paper to look at and print."""
+        if self.account is None:
+            return
+        title = f"{self.heading.text()}, {self.account.start:%Y-%m}"
+        self.bench.work.run(
+            account_paper,
+            self.bench,
+            self._customer,
+            self.account,
+            then=lambda pdf: self._show_paper(pdf, title),
+            key="office.account_paper",
+        )
+
+    def _show_paper(self, pdf: bytes, title: str) -> None:
+        self.preview = show_paper(self.bench, pdf, title, "paper", self)
+
     def save_csv(self) -> None:
         """The account as it is shown, as CSV."""
         columns = self.table.rows.columns
@@ -201,6 +225,17 @@ class AccountDialog(QDialog):
         number = f" {one.move.number}" if one.move.number else ""
         memo = f", {one.move.memo}" if one.move.memo else ""
         return f"{said}{number}{memo}"
+
+
+def account_paper(bench: "Bench", customer_id: int, account: "Account") -> bytes:
+    """A customer's account as PDF, with the shop's and the customer's name and address."""
+    from desktop.office.billing import address_lines
+    from printing.account import account as paper_of
+
+    with bench.store.read() as work:
+        shop, customer = work.shop.details(), work.customers.get(customer_id)
+    lines = address_lines(customer, "")
+    return paper_of(account, shop=shop, customer=lines, made=bench.now(), words=bench.words)
 
 
 def _last_of(day: date) -> date:

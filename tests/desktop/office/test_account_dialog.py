@@ -3,6 +3,7 @@
 from datetime import timedelta
 from pathlib import Path
 
+from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
 from db.store import Store
@@ -12,6 +13,7 @@ from shared.shop.people import SignedOn
 from tests.desktop.audit import unnamed
 from tests.desktop.office.ready_orders import handed_over
 from tests.desktop.recorded_messages import RecordedMessages
+from tests.printing.pages import amounts, text
 
 ONE = timedelta(days=1)
 
@@ -95,3 +97,20 @@ def test_it_opens_from_who_owes_what_and_is_saved(
     text = path.read_text(encoding="utf-8")
     assert "Bill 1" in text
     assert "Brought forward" in text
+
+
+def test_ctrl_p_shows_the_account_as_a_paper(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
+) -> None:
+    place = billed(qtbot, bench, store, signed)
+    place.bills.side.account.click()
+    settle(qtbot, bench)
+    dialog = place.account
+    qtbot.waitUntil(dialog.isActiveWindow)
+    qtbot.keyClick(dialog, Qt.Key.Key_P, Qt.KeyboardModifier.ControlModifier)
+    qtbot.waitUntil(lambda: dialog.preview is not None)
+    assert dialog.preview is not None
+    said = text(dialog.preview.pdf)
+    assert "Anna Berg" in said
+    assert amounts(dialog.preview.pdf)[-1] == 5249
+    assert "Account of Anna Berg" in dialog.preview.windowTitle()
