@@ -74,7 +74,7 @@ class OrderFigures(QWidget):
             sides = side_weights(carcass, desk.catalogue)
             total += sum(side.hanging_ng for side in sides)
             basis = sides[0].basis
-        name = self.tr("Whole lot, {basis}").format(basis=words.say(f"basis.{basis}"))
+        name = self.tr("Whole lot chilled, by {basis}").format(basis=words.say(f"basis.{basis}"))
         return name, whole_pounds_text(total)
 
     def _priced(

@@ -54,7 +54,7 @@ def answer_of(desk: "OrderDesk", order: "Order") -> tuple[str, Mark]:
     parts = desk.catalogue.parts
     still = {parts[one.part].primal for one in desk.open_parts(order.share)}
     if still:
-        return translate("Owners", "{count} primals open").format(count=len(still)), Mark.OPEN
+        return translate("Owners", "open primals: {count}").format(count=len(still)), Mark.OPEN
     return translate("Owners", "all of it, not settled"), Mark.TIGHT
 
 

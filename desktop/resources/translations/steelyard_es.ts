@@ -5217,8 +5217,8 @@
         <translation>{span} pie³</translation>
     </message>
     <message>
-        <source>Whole lot, {basis}</source>
-        <translation>Lote entero, {basis}</translation>
+        <source>Whole lot chilled, by {basis}</source>
+        <translation>Lote entero en frío, por {basis}</translation>
     </message>
     <message>
         <source>Price so far</source>
@@ -5704,8 +5704,8 @@
         <translation>todavía nada</translation>
     </message>
     <message>
-        <source>{count} primals open</source>
-        <translation>{count} piezas abiertas</translation>
+        <source>open primals: {count}</source>
+        <translation>piezas abiertas: {count}</translation>
     </message>
     <message>
         <source>all of it, not settled</source>

@@ -32,7 +32,7 @@ def test_an_order_without_lines_and_rates_says_so(qtbot: QtBot, bench: Bench) ->
     """The whole hog was guessed at 185 lb hot: 181 lb chilled, at the shrink of 2 %."""
     place = with_order(qtbot, bench, halves(bench))
     assert place.order.panel.figures.spoken() == [
-        "Whole lot, guess at booking: 181\u00a0lb",
+        "Whole lot chilled, by guess at booking: 181\u00a0lb",
         "Take-home: nothing yet",
         "Packages: nothing yet",
         "Freezer, 25 to 40 lb a ft³: nothing yet",

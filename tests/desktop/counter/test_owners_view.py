@@ -26,6 +26,10 @@ def test_who_has_answered_and_whom_to_ring(qtbot: QtBot, bench: Bench) -> None:
     assert len(calls(desk, phones)) == 2
     desk.fill_usual()
     assert [answer_of(desk, one)[1] for one in desk.orders] == [Mark.TIGHT, Mark.OPEN]
+    jowl = next(one for one in desk.order.choices if desk.catalogue.cuts[one.cut].primal == "jowl")
+    desk.remove(jowl.line)
+    assert answer_of(desk, desk.orders[0]) == ("open primals: 1", Mark.OPEN)
+    desk.undo()
     desk.move("settled")
     assert answer_of(desk, desk.orders[0]) == ("settled", Mark.SETTLED)
     (ring,) = calls(desk, phones)
