@@ -18,7 +18,7 @@ SPANISH = {"Mayús": "Shift", "Supr": "Del", "Intro": "Enter", "Retroceso": "Bac
 SPANISH |= {"Izquierda": "Left", "Derecha": "Right", "Arriba": "Up", "Abajo": "Down"}
 ASKED = re.compile(r"^(Ctrl|Alt|Shift)\+\S+$|^F\d+$")
 UNSAID = {"Esc", "Del", "PgDown", "PgUp", "Ctrl+=", "Ctrl++", "Ctrl+-"}  # said by their names
-OF_DIALOGS = {"F2"}  # the rate card's, listed with the Office
+OF_DIALOGS = {"F2", "Ctrl+P"}  # the rate card's and the account's, listed with the Office
 
 
 def keys_said(language: str) -> list[set[str]]:
