@@ -6,9 +6,14 @@ No order is kept, so this only says yes, with a witness, or no; it is exact both
 from collections.abc import Iterator
 from typing import NamedTuple
 
+from shared.cutting.apart import met_apart
 from shared.cutting.problem import Part, Problem, State
 
 Witness = dict[int, tuple[int, ...]]
+
+
+# Steps of a judgement, and of one place by place, after which the other has its turn.
+EFFORTS = ((100, 400), (1000, 20_000))
 
 
 class Left(NamedTuple):
@@ -22,16 +27,13 @@ class Left(NamedTuple):
 class Judge:
     """Judgements over one problem, with a memory of what failed."""
 
-    def __init__(self, given: Problem, patience: int = 0) -> None:
-        """A judge who has tried nothing yet; `patience` 0 never tires.
-
-        Once `tired`, a None means nothing.
-        """
+    def __init__(self, given: Problem) -> None:
+        """A judge who has tried nothing yet."""
         self.given = given
-        self.patience = patience
         self.tired = False
         self.steps = 0
         self.failed: set[tuple[object, ...]] = set()
+        self._limit = 0
         self._strips: dict[tuple[int, int], list[tuple[list[int], int]]] = {}
 
     def meet(self, state: State, rows: tuple[Left, ...]) -> Witness | None:
@@ -46,22 +48,35 @@ class Judge:
             key = one.row if any(part.cap >= 0 for part in parts) else -1
             alike.setdefault((key, parts), []).append(one)
         if len(alike) == len(rows):
-            return self._meet(state, rows)
+            return self._met(state, rows)
         together = [
             mine[0]._replace(need=sum([one.need for one in mine])) for mine in alike.values()
         ]
-        found = self._meet(state, tuple(together))
+        found = self._met(state, tuple(together))
         if found is not None:
             for mine in alike.values():
                 _deal_out(mine, found)
         return found
+
+    def _met(self, state: State, rows: tuple[Left, ...]) -> Witness | None:
+        """The same for rows each judged alone: by trying, or place by place where that grows."""
+        for tries, sums in EFFORTS:
+            self.steps, self._limit = 0, tries
+            found = self._meet(state, rows)
+            if found is not None or not self.tired:
+                return found
+            decided = met_apart(self.given, state, rows, sums)
+            if decided.known:
+                return decided.witness
+        self._limit = 0
+        return self._meet(state, rows)
 
     def _meet(self, state: State, rows: tuple[Left, ...]) -> Witness | None:
         """The same for rows that are each judged alone."""
         if not rows:
             return {}
         self.steps += 1
-        self.tired = 0 < self.patience < self.steps
+        self.tired = 0 < self._limit < self.steps
         if self.tired:
             return None
         key = (rows, self.given.signature(state))

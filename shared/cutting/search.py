@@ -34,13 +34,7 @@ def possible(given: Problem, which: Sequence[int]) -> bool:
     if start is None:
         return False
     rows = tuple([Left(number, given.rows[number][0], 0) for number in dive.free])
-    judge = Judge(given, PATIENCE)
-    found = judge.meet(start, rows)
-    if found is None and judge.tired:
-        if too_much_together(given, which):
-            return False
-        found = Judge(given).meet(start, rows)
-    return found is not None
+    return Judge(given).meet(start, rows) is not None
 
 
 class _Dive:

@@ -1,0 +1,211 @@
+"""Rows met place by place: what each place can hold of all rows at once, added up over places.
+
+Options that share no strip and no part can't stand in one another's way: two sides, or the chuck
+and the plate of one side. In each such place the most of one row beside every number of the
+others is found on its own; then the places are added up, one after another. So the work grows
+with the number of places, where walking through all spreads grows as its power.
+"""
+
+from itertools import combinations
+from operator import add
+from typing import TYPE_CHECKING, NamedTuple
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Sequence
+
+    from shared.cutting.judge import Left, Witness
+    from shared.cutting.problem import Part, Problem, State
+
+Made = tuple[tuple[int, int, int], ...]  # row's place, option's place, units
+Most = dict[tuple[int, ...], Made]  # units of each row that fit together, none of them bettered
+
+
+class Decided(NamedTuple):
+    """What is known: a witness, that there is none, or (`known` False) nothing."""
+
+    known: bool
+    witness: "Witness | None" = None
+
+
+class _Grown(Exception):  # noqa: N818 - no error: it only ends a search that grew
+    """More steps than it is worth."""
+
+
+class _Option(NamedTuple):
+    """One option of one row, by their places, and the most of it that fits alone."""
+
+    row: int
+    at: int
+    part: "Part"
+    room: int
+
+
+def met_apart(given: "Problem", state: "State", rows: "Sequence[Left]", steps: int) -> Decided:
+    """Decide whether rows can be met beside a state, place by place, in so many steps.
+
+    A step is a look at a place, or the sum of two. Where two of the rows can't be met, all can't.
+
+    Worked number: of 5 roasts and 4 chops on two sides, each with room for 4 roasts, or 3 beside
+    1 chop, or 2 beside 2, the sides together hold 4 roasts beside 4 chops: they can't be met.
+    """
+    if len(rows) < 2:
+        return Decided(known=False)
+    pairs = list(combinations(rows, 2)) if len(rows) > 2 else []
+    for some in [*pairs, rows]:
+        places = _Places(given, some, steps)
+        try:
+            decided = places.met(state)
+        except _Grown:
+            decided = Decided(known=False)
+        steps -= places.steps
+        if decided.known and (decided.witness is None or some is rows):
+            return decided
+    return Decided(known=False)
+
+
+class _Places:
+    """One decision."""
+
+    def __init__(self, given: "Problem", rows: "Sequence[Left]", limit: int) -> None:
+        self.limit = limit
+        self.given = given
+        self.rows = rows
+        self.needs = tuple([one.need for one in rows])
+        self.steps = 0
+
+    def met(self, state: "State") -> Decided:
+        """A witness that meets all rows, or that there is none."""
+        alike: dict[object, Most] = {}
+        found: list[tuple[list[_Option], Most]] = []
+        for options in _apart(self._options(state)):
+            key = self._looks(state, options)
+            if key not in alike:
+                alike[key] = self._most(state, options, 0, {})
+            found.append((options, alike[key]))
+        made = self._added_up(found)
+        if made is None:
+            return Decided(known=True)
+        return Decided(known=True, witness=self._witness(made))
+
+    def _witness(self, made: Made) -> "Witness":
+        """Units by row and option; what was made beyond the need is left out again."""
+        counts = [[0] * len(self.given.rows[one.row][1]) for one in self.rows]
+        left = list(self.needs)
+        for row, at, units in made:
+            counts[row][at] = min(units, left[row])
+            left[row] -= counts[row][at]
+        return {one.row: tuple(mine) for one, mine in zip(self.rows, counts, strict=True)}
+
+    def _options(self, state: "State") -> list[_Option]:
+        """All options with room, row by row."""
+        found: list[_Option] = []
+        for place, (row, need, first) in enumerate(self.rows):
+            for at, part in enumerate(self.given.rows[row][1]):
+                room = self.given.room(part, state, need) if at >= first else 0
+                if room:
+                    found.append(_Option(place, at, part, room))
+        return found
+
+    def _looks(self, state: "State", options: "Sequence[_Option]") -> object:
+        """The same for places that hold the same: sides of one weight are looked at once."""
+        numbers: dict[tuple[str, int], int] = {}
+        strips: list[object] = []
+        cells: list[int] = []
+        for option in options:
+            for packing, _ in option.part.pieces:
+                if ("strip", packing) not in numbers:
+                    numbers["strip", packing] = len(strips)
+                    strips.append((self.given.packings[packing].kinds, state.counts[packing]))
+            for cell, _ in option.part.cells:
+                if ("cell", cell) not in numbers:
+                    numbers["cell", cell] = len(cells)
+                    cells.append(self.given.there[cell] - state.used[cell])
+        shapes = [
+            (
+                option.row,
+                option.room,
+                option.part.cap,
+                tuple([(numbers["strip", packing], kind) for packing, kind in option.part.pieces]),
+                tuple([(numbers["cell", cell], much) for cell, much in option.part.cells]),
+            )
+            for option in options
+        ]
+        return (tuple(shapes), tuple(strips), tuple(cells))
+
+    def _most(
+        self,
+        state: "State",
+        options: "Sequence[_Option]",
+        place: int,
+        known: "dict[tuple[object, ...], Most]",
+    ) -> Most:
+        """The most units of each row beside one another, on the options from this one on."""
+        if place == len(options):
+            return {(0,) * len(self.rows): ()}
+        key = (place, self.given.signature(state))
+        if key in known:
+            return known[key]
+        self._step()
+        row, _, part, room = options[place]
+        room = self.given.room(part, state, room)
+        last = place + 1 == len(options)
+        found: Most = {}
+        for count in range(room, room - 1 if last else -1, -1):
+            after = self.given.added(state, part, count)
+            for units, made in self._most(after, options, place + 1, known).items():
+                more = list(units)
+                more[row] = min(self.needs[row], more[row] + count)
+                found.setdefault(tuple(more), ((row, place, count), *made) if count else made)
+        known[key] = _best(found)
+        return known[key]
+
+    def _added_up(self, places: "Sequence[tuple[list[_Option], Most]]") -> Made | None:
+        """Units of all rows over all places, or None where no sum reaches what is needed."""
+        later = [(0,) * len(self.needs)]
+        for _, most in reversed(places):
+            each = tuple([max(column) for column in zip(*most, strict=True)])
+            later.append(tuple(map(add, later[-1], each)))
+        sums: Most = {(0,) * len(self.needs): ()}
+        for (options, most), rest in zip(places, reversed(later[:-1]), strict=True):
+            least = tuple([need - more for need, more in zip(self.needs, rest, strict=True)])
+            grown: Most = {}
+            for units, made in sums.items():
+                for more, others in most.items():
+                    self._step()
+                    both = tuple(map(min, self.needs, map(add, units, more)))
+                    if both not in grown and all(a >= b for a, b in zip(both, least, strict=True)):
+                        named = [(row, options[at].at, count) for row, at, count in others]
+                        grown[both] = (*made, *named)
+            sums = _best(grown)
+        return sums.get(self.needs)
+
+    def _step(self) -> None:
+        self.steps += 1
+        if self.steps > self.limit:
+            raise _Grown
+
+
+def _best(found: Most) -> Most:
+    """Without what another betters in every row."""
+    kept: Most = {}
+    for units in sorted(found, reverse=True):
+        if not any(all(map(int.__ge__, other, units)) for other in kept):
+            kept[units] = found[units]
+    return kept
+
+
+def _apart(options: "Iterable[_Option]") -> "list[list[_Option]]":
+    """Options that share a strip or a part, directly or through others, together."""
+    sets: list[tuple[set[tuple[str, int]], list[_Option]]] = []
+    for option in options:
+        keys = {("strip", packing) for packing, _ in option.part.pieces}
+        keys |= {("cell", cell) for cell, amount in option.part.cells if amount}
+        members, others = [option], list[tuple[set[tuple[str, int]], list[_Option]]]()
+        for mine, before in sets:
+            if mine & keys:
+                keys |= mine
+                members = before + members
+            else:
+                others.append((mine, before))
+        sets = [*others, (keys, members)]
+    return [sorted(members, key=lambda one: (one.row, one.at)) for _, members in sets]
