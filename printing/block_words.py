@@ -5,11 +5,12 @@ from dataclasses import replace
 
 from printing.block_row import Row
 from printing.words import Words
+from printing.words.lengths import nearest_eighth
 from printing.words.place_words import capital
 from shared.carcass.catalogue import Catalogue
 from shared.cutting.breaking import BlockLine, PoolLine
 from shared.cutting.order import Package
-from shared.units import LENGTH_UNITS_PER_INCH, length_text, pounds_text, weight_text
+from shared.units import length_text, pounds_text, weight_text
 
 NO_BREAK = "\u00a0"
 LONGEST_HEADING = 32
@@ -210,7 +211,7 @@ def _details(line: BlockLine, catalogue: Catalogue, words: Words) -> Iterable[st
     if line.from_rest:
         yield words.say("papers.rest")
     if _cut_to_length(line, catalogue) and line.size is not None:
-        yield words.say("papers.long", line.count, length=_eighths(line.size))
+        yield words.say("papers.long", line.count, length=nearest_eighth(line.size))
     yield words.say("papers.about", weight=_lb(line.weight_ng))
     yield from _package(line.package, words)
 
@@ -221,12 +222,6 @@ def _cut_to_length(line: BlockLine, catalogue: Catalogue) -> bool:
     runs = [way.run for way in cut.ways if way.run is not None]
     roast = cut.kind == "roast" and line.thickness is None
     return roast and any(run.size == "piece" for run in runs)
-
-
-def _eighths(length: int) -> str:
-    """A length to the nearest eighth of an inch, as near as a block is marked: 5 55/64 is 5⅞."""
-    eighth = LENGTH_UNITS_PER_INCH // 8
-    return length_text((length + eighth // 2) // eighth * eighth)
 
 
 def _package(package: Package, words: Words) -> list[str]:

@@ -6,7 +6,7 @@ Nothing here draws: shell, window and paper all use these.
 from collections.abc import Callable, Sequence
 from fractions import Fraction
 
-from printing.words import Words
+from printing.words import Words, lengths
 from printing.words.choice_words import (
     amount_text,
     asked_text,
@@ -66,20 +66,25 @@ def conflict(x: Conflict, question: Question, catalogue: Catalogue, words: Words
     """
     choices = _choices(x.lines, question)
     asked = [_named(one, x.lines, question, catalogue, words) for one in choices]
-    show = _figure(x.kind)
+    show, there = _figure(x.kind, up=True), _figure(x.kind)
     data = {
         "place": _place(x, question, catalogue, words),
         "spot": spot_text(x.where, catalogue, words),
         "what": _joined(asked, words),
         "asked": show(x.asked),
-        "expected": show(x.expected),
-        "most": show(x.most),
+        "expected": there(x.expected),
+        "most": there(x.most),
         "together": "",
     }
-    if len(x.rivals) > 1 and all(amount < x.expected for _, amount in x.rivals):
+    together = len(x.rivals) > 1 and all(amount < x.expected for _, amount in x.rivals)
+    if together:
         data["together"] = words.say("conflict_together", asked=show(x.asked))
     if x.kind in _SUMMED and x.rivals and x.most:
-        rivals = [_rival(line, amount, x, question, catalogue, words) for line, amount in x.rivals]
+        needs = _needs(x, show, together)
+        rivals = [
+            _rival(line, need, x, question, catalogue, words)
+            for (line, _), need in zip(x.rivals, needs, strict=True)
+        ]
         named = {line for line, _ in x.rivals}
         rivals += [
             _named(one, x.lines, question, catalogue, words)
@@ -135,13 +140,22 @@ def caution(x: Caution, question: Question, catalogue: Catalogue, words: Words) 
     if code == "tight" and (where is None or not x.most):
         code = "tight_bare"
     elif code == "tight":
-        show: Callable[[Fraction], str] = _length if where is not None and where.run else _share
-        data.update(asked=show(x.asked), expected=show(x.expected), most=show(x.most))
+        data.update(_tight(x))
     elif code in ("trimmed", "batch_small", "added_from_inspected_stock"):
         data.update(asked=_pounds(x.asked), expected=_pounds(x.expected), most=_pounds(x.most))
     elif code == "age_unknown":
         code += _whom_to_ask(question)
     return capital(words.say(f"caution.{code}", 1, **data))
+
+
+def _tight(x: Caution) -> dict[str, str]:
+    """Asked more than expected and no more than at the most, and so shown."""
+    if x.where is None or not x.where.run:
+        return {"asked": _share(x.asked), "expected": _share(x.expected), "most": _share(x.most)}
+    asked = lengths.up(x.asked)
+    most = max(lengths.down(x.most), asked) if x.asked <= x.most else lengths.down(x.most)
+    told = {"asked": asked, "expected": lengths.down(x.expected), "most": most}
+    return {name: lengths.text(length) for name, length in told.items()}
 
 
 def _whom_to_ask(question: Question) -> str:
@@ -181,9 +195,17 @@ def _named(
     return words.say("asked.owned", what=asked, owner=owner)
 
 
+def _needs(x: Conflict, show: Callable[[Fraction], str], together: bool) -> list[str]:
+    """What each rival needs, "" where it takes all; lengths so that they add up to what all do."""
+    amounts = [amount for _, amount in x.rivals]
+    if x.kind == "length" and together:
+        return [lengths.text(one) for one in lengths.needs(amounts, x.expected)]
+    return ["" if amount == x.expected else show(amount) for amount in amounts]
+
+
 def _rival(
     line: int,
-    amount: Fraction,
+    need: str,
     x: Conflict,
     question: Question,
     catalogue: Catalogue,
@@ -193,9 +215,9 @@ def _rival(
     name = _named(choice, x.lines, question, catalogue, words)
     name = _set_off(name)
     count = counted(choice)
-    if amount == x.expected:
+    if not need:
         return words.say("rival.all", count, what=name)
-    return words.say("rival.needs", count, what=name, amount=_figure(x.kind)(amount))
+    return words.say("rival.needs", count, what=name, amount=need)
 
 
 def _edit(kind: str, edit: Edit, question: Question, catalogue: Catalogue, words: Words) -> str:
@@ -219,14 +241,24 @@ def _joined(texts: Sequence[str], words: Words) -> str:
     return words.say("list.and", first="; ".join(texts[:-1]), last=texts[-1])
 
 
-def _figure(kind: str) -> Callable[[Fraction], str]:
-    if kind in ("length", "thickness"):
+def _figure(kind: str, up: bool = False) -> Callable[[Fraction], str]:
+    if kind == "length":
+        return _needed_length if up else _length_there
+    if kind == "thickness":
         return _length
     if kind in ("trim", "batch"):
         return _pounds
     if kind == "leaner":
         return percent_text
     return _share
+
+
+def _needed_length(value: Fraction) -> str:
+    return lengths.text(lengths.up(value))
+
+
+def _length_there(value: Fraction) -> str:
+    return lengths.text(lengths.down(value))
 
 
 def _length(value: Fraction) -> str:

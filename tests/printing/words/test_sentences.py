@@ -10,6 +10,7 @@ import polib
 import pytest
 
 import printing.words
+import shared.units
 from printing.words import LANGUAGES, Words, sentences
 from shared.carcass.anatomy import catalogue
 from shared.carcass.carcass import Carcass, Holding, Share, SideWeights
@@ -190,8 +191,9 @@ def test_a_whole_ham_and_six_ham_steaks() -> None:
     text = plain(sentences.conflict(found, question, PORK, ENGLISH))
     assert text.startswith("Side 1, ham center: whole ham, shank on, takes all of it;")
     assert "6 ham steaks at ¾ in need 4 13/16 in;" in text
-    expected = Fraction(int(found.expected) // SIXTY_FOURTH, 64)
-    assert f"{int(expected)} {expected % 1} in expected, " in text
+    expected = Fraction(int(found.expected) // (4 * SIXTY_FOURTH), 16)
+    shown = shared.units.length_text(int(expected * shared.units.LENGTH_UNITS_PER_INCH))
+    assert f"{plain(shown)} expected, " in text
     assert text.endswith(" in at the most.")
     spanish = plain(sentences.conflict(found, question, PORK, SPANISH))
     assert spanish.startswith("Lado 1, centro de la pierna: ")
