@@ -7,7 +7,7 @@ import logging
 from pathlib import Path
 from typing import Protocol
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QCoreApplication, Qt
 from PySide6.QtWidgets import QApplication, QFileDialog, QInputDialog, QMessageBox, QWidget
 
 log = logging.getLogger(__name__)
@@ -44,6 +44,8 @@ class WindowMessages:
         box = _box(title, text)
         if detail:
             box.setDetailedText(detail)
+        close = QCoreApplication.translate("Messages", "Close")
+        box.setEscapeButton(box.addButton(close, QMessageBox.ButtonRole.RejectRole))
         box.exec()
         box.deleteLater()
 
@@ -59,8 +61,14 @@ class WindowMessages:
         return chosen
 
     def ask_reason(self, title: str, text: str) -> str | None:
-        typed, accepted = QInputDialog.getText(_window(), title, text)
-        reason = typed.strip()
+        asked = QInputDialog(_window())
+        asked.setWindowTitle(title)
+        asked.setLabelText(text)
+        asked.setOkButtonText(QCoreApplication.translate("Messages", "Keep"))
+        asked.setCancelButtonText(QCoreApplication.translate("Messages", "Leave it"))
+        accepted = asked.exec() == QInputDialog.DialogCode.Accepted
+        reason = asked.textValue().strip()
+        asked.deleteLater()
         return reason if accepted and reason else None
 
     def save_where(self, title: str, suggested: Path, kind: str) -> Path | None:

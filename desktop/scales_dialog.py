@@ -93,8 +93,8 @@ class ScalesDialog(FormDialog):
             self.tr(
                 "The settings stand in the scale's manual. Watch the line below: lay a load on."
             ),
-            self.tr("&Keep it"),
-            self.tr("&Leave"),
+            self.tr("&Keep"),
+            self.tr("&Leave it"),
         )
         self.which.set_label(self.tr("Which &scale"))
         self.name.set_label(self.tr("&Name"))
@@ -110,7 +110,7 @@ class ScalesDialog(FormDialog):
         self.stops.set_label(self.tr("St&op bits"))
         self.pattern.set_label(self.tr("How it &writes a line"))
         self.pattern.set_choices([*self._patterns(), (OWN, self.tr("the shop's own pattern"))])
-        self.own.set_label(self.tr("O&wn pattern"))
+        self.own.set_label(self.tr("Own pa&ttern"))
         self.own.hint(self.tr("a regular expression with (?P<number>…)"))
         self.unit.set_label(self.tr("Un&it if unsaid"))
         self.unit.set_choices([(one, one) for one in UNITS])

@@ -239,7 +239,7 @@ class BlockPlace(Place):
                 count=left
             ),
             self.tr("It is cut"),
-            self.tr("Go back"),
+            self.tr("Leave it"),
         ):
             return
         done = finish(self.bench, cutting)

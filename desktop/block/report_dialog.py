@@ -105,7 +105,7 @@ class ReportDialog(FormDialog):
             self.tr("Report of tag {tag}").format(tag=self.cutting.animal.tag),
             self.tr("What is left is planned again, and the counter is told."),
             self.tr("&Keep"),
-            self.tr("Leave (Esc)"),
+            self.tr("Leave it (Esc)"),
         )
         self.kind.set_label(self.tr("&What"))
         self.kind.set_choices(

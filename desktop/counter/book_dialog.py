@@ -92,7 +92,7 @@ class BookDialog(FormDialog):
             self.tr("Book animals"),
             self.tr("A share left empty is to be named; until then it is the producer's."),
             self.tr("&Book"),
-            self.tr("Leave"),
+            self.tr("&Leave it"),
         )
         self.species.set_label(self.tr("&Animal"))
         self.species.set_choices([(one, words.name("", f"species.{one}")) for one in _kinds()])
@@ -102,10 +102,10 @@ class BookDialog(FormDialog):
         self.producer.hint(self.tr("name, or a new name and phone"))
         self.regime.set_label(self.tr("&Kind"))
         self.regime.set_choices([(one, words.say(f"regime.{one}")) for one in _REGIMES])
-        self.skin.set_label(self.tr("S&kinned or scalded"))
+        self.skin.set_label(self.tr("Sk&inned or scalded"))
         self.skin.set_choices([(one, words.say(f"skin.{one}")) for one in _SKINS])
         self.booked.set_label(self.tr("Hanging &weight, a guess"))
-        self.keeps.set_label(self.tr("&Keeps hide, offal"))
+        self.keeps.set_label(self.tr("Keeps hide, &offal"))
         self.shares.set_label(self.tr("&Shared as"))
         self._offer_presets()
         self.deposit.set_label(self.tr("Deposit asked of &each"))

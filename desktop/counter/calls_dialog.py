@@ -87,7 +87,7 @@ class CallsDialog(FormDialog):
                 "place. Enter on a line opens the order, or books; Ctrl+Enter logs the call."
             ),
             self.tr("&Log the call"),
-            self.tr("Leave"),
+            self.tr("&Close"),
         )
         self.outcome.set_label(self.tr("&Rang"))
         self.outcome.set_choices([(one, self._outcome(one)) for one in OUTCOMES])

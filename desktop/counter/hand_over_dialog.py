@@ -139,7 +139,7 @@ class HandOverDialog(FormDialog):
             self.tr("Hand over order {number}").format(number=self._order.number),
             said.format(owner=owner, count=packages, weight=weight, by_count=by_count),
             self.tr("&Hand over"),
-            self.tr("Leave"),
+            self.tr("&Leave it"),
         )
         self.scan.set_label(self.tr("S&can a box or package"))
         self.fetched.set_label(self.tr("&Fetched by, if another"))

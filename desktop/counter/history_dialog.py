@@ -68,8 +68,8 @@ class HistoryDialog(FormDialog):
         self.set_words(
             self.tr("Who changed order {number}").format(number=self._desk.order.number),
             self.tr("The newest change first. Nothing here is ever rewritten."),
-            self.tr("&Back to the order"),
-            self.tr("Leave"),
+            self.tr("&Close"),
+            self.tr("Close"),
         )
         self.table.set_name(self.tr("Changes of the order"))
 

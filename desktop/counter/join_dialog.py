@@ -35,7 +35,7 @@ class JoinDialog(FormDialog):
                 "either name. Lists and new papers show the entry that stays."
             ),
             self.tr("&Join"),
-            self.tr("Leave"),
+            self.tr("&Leave it"),
         )
         self.duplicate.set_label(self.tr("&Written twice"))
         self.stays.set_label(self.tr("&The entry that stays"))

@@ -117,8 +117,8 @@ class LineDialog(FormDialog):
         self.set_words(
             self.tr("Change the line") if change else self.tr("Add to the order"),
             "",
-            self.tr("Keep the &line") if change else self.tr("Put it on the &order"),
-            self.tr("Leave"),
+            self.tr("&Keep") if change else self.tr("Put on the &order"),
+            self.tr("&Leave it"),
         )
         self.cut.set_label(self.tr("&Cut"))
         self.kind.set_label(self.tr("&How much"))
@@ -129,7 +129,7 @@ class LineDialog(FormDialog):
         self.piece_weight.set_label(self.tr("&Weight of a piece"))
         self.ribs.set_label(self.tr("&Ribs"))
         self.lean.set_label(self.tr("L&ean, per cent"))
-        self.way.set_label(self.tr("Cut &from"))
+        self.way.set_label(self.tr("Cut fro&m"))
         self.package_pieces.set_label(self.tr("&Pieces to a package"))
         self.package_weight.set_label(self.tr("or poun&ds to a package"))
         self.note.set_label(self.tr("Note for the &block"))

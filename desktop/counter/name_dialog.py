@@ -37,7 +37,7 @@ class NameDialog(FormDialog):
                 number=self._lot.number, share=self._share
             ),
             self.tr("&Name"),
-            self.tr("Leave"),
+            self.tr("&Leave it"),
         )
         self.owner.set_label(self.tr("&Owner"))
         self.owner.hint(self.tr("name, or a new name and phone"))

@@ -39,7 +39,7 @@ class OrderNoteDialog(FormDialog):
             self.tr("Note of order {number}").format(number=self._order.number),
             "",
             self.tr("&Keep"),
-            self.tr("Leave"),
+            self.tr("&Leave it"),
         )
         self.note.set_label(self.tr("&Note for the block"))
         self.due.set_label(self.tr("Cut sheet wanted &by"))

@@ -49,7 +49,7 @@ class PaymentDialog(FormDialog):
         lead = self.tr("Order {number}, {owner}. {asked}").format(
             number=self._order.number, owner=owner, asked=self._said()
         )
-        self.set_words(heading, lead, self.tr("&Take it"), self.tr("Leave"))
+        self.set_words(heading, lead, self.tr("&Take it"), self.tr("&Leave it"))
         self.amount.set_label(self.tr("&Amount"))
         self.means.set_label(self.tr("&Given as"))
         self.means.set_choices(means_offered())

@@ -92,7 +92,7 @@ class WeightsDialog(FormDialog):
                 "language; log each as told, as you would a call."
             ),
             self.tr("&Log as told"),
-            self.tr("Leave"),
+            self.tr("&Close"),
         )
         self.day.set_label(self.tr("&Day of the kill"))
         self.price.set_label(self.tr("Price in the note"))

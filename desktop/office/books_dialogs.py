@@ -29,7 +29,7 @@ class DrawerDialog(FormDialog):
         self.set_words(
             self.tr("Count the drawer"),
             self.tr("The books expect {sum}.").format(sum=money_text(self.expected)),
-            self.tr("&Keep the count"),
+            self.tr("&Keep"),
             self.tr("&Leave it"),
         )
         self.counted.set_label(self.tr("&Counted"))

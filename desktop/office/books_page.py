@@ -229,7 +229,9 @@ class BooksPage(QWidget):
             self.end.complain(self.tr("Say the last day to be closed."))
             return
         text = self.tr("Nothing can be dated {day} or before any more. It never opens again.")
-        if not ask.ask(title, text.format(day=end), self.tr("Close it"), self.tr("Leave it open")):
+        if not ask.ask(
+            title, text.format(day=end), self.tr("Close the period"), self.tr("Leave it")
+        ):
             return
         with self.bench.store.work(self.bench.person, self.bench.station) as work:
             done = work.periods.close(end)

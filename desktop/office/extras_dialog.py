@@ -68,7 +68,7 @@ class ExtrasDialog(FormDialog):
         self.set_words(
             self.tr("Also on this bill"),
             self._lead(),
-            self.tr("&Put it on the bill"),
+            self.tr("&Put on the bill"),
             self.tr("&Leave it"),
         )
         self.days.set_label(self.tr("&Days of storage"))

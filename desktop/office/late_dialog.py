@@ -37,7 +37,7 @@ class LateDialog(FormDialog):
         self.set_words(
             self.tr("Late payment"),
             self.tr("Local law bounds such interest: ask somebody who knows before charging it."),
-            self.tr("&Take it"),
+            self.tr("&Keep"),
             self.tr("&Leave it"),
         )
         self.rate.set_label(self.tr("&Interest a year, %"))

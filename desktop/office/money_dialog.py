@@ -128,7 +128,7 @@ class MoneyDialog(FormDialog):
         self.set_words(
             self.tr("Money"),
             self.tr("Cash above what is due comes back as change."),
-            self.tr("&Keep it"),
+            self.tr("&Keep"),
             self.tr("&Leave it"),
         )
         for parts in self._means:

@@ -100,7 +100,7 @@ class RecipeDialog(FormDialog):
 
     def _name_rules(self) -> None:
         words = self.bench.words
-        self.looked.set_label(self.tr("&Allergens"))
+        self.looked.set_label(self.tr("Allergen&s"))
         self.looked.set_choices(
             [
                 (True, self.tr("looked at: all are in parentheses")),

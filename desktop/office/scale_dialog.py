@@ -54,7 +54,7 @@ class ScaleDialog(FormDialog):
             )
             + self._only(),
             self.tr("&Credit and bill again"),
-            self.tr("&Leave them"),
+            self.tr("&Leave it"),
         )
         self.table.set_name(self.tr("Lines that differ"))
         self.reason.set_label(self.tr("&Reason, printed on each credit"))

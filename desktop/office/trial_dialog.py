@@ -52,7 +52,7 @@ class TrialDialog(FormDialog):
             self.tr("&Close"),
         )
         self.start.set_label(self.tr("&From"))
-        self.end.set_label(self.tr("&To"))
+        self.end.set_label(self.tr("T&o"))
         self.table.set_name(self.tr("Bills under both cards"))
         self._tell()
 

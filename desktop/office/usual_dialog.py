@@ -84,7 +84,7 @@ class UsualDialog(FormDialog):
                 "to the block: they aren't boxed on its sheet."
             ),
             self.tr("&Keep"),
-            self.tr("Leave"),
+            self.tr("&Leave it"),
         )
         self.primal.set_label(self.tr("&Primal"))
         self.primal.set_choices(

@@ -170,7 +170,7 @@ class CalendarDialog(QDialog):
         self.after.setText(self.tr("&Forward"))
         self.view.setText(self.tr("As a &week") if self.month else self.tr("As a &month"))
         self.week.setText(self.tr("&Kill days"))
-        self.minutes.setText(self.tr("Block &minutes"))
+        self.minutes.setText(self.tr("Block min&utes"))
         self.other.setText(self.tr("&This date"))
         self.list.setText(self.tr("&List of the day"))
         self.sheets.setText(self.tr("Block &sheets due next"))

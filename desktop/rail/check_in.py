@@ -105,13 +105,13 @@ class CheckInDialog(FormDialog):
             if booked
             else self.tr("What is known of tag {tag}").format(tag=self.animal.tag),
             self.tr("Ctrl+Enter at any time; what isn't known stays empty."),
-            self.tr("Check &in") if booked else self.tr("&Keep it"),
+            self.tr("Check &in") if booked else self.tr("&Keep"),
             self.tr("&Leave it"),
         )
         self.tag.set_label(self.tr("&Tag"))
         self.sex.set_label(self.tr("&Sex or class"))
         self.age.set_label(self.tr("&Age"))
-        self.skin.set_label(self.tr("S&kin"))
+        self.skin.set_label(self.tr("Ski&n"))
         self.sex.set_choices([(one, sex_words(one)) for one in SEXES.get(self.animal.species, ())])
         self.age.set_choices([(one, words.name("", f"age.{one}")) for one in AGES])
         self.skin.set_choices([(one, words.name("", f"skin.{one}")) for one in SKINS])

@@ -91,7 +91,7 @@ class CoolerDialog(QDialog):
         self.table.set_name(self.tr("What hangs in the cooler"))
         self.hook.setText(self.tr("&Hangs elsewhere… (F8)"))
         self.wish.setText(self.tr("&Days wished… (F9)"))
-        self.leave.setText(self.tr("&Leave"))
+        self.leave.setText(self.tr("&Close"))
         self.temperatures.retranslate()
         self._tell()
 

@@ -32,7 +32,7 @@ class DressingDialog(FormDialog):
         self.set_words(
             self.tr("How it was dressed"),
             self.tr("As it hung on the scale. The plan and the forecast are made for it."),
-            self.tr("&Keep it"),
+            self.tr("&Keep"),
             self.tr("&Leave it"),
         )
         labels = {

@@ -56,7 +56,7 @@ class MinutesDialog(FormDialog):
                 "side. Who hasn't answered counts as the house's usual. Empty: not counted."
             ),
             self.tr("&Keep"),
-            self.tr("Leave"),
+            self.tr("&Leave it"),
         )
         self.a_day.set_label(self.tr("&Block minutes a day"))
         classes: dict[CutClass, str] = {

@@ -46,7 +46,7 @@ class OtherDayDialog(FormDialog):
             date_text(self._day, words.language),
             self.tr("What is booked stays booked: move it in the calendar."),
             self.tr("&Keep"),
-            self.tr("Leave"),
+            self.tr("&Leave it"),
         )
         self.how.set_label(self.tr("&Is"))
         self.how.set_choices(

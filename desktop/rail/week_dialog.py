@@ -61,7 +61,7 @@ class WeekDialog(FormDialog):
                 "Head that a weekday takes. All empty: no calendar, each day takes what comes."
             ),
             self.tr("&Keep"),
-            self.tr("Leave"),
+            self.tr("&Leave it"),
         )
         names = [words.name("", f"species.{kind}", 2) for kind in KINDS]
         days = weekdays(words.language)

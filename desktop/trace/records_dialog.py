@@ -48,7 +48,7 @@ class RecordsDialog(FormDialog):
                 "the state may ask for longer. Nothing is removed here."
             ).format(day=since),
             self.tr("&Write them"),
-            self.tr("&Stop") if getattr(self, "running", False) else self.tr("Leave"),
+            self.tr("&Stop") if getattr(self, "running", False) else self.tr("&Close"),
         )
         self.first.set_label(self.tr("&First day"))
         self.last.set_label(self.tr("&Last day"))

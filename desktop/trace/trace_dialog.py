@@ -92,7 +92,7 @@ class TraceDialog(QDialog):
         self.table.set_name(self.tr("What happened"))
         self.page.setText(self.tr("&Print this page"))
         self.report.setText(self.tr("Producer's &report"))
-        self.leave.setText(self.tr("&Leave"))
+        self.leave.setText(self.tr("&Close"))
         self._tell()
 
     def changeEvent(self, event: QEvent) -> None:

@@ -191,7 +191,7 @@ class CureFacts(FormDialog):
             self.tr("&Check it"),
             self.tr("&Leave it"),
         )
-        self.cure.set_label(self.tr("&Cure mix that went in"))
+        self.cure.set_label(self.tr("Cure mi&x that went in"))
         self.brine.set_label(self.tr("Whole &brine, cure and all"))
         self.pickup.set_label(self.tr("&Pick-up, in percent of the raw weight"))
 

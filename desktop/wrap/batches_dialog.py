@@ -100,7 +100,7 @@ class BatchesDialog(QDialog):
         self.out.setText(self.tr("&Take it out…"))
         self.cure.setText(self.tr("&Cure… (F9)"))
         self.sheet.setText(self.tr("&Sheet (Ctrl+P)"))
-        self.leave.setText(self.tr("&Leave"))
+        self.leave.setText(self.tr("C&lose"))
         self.caution.setText(self.bench.words.say("batches.caution"))
         self._chosen(self.batches.chosen())
 

@@ -1,4 +1,4 @@
-"""Boxes at the wrap: what lies loose is closed into a box, its label printed, and printed again."""
+"""Boxes at the wrap: what lies loose is packed into a box, its label printed, and printed again."""
 
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
@@ -32,7 +32,7 @@ if TYPE_CHECKING:
 class Heap:
     """Packages that lie together: of one product and loose, or all of one box.
 
-    `stays` says of loose ones that they don't go into the box that is closed now.
+    `stays` says of loose ones that they don't go into the box that is packed now.
     """
 
     name: str
@@ -47,7 +47,7 @@ class Heap:
 
 
 class BoxesDialog(FormDialog):
-    """Enter closes a box with all that lies loose; Space leaves a product out of it."""
+    """Enter packs a box with all that lies loose; Space leaves a product out of it."""
 
     def __init__(self, bench: "Bench", wrapping: "Wrapping", parent: QWidget | None = None) -> None:
         super().__init__(parent, columns=2)
@@ -114,9 +114,9 @@ class BoxesDialog(FormDialog):
     def retranslate(self) -> None:
         self.set_words(
             self.tr("Boxes of order {number}").format(number=self.wrapping.order.number),
-            self.tr("What lies loose goes into the box that is closed; its label is printed."),
-            self.tr("&Close the box"),
-            self.tr("&Leave"),
+            self.tr("What lies loose goes into the box; its label is printed."),
+            self.tr("&Pack the box"),
+            self.tr("&Close"),
         )
         self.box.set_label(self.tr("&Box"))
         self.place.set_label(self.tr("&Freezer or locker"))
@@ -137,7 +137,7 @@ class BoxesDialog(FormDialog):
         self.loose.show_rows(self._loose, self._loose[at])
 
     def try_it(self) -> None:
-        """Close the box, print its label, and stay for the next one."""
+        """Pack the box, print its label, and stay for the next one."""
         self.refuse("")
         if not self.grid.show_problems():
             return
@@ -158,8 +158,8 @@ class BoxesDialog(FormDialog):
             work.hand_overs.put([one.id for one in packages], name, place)
             work.commit()
         self._read()
-        closed = next(one for one in self._boxes if one.name == name)
-        self._print(closed)
+        packed = next(one for one in self._boxes if one.name == name)
+        self._print(packed)
         return ""
 
     def show_label(self) -> None:
@@ -181,7 +181,7 @@ class BoxesDialog(FormDialog):
         printers, words, label = self.bench.printers, self.bench.words, self._label(box)
         printer = printers.usual("label")
         if printer not in printers.names():
-            said = self.tr("Box {box} is closed. No label printer is set; F9 shows its label.")
+            said = self.tr("Box {box} is packed. No label printer is set; F9 shows its label.")
             self._say(said.format(box=box.name))
             return
 
@@ -189,9 +189,9 @@ class BoxesDialog(FormDialog):
             return printers.send(_pdf(label, words), printer, 1)
 
         def sent(problem: object) -> None:
-            said = self.tr("Box {box} is closed, its label printed.")
+            said = self.tr("Box {box} is packed, its label printed.")
             if problem is not None:
-                said = self.tr("Box {box} is closed, but no label was printed; F9 shows it.")
+                said = self.tr("Box {box} is packed, but no label was printed; F9 shows it.")
             self._say(said.format(box=box.name))
 
         self.bench.work.run(send, then=sent)

@@ -5,7 +5,7 @@ from collections.abc import Callable
 
 import pytest
 from PySide6.QtCore import QTimer
-from PySide6.QtWidgets import QApplication, QMessageBox
+from PySide6.QtWidgets import QApplication, QInputDialog, QMessageBox
 from pytestqt.qtbot import QtBot
 
 from desktop.messages import SilentMessages, WindowMessages
@@ -56,6 +56,31 @@ def test_names_are_shown_as_written_not_as_markup(qtbot: QtBot) -> None:
     while_asked(read)
     WindowMessages().tell("Bill", "The bill of <b>Jørgen & Łucja</b> is issued.")
     assert texts == ["The bill of <b>Jørgen & Łucja</b> is issued."]
+
+
+def test_a_reason_is_kept_or_left_and_what_is_told_is_closed(qtbot: QtBot) -> None:
+    told: list[list[str]] = []
+
+    def close(box: QMessageBox) -> None:
+        told.append([one.text() for one in box.buttons()])
+        box.reject()
+
+    while_asked(close)
+    WindowMessages().tell("Bill", "The bill is issued.")
+    assert told == [["Close"]]
+
+    def type_a_reason() -> None:
+        asked = QApplication.activeModalWidget()
+        if not isinstance(asked, QInputDialog):
+            QTimer.singleShot(1, type_a_reason)
+            return
+        told.append([asked.okButtonText(), asked.cancelButtonText()])
+        asked.setTextValue(" He rang and gave it up ")
+        asked.accept()
+
+    QTimer.singleShot(1, type_a_reason)
+    assert WindowMessages().ask_reason("Cancel", "Why?") == "He rang and gave it up"
+    assert told[1] == ["Keep", "Leave it"]
 
 
 def test_where_nobody_sits_the_careful_answer_is_given(caplog: pytest.LogCaptureFixture) -> None:

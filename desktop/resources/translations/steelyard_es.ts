@@ -505,8 +505,8 @@
         <translation>&amp;Hoja (Ctrl+P)</translation>
     </message>
     <message>
-        <source>&amp;Leave</source>
-        <translation>&amp;Dejarlo</translation>
+        <source>C&amp;lose</source>
+        <translation>C&amp;errar</translation>
     </message>
     <message>
         <source>There is no recipe yet: Office (F6), Recipes.</source>
@@ -593,7 +593,7 @@
     </message>
     <message>
         <source>&amp;Leave it</source>
-        <translation>&amp;Dejarlo</translation>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
         <source>&amp;Recipe</source>
@@ -1187,8 +1187,8 @@
         <translation>Ya está cortada</translation>
     </message>
     <message>
-        <source>Go back</source>
-        <translation>Volver</translation>
+        <source>Leave it</source>
+        <translation>Dejarlo</translation>
     </message>
     <message>
         <source>Tag {tag} is cut.</source>
@@ -1237,8 +1237,8 @@
         <translation>A&amp;partar</translation>
     </message>
     <message>
-        <source>Leave</source>
-        <translation>Dejarlo</translation>
+        <source>&amp;Leave it</source>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
         <source>&amp;Animal</source>
@@ -1265,15 +1265,15 @@
         <translation>&amp;Tipo</translation>
     </message>
     <message>
-        <source>S&amp;kinned or scalded</source>
+        <source>Hanging &amp;weight, a guess</source>
+        <translation>Peso colgado, &amp;un cálculo</translation>
+    </message>
+    <message>
+        <source>Sk&amp;inned or scalded</source>
         <translation>Desollado o &amp;escaldado</translation>
     </message>
     <message>
-        <source>Hanging &amp;weight, a guess</source>
-        <translation>Peso &amp;colgado, un cálculo</translation>
-    </message>
-    <message>
-        <source>&amp;Keeps hide, offal</source>
+        <source>Keeps hide, &amp;offal</source>
         <translation>Se &amp;queda cuero, vísceras</translation>
     </message>
     <message>
@@ -1282,7 +1282,7 @@
     </message>
     <message>
         <source>Deposit asked of &amp;each</source>
-        <translation>Anticipo de &amp;cada uno</translation>
+        <translation>A&amp;nticipo de cada uno</translation>
     </message>
     <message>
         <source>Share {number}</source>
@@ -1507,8 +1507,8 @@
         <translation>&amp;Guardar</translation>
     </message>
     <message>
-        <source>Leave</source>
-        <translation>Dejarlo</translation>
+        <source>&amp;Leave it</source>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
         <source>&amp;Day of the kill</source>
@@ -1523,12 +1523,12 @@
         <translation>T&amp;ipo</translation>
     </message>
     <message>
-        <source>Skinned or scalde&amp;d</source>
-        <translation>Desollado o escalda&amp;do</translation>
+        <source>Skinned &amp;or scalded</source>
+        <translation>Desollado o &amp;escaldado</translation>
     </message>
     <message>
         <source>Hanging &amp;weight, a guess</source>
-        <translation>Peso en canal, a &amp;ojo</translation>
+        <translation>&amp;Peso en canal, a ojo</translation>
     </message>
     <message>
         <source>Keeps &amp;hide, offal</source>
@@ -1560,7 +1560,7 @@
     </message>
     <message>
         <source>&amp;Cancel the booking</source>
-        <translation>Ca&amp;ncelar lo apartado</translation>
+        <translation>Cancelar &amp;lo apartado</translation>
     </message>
     <message>
         <source>The day is too full: another day, or say why.</source>
@@ -1710,12 +1710,12 @@
         <translation>Ya nada podrá llevar fecha {day} o anterior. No vuelve a abrirse.</translation>
     </message>
     <message>
-        <source>Close it</source>
-        <translation>Cerrarlo</translation>
+        <source>Close the period</source>
+        <translation>Cerrar el periodo</translation>
     </message>
     <message>
-        <source>Leave it open</source>
-        <translation>Dejarlo abierto</translation>
+        <source>Leave it</source>
+        <translation>Dejarlo</translation>
     </message>
     <message>
         <source>Only a day that is over can be closed.</source>
@@ -1738,7 +1738,7 @@
     </message>
     <message>
         <source>&amp;Leave it</source>
-        <translation>&amp;Dejarlo</translation>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
         <source>&amp;Box</source>
@@ -1750,7 +1750,7 @@
     </message>
     <message>
         <source>F&amp;reezing</source>
-        <translation>&amp;Congelado</translation>
+        <translation>Co&amp;ngelado</translation>
     </message>
     <message>
         <source>as it was</source>
@@ -1776,16 +1776,16 @@
         <translation>Cajas de la orden {number}</translation>
     </message>
     <message>
-        <source>What lies loose goes into the box that is closed; its label is printed.</source>
-        <translation>Lo que está suelto va a la caja que se cierra; se imprime su etiqueta.</translation>
+        <source>What lies loose goes into the box; its label is printed.</source>
+        <translation>Lo que está suelto va a la caja; se imprime su etiqueta.</translation>
     </message>
     <message>
-        <source>&amp;Close the box</source>
-        <translation>&amp;Cerrar la caja</translation>
+        <source>&amp;Pack the box</source>
+        <translation>&amp;Llenar la caja</translation>
     </message>
     <message>
-        <source>&amp;Leave</source>
-        <translation>&amp;Dejarlo</translation>
+        <source>&amp;Close</source>
+        <translation>Ce&amp;rrar</translation>
     </message>
     <message>
         <source>&amp;Box</source>
@@ -1836,16 +1836,16 @@
         <translation>Caja {box}</translation>
     </message>
     <message>
-        <source>Box {box} is closed. No label printer is set; F9 shows its label.</source>
-        <translation>La caja {box} está cerrada. No hay impresora de etiquetas; F9 muestra su etiqueta.</translation>
+        <source>Box {box} is packed. No label printer is set; F9 shows its label.</source>
+        <translation>La caja {box} está lista. No hay impresora de etiquetas; F9 muestra su etiqueta.</translation>
     </message>
     <message>
-        <source>Box {box} is closed, its label printed.</source>
-        <translation>La caja {box} está cerrada y su etiqueta impresa.</translation>
+        <source>Box {box} is packed, its label printed.</source>
+        <translation>La caja {box} está lista, con su etiqueta impresa.</translation>
     </message>
     <message>
-        <source>Box {box} is closed, but no label was printed; F9 shows it.</source>
-        <translation>La caja {box} está cerrada, pero no se imprimió etiqueta; F9 la muestra.</translation>
+        <source>Box {box} is packed, but no label was printed; F9 shows it.</source>
+        <translation>La caja {box} está lista, pero no se imprimió su etiqueta; F9 la muestra.</translation>
     </message>
     <message>
         <source>Product</source>
@@ -1955,15 +1955,15 @@
     </message>
     <message>
         <source>&amp;Kill days</source>
-        <translation>&amp;Días de matanza</translation>
+        <translation>Días d&amp;e matanza</translation>
     </message>
     <message>
-        <source>Block &amp;minutes</source>
-        <translation>&amp;Minutos de mesa</translation>
+        <source>Block min&amp;utes</source>
+        <translation>M&amp;inutos de mesa</translation>
     </message>
     <message>
         <source>&amp;This date</source>
-        <translation>&amp;Esta fecha</translation>
+        <translation>Esta &amp;fecha</translation>
     </message>
     <message>
         <source>&amp;List of the day</source>
@@ -2059,8 +2059,8 @@
         <translation>A&amp;notar la llamada</translation>
     </message>
     <message>
-        <source>Leave</source>
-        <translation>Dejarlo</translation>
+        <source>&amp;Close</source>
+        <translation>&amp;Cerrar</translation>
     </message>
     <message>
         <source>&amp;Rang</source>
@@ -2068,7 +2068,7 @@
     </message>
     <message>
         <source>&amp;Note</source>
-        <translation>&amp;Nota</translation>
+        <translation>N&amp;ota</translation>
     </message>
     <message>
         <source>Owners to ring</source>
@@ -2158,16 +2158,16 @@
         <translation>Tramos: por encima de tanto rige otro precio, como en 5: $5; 10: $7.50.</translation>
     </message>
     <message>
-        <source>&amp;Keep charge</source>
-        <translation>&amp;Guardar cargo</translation>
+        <source>&amp;Keep</source>
+        <translation>&amp;Guardar</translation>
     </message>
     <message>
         <source>&amp;Leave it</source>
-        <translation>&amp;Dejarlo</translation>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
         <source>&amp;What for</source>
-        <translation>&amp;Por qué</translation>
+        <translation>Por &amp;qué</translation>
     </message>
     <message>
         <source>&amp;Charged</source>
@@ -2191,11 +2191,11 @@
     </message>
     <message>
         <source>S&amp;hrink off the hot weight, %</source>
-        <translation>Mer&amp;ma del peso caliente, %</translation>
+        <translation>Merma &amp;del peso caliente, %</translation>
     </message>
     <message>
         <source>Animals &amp;from, lb hot</source>
-        <translation>Animales &amp;desde, lb caliente</translation>
+        <translation>&amp;Animales desde, lb caliente</translation>
     </message>
     <message>
         <source>Animals &amp;below, lb hot</source>
@@ -2251,15 +2251,27 @@
     </message>
     <message>
         <source>Kin&amp;d of cut</source>
-        <translation>C&amp;lase de corte</translation>
+        <translation>Clas&amp;e de corte</translation>
     </message>
     <message>
-        <source>Only these cuts, as the card was made</source>
-        <translation>Solo estos cortes, como se hizo la tarifa</translation>
+        <source>Only these cuts</source>
+        <translation>Solo estos cortes</translation>
+    </message>
+    <message>
+        <source>every cut</source>
+        <translation>todos los cortes</translation>
+    </message>
+    <message>
+        <source>Choose c&amp;uts… (F4)</source>
+        <translation>Escoger cor&amp;tes… (F4)</translation>
     </message>
     <message>
         <source>&amp;Age of the animal</source>
-        <translation>&amp;Edad del animal</translation>
+        <translation>Edad de&amp;l animal</translation>
+    </message>
+    <message>
+        <source>None of the cuts chosen is of this kind; it would never be billed.</source>
+        <translation>Ninguno de los cortes escogidos es de este tipo; nunca se cobraría.</translation>
     </message>
     <message>
         <source>The card has this charge already.</source>
@@ -2332,6 +2344,10 @@
         <translation>si se pide</translation>
     </message>
     <message>
+        <source> or </source>
+        <translation> o </translation>
+    </message>
+    <message>
         <source>roasts</source>
         <translation>asados</translation>
     </message>
@@ -2364,6 +2380,10 @@
         <translation>grasa</translation>
     </message>
     <message>
+        <source>what goes to the grind</source>
+        <translation>lo que va a molida</translation>
+    </message>
+    <message>
         <source>under 30 months</source>
         <translation>menos de 30 meses</translation>
     </message>
@@ -2382,6 +2402,22 @@
     <message>
         <source>below {pounds} lb hot</source>
         <translation>menos de {pounds} lb en caliente</translation>
+    </message>
+    <message>
+        <source>; of these only </source>
+        <translation>; de estos solo </translation>
+    </message>
+    <message>
+        <source>Holds for every cut.</source>
+        <translation>Vale para todos los cortes.</translation>
+    </message>
+    <message>
+        <source>Counts only what is made as: {what}.</source>
+        <translation>Solo cuenta lo que se hace como: {what}.</translation>
+    </message>
+    <message>
+        <source>Billed only to owners who ordered some of: {what}.</source>
+        <translation>Solo se cobra a los dueños que pidieron algo de: {what}.</translation>
     </message>
 </context>
 <context>
@@ -2403,12 +2439,12 @@
         <translation>Rec&amp;ibir</translation>
     </message>
     <message>
-        <source>&amp;Keep it</source>
+        <source>&amp;Keep</source>
         <translation>&amp;Guardar</translation>
     </message>
     <message>
         <source>&amp;Leave it</source>
-        <translation>&amp;Dejarlo</translation>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
         <source>&amp;Tag</source>
@@ -2423,7 +2459,7 @@
         <translation>&amp;Edad</translation>
     </message>
     <message>
-        <source>S&amp;kin</source>
+        <source>Ski&amp;n</source>
         <translation>C&amp;uero</translation>
     </message>
     <message>
@@ -2532,8 +2568,8 @@
         <translation>&amp;Días deseados… (F9)</translation>
     </message>
     <message>
-        <source>&amp;Leave</source>
-        <translation>&amp;Dejarlo</translation>
+        <source>&amp;Close</source>
+        <translation>C&amp;errar</translation>
     </message>
     <message>
         <source>Nothing hangs. A carcass comes here when the rail hangs it.</source>
@@ -2620,7 +2656,7 @@
     </message>
     <message>
         <source>&amp;Leave it</source>
-        <translation>&amp;Dejarlo</translation>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
         <source>&amp;Which weight</source>
@@ -2807,7 +2843,7 @@
     </message>
     <message>
         <source>L&amp;eave it</source>
-        <translation>&amp;Dejarlo</translation>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
         <source>&amp;Line</source>
@@ -2846,10 +2882,10 @@
     </message>
     <message>
         <source>&amp;Leave it</source>
-        <translation>&amp;Dejarlo</translation>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
-        <source>&amp;Cure mix that went in</source>
+        <source>Cure mi&amp;x that went in</source>
         <translation>Me&amp;zcla de cura que entró</translation>
     </message>
     <message>
@@ -2906,6 +2942,61 @@
     <message>
         <source>Write a name here.</source>
         <translation>Escriba aquí un nombre.</translation>
+    </message>
+</context>
+<context>
+    <name>CutsDialog</name>
+    <message>
+        <source>Only these cuts</source>
+        <translation>Solo estos cortes</translation>
+    </message>
+    <message>
+        <source>Type a part of the name, up and down to the cut, Enter takes it in or leaves it out. With none taken in, the charge holds for every cut.</source>
+        <translation>Escriba parte del nombre, arriba y abajo hasta el corte; Intro lo incluye o lo deja fuera. Sin ninguno incluido, el cargo vale para todos los cortes.</translation>
+    </message>
+    <message>
+        <source>&amp;Keep (Ctrl+Enter)</source>
+        <translation>&amp;Guardar (Ctrl+Intro)</translation>
+    </message>
+    <message>
+        <source>&amp;Leave it</source>
+        <translation>De&amp;jarlo</translation>
+    </message>
+    <message>
+        <source>Fi&amp;nd a cut</source>
+        <translation>&amp;Buscar un corte</translation>
+    </message>
+    <message>
+        <source>Cuts</source>
+        <translation>Cortes</translation>
+    </message>
+    <message>
+        <source>No cut of these animals is called “{text}”.</source>
+        <translation>Ningún corte de estos animales se llama «{text}».</translation>
+    </message>
+    <message>
+        <source>Cut</source>
+        <translation>Corte</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Tipo</translation>
+    </message>
+    <message>
+        <source>Of</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>Charged</source>
+        <translation>Se cobra</translation>
+    </message>
+    <message>
+        <source>taken in</source>
+        <translation>incluido</translation>
+    </message>
+    <message>
+        <source>none of these animals</source>
+        <translation>ninguno de estos animales</translation>
     </message>
 </context>
 <context>
@@ -3147,7 +3238,7 @@
     </message>
     <message>
         <source>Hunting li&amp;cense</source>
-        <translation>Li&amp;cencia de caza</translation>
+        <translation>&amp;Licencia de caza</translation>
     </message>
     <message>
         <source>&amp;Game tag number</source>
@@ -3175,7 +3266,7 @@
     </message>
     <message>
         <source>&amp;Meat</source>
-        <translation>&amp;Carne</translation>
+        <translation>C&amp;arne</translation>
     </message>
     <message>
         <source>Batch agreed in &amp;writing by</source>
@@ -3183,7 +3274,7 @@
     </message>
     <message>
         <source>Held for a test (sample num&amp;ber)</source>
-        <translation>Retenido por una prueba (núm. de mues&amp;tra)</translation>
+        <translation>&amp;Retenido por una prueba (núm. de muestra)</translation>
     </message>
     <message>
         <source>owner keeps it</source>
@@ -3256,12 +3347,12 @@
         <translation>Los libros esperan {sum}.</translation>
     </message>
     <message>
-        <source>&amp;Keep the count</source>
-        <translation>&amp;Guardar el conteo</translation>
+        <source>&amp;Keep</source>
+        <translation>&amp;Guardar</translation>
     </message>
     <message>
         <source>&amp;Leave it</source>
-        <translation>&amp;Dejarlo</translation>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
         <source>&amp;Counted</source>
@@ -3322,12 +3413,12 @@
         <translation>Como colgó en la báscula. El plan y lo que se espera se hacen para eso.</translation>
     </message>
     <message>
-        <source>&amp;Keep it</source>
+        <source>&amp;Keep</source>
         <translation>&amp;Guardar</translation>
     </message>
     <message>
         <source>&amp;Leave it</source>
-        <translation>&amp;Dejarlo</translation>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
         <source>&amp;Head</source>
@@ -3373,16 +3464,16 @@
         <translation>También en esta cuenta</translation>
     </message>
     <message>
+        <source>&amp;Put on the bill</source>
+        <translation>&amp;Poner en la cuenta</translation>
+    </message>
+    <message>
         <source>What the rate card doesn&apos;t have can&apos;t be chosen; add it under Rates.</source>
         <translation>Lo que no está en la tarifa no se puede elegir; agréguelo en Tarifas.</translation>
     </message>
     <message>
-        <source>&amp;Put it on the bill</source>
-        <translation>&amp;Ponerlo en la cuenta</translation>
-    </message>
-    <message>
         <source>&amp;Leave it</source>
-        <translation>&amp;Dejarlo</translation>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
         <source>&amp;Days of storage</source>
@@ -3394,15 +3485,15 @@
     </message>
     <message>
         <source>&amp;Taken off</source>
-        <translation>&amp;Descuento</translation>
+        <translation>D&amp;escuento</translation>
     </message>
     <message>
         <source>&amp;Reason</source>
-        <translation>&amp;Motivo</translation>
+        <translation>M&amp;otivo</translation>
     </message>
     <message>
         <source>D&amp;elivery</source>
-        <translation>&amp;Entrega</translation>
+        <translation>E&amp;ntrega</translation>
     </message>
     <message>
         <source>&amp;Offal</source>
@@ -3594,24 +3685,36 @@
 <context>
     <name>FilledFormDialog</name>
     <message>
-        <source>{lines} lines were understood, {missed} were not.</source>
-        <translation>Se entendieron {lines} líneas, {missed} no.</translation>
-    </message>
-    <message>
         <source>&amp;Put on the order</source>
         <translation>&amp;Poner en la orden</translation>
     </message>
     <message>
-        <source>Leave</source>
-        <translation>Dejarlo</translation>
+        <source>&amp;Leave it</source>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
         <source>What the form asks for</source>
         <translation>Lo que pide la forma</translation>
     </message>
     <message>
-        <source>What was not understood</source>
-        <translation>Lo que no se entendió</translation>
+        <source>What was not understood: ask the owner</source>
+        <translation>Lo que no se entendió: pregunte al dueño</translation>
+    </message>
+    <message>
+        <source>The owner&apos;s note, which goes to the order&apos;s note (F12): {note}</source>
+        <translation>La nota del dueño, que va a la nota de la orden (F12): {note}</translation>
+    </message>
+    <message>
+        <source>Of the form {count} more weren&apos;t understood.</source>
+        <translation>De la forma no se entendieron {count} más.</translation>
+    </message>
+    <message>
+        <source>Nothing is ticked or written on it. Was it saved after it was filled?</source>
+        <translation>No tiene nada marcado ni escrito. ¿Se guardó después de llenarla?</translation>
+    </message>
+    <message>
+        <source>Understood: {lines}. Not understood: {missed}.</source>
+        <translation>Entendido: {lines}. Sin entender: {missed}.</translation>
     </message>
 </context>
 <context>
@@ -3688,11 +3791,11 @@
     </message>
     <message>
         <source>&amp;Leave it</source>
-        <translation>&amp;Dejarlo</translation>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
         <source>&amp;Fat over the 12th rib, in</source>
-        <translation>&amp;Grasa en la costilla 12, pulg</translation>
+        <translation>Grasa &amp;en la costilla 12, pulg</translation>
     </message>
     <message>
         <source>&amp;Ribeye, sq in</source>
@@ -3817,10 +3920,6 @@
         <translation>&amp;Entregar</translation>
     </message>
     <message>
-        <source>Leave</source>
-        <translation>Dejarlo</translation>
-    </message>
-    <message>
         <source>&amp;Fetched by, if another</source>
         <translation>&amp;Lo recoge, si es otro</translation>
     </message>
@@ -3841,16 +3940,20 @@
         <translation>{owner}. Paquetes: {count}, {by_count} de ellos por conteo, los demás {weight}. Cuéntenlos juntos.</translation>
     </message>
     <message>
+        <source>&amp;Leave it</source>
+        <translation>De&amp;jarlo</translation>
+    </message>
+    <message>
         <source>S&amp;can a box or package</source>
         <translation>Es&amp;canear una caja o un paquete</translation>
     </message>
     <message>
         <source>&amp;Stays for later (Space)</source>
-        <translation>&amp;Queda para después (Espacio)</translation>
+        <translation>Queda &amp;para después (Espacio)</translation>
     </message>
     <message>
         <source>&amp;Box and place… (F8)</source>
-        <translation>&amp;Caja y lugar… (F8)</translation>
+        <translation>Caja &amp;y lugar… (F8)</translation>
     </message>
     <message>
         <source>Sli&amp;p to sign (Ctrl+P)</source>
@@ -3995,12 +4098,12 @@
         <translation>Primero el cambio más nuevo. Aquí nunca se reescribe nada.</translation>
     </message>
     <message>
-        <source>&amp;Back to the order</source>
-        <translation>&amp;Volver a la orden</translation>
+        <source>&amp;Close</source>
+        <translation>&amp;Cerrar</translation>
     </message>
     <message>
-        <source>Leave</source>
-        <translation>Dejarlo</translation>
+        <source>Close</source>
+        <translation>Cerrar</translation>
     </message>
     <message>
         <source>Changes of the order</source>
@@ -4159,8 +4262,8 @@
         <translation>&amp;Juntar</translation>
     </message>
     <message>
-        <source>Leave</source>
-        <translation>Dejarlo</translation>
+        <source>&amp;Leave it</source>
+        <translation>D&amp;ejarlo</translation>
     </message>
     <message>
         <source>&amp;Written twice</source>
@@ -4245,6 +4348,10 @@
 <context>
     <name>LastTime</name>
     <message>
+        <source>is on the order already</source>
+        <translation>ya está en la orden</translation>
+    </message>
+    <message>
         <source>as it was</source>
         <translation>como estaba</translation>
     </message>
@@ -4276,12 +4383,12 @@
         <translation>Lo ya pedido queda; las líneas de antes se planean al lado.</translation>
     </message>
     <message>
-        <source>&amp;Put them on the order</source>
-        <translation>&amp;Ponerlas en la orden</translation>
+        <source>&amp;Put on the order</source>
+        <translation>&amp;Poner en la orden</translation>
     </message>
     <message>
-        <source>Leave</source>
-        <translation>Dejarlo</translation>
+        <source>&amp;Leave it</source>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
         <source>Earlier orders</source>
@@ -4290,6 +4397,10 @@
     <message>
         <source>What becomes of each line here</source>
         <translation>En qué queda cada línea aquí</translation>
+    </message>
+    <message>
+        <source>Nothing more of that order can be had here.</source>
+        <translation>De esa orden ya no se puede tener nada más aquí.</translation>
     </message>
     <message>
         <source>Nothing of that order can be had here.</source>
@@ -4358,12 +4469,12 @@
         <translation>La ley local limita este interés: pregunte a quien sepa antes de cobrarlo.</translation>
     </message>
     <message>
-        <source>&amp;Take it</source>
-        <translation>&amp;Tomarlo</translation>
+        <source>&amp;Keep</source>
+        <translation>&amp;Guardar</translation>
     </message>
     <message>
         <source>&amp;Leave it</source>
-        <translation>&amp;Dejarlo</translation>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
         <source>&amp;Interest a year, %</source>
@@ -4475,16 +4586,16 @@
         <translation>Agregar a la orden</translation>
     </message>
     <message>
-        <source>Keep the &amp;line</source>
-        <translation>&amp;Guardar la línea</translation>
+        <source>&amp;Keep</source>
+        <translation>&amp;Guardar</translation>
     </message>
     <message>
-        <source>Put it on the &amp;order</source>
-        <translation>Ponerlo en la &amp;orden</translation>
+        <source>Put on the &amp;order</source>
+        <translation>Poner en la &amp;orden</translation>
     </message>
     <message>
-        <source>Leave</source>
-        <translation>Dejarlo</translation>
+        <source>&amp;Leave it</source>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
         <source>&amp;Cut</source>
@@ -4516,15 +4627,15 @@
     </message>
     <message>
         <source>&amp;Ribs</source>
-        <translation>C&amp;ostillas</translation>
+        <translation>Co&amp;stillas</translation>
     </message>
     <message>
         <source>L&amp;ean, per cent</source>
         <translation>&amp;Magra, por ciento</translation>
     </message>
     <message>
-        <source>Cut &amp;from</source>
-        <translation>C&amp;ortar de</translation>
+        <source>Cut fro&amp;m</source>
+        <translation>Cortar &amp;de</translation>
     </message>
     <message>
         <source>&amp;Pieces to a package</source>
@@ -4567,7 +4678,7 @@
     </message>
     <message>
         <source>&amp;Leave it</source>
-        <translation>&amp;Dejarlo</translation>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
         <source>&amp;Part</source>
@@ -4685,7 +4796,7 @@
     </message>
     <message>
         <source>&amp;Leave it</source>
-        <translation>&amp;Dejarlo</translation>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
         <source>&amp;Establishment number</source>
@@ -4801,6 +4912,21 @@
     </message>
 </context>
 <context>
+    <name>Messages</name>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Dejarlo</translation>
+    </message>
+</context>
+<context>
     <name>MinutesDialog</name>
     <message>
         <source>Block minutes</source>
@@ -4815,8 +4941,8 @@
         <translation>&amp;Guardar</translation>
     </message>
     <message>
-        <source>Leave</source>
-        <translation>Dejarlo</translation>
+        <source>&amp;Leave it</source>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
         <source>&amp;Block minutes a day</source>
@@ -4854,12 +4980,12 @@
         <translation>El efectivo de más se devuelve como cambio.</translation>
     </message>
     <message>
-        <source>&amp;Keep it</source>
+        <source>&amp;Keep</source>
         <translation>&amp;Guardar</translation>
     </message>
     <message>
         <source>&amp;Leave it</source>
-        <translation>&amp;Dejarlo</translation>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
         <source>&amp;Paid by</source>
@@ -4992,8 +5118,8 @@
         <translation>&amp;Nombrar</translation>
     </message>
     <message>
-        <source>Leave</source>
-        <translation>Dejarlo</translation>
+        <source>&amp;Leave it</source>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
         <source>&amp;Owner</source>
@@ -5074,7 +5200,7 @@
     </message>
     <message>
         <source>&amp;Leave it</source>
-        <translation>&amp;Dejarlo</translation>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
         <source>&amp;Product</source>
@@ -5412,8 +5538,8 @@
         <translation>&amp;Guardar</translation>
     </message>
     <message>
-        <source>Leave</source>
-        <translation>Dejarlo</translation>
+        <source>&amp;Leave it</source>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
         <source>&amp;Note for the block</source>
@@ -5476,6 +5602,10 @@
     <message>
         <source>open</source>
         <translation>sin decidir</translation>
+    </message>
+    <message>
+        <source>to agree</source>
+        <translation>por acordar</translation>
     </message>
     <message>
         <source>tight</source>
@@ -5646,8 +5776,8 @@
         <translation>&amp;Guardar</translation>
     </message>
     <message>
-        <source>Leave</source>
-        <translation>Dejarlo</translation>
+        <source>&amp;Leave it</source>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
         <source>&amp;Is</source>
@@ -5872,8 +6002,8 @@
         <translation>&amp;Tomarlo</translation>
     </message>
     <message>
-        <source>Leave</source>
-        <translation>Dejarlo</translation>
+        <source>&amp;Leave it</source>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
         <source>&amp;Amount</source>
@@ -5955,7 +6085,7 @@
     </message>
     <message>
         <source>&amp;Leave it</source>
-        <translation>&amp;Dejarlo</translation>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
         <source>&amp;Name</source>
@@ -6105,7 +6235,7 @@
     </message>
     <message>
         <source>&amp;Leave it</source>
-        <translation>&amp;Dejarlo</translation>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
         <source>&amp;Order</source>
@@ -6129,7 +6259,7 @@
     </message>
     <message>
         <source>Its so&amp;urce</source>
-        <translation>Su &amp;origen</translation>
+        <translation>&amp;Su origen</translation>
     </message>
     <message>
         <source>Choose the order and its line.</source>
@@ -6245,12 +6375,12 @@
         <translation>Escriba cada precio y pulse Intro. Lo que queda vacío no se cobra.</translation>
     </message>
     <message>
-        <source>&amp;Keep card (Ctrl+Enter)</source>
-        <translation>&amp;Guardar tarifa (Ctrl+Intro)</translation>
+        <source>&amp;Keep (Ctrl+Enter)</source>
+        <translation>&amp;Guardar (Ctrl+Intro)</translation>
     </message>
     <message>
         <source>&amp;Leave it</source>
-        <translation>&amp;Dejarlo</translation>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
         <source>&amp;Name</source>
@@ -6265,7 +6395,7 @@
         <translation>&amp;Para</translation>
     </message>
     <message>
-        <source>&amp;Killed</source>
+        <source>K&amp;illed</source>
         <translation>&amp;Matanza</translation>
     </message>
     <message>
@@ -6282,7 +6412,7 @@
     </message>
     <message>
         <source>Only for customers of &amp;group</source>
-        <translation>Solo para clientes del &amp;grupo</translation>
+        <translation>&amp;Solo para clientes del grupo</translation>
     </message>
     <message>
         <source>Charges of the card</source>
@@ -6302,7 +6432,7 @@
     </message>
     <message>
         <source>&amp;Try it… (F7)</source>
-        <translation>&amp;Probarla… (F7)</translation>
+        <translation>Pro&amp;barla… (F7)</translation>
     </message>
     <message>
         <source>all animals</source>
@@ -6315,6 +6445,10 @@
     <message>
         <source>Keep it again if that is meant.</source>
         <translation>Guárdela otra vez si así debe ser.</translation>
+    </message>
+    <message>
+        <source>{charge}: these animals have none of its cuts; it is never billed.</source>
+        <translation>{charge}: estos animales no tienen ninguno de sus cortes; nunca se cobra.</translation>
     </message>
     <message>
         <source>{other} holds for the same animals from {day} too; the one kept last is used.</source>
@@ -6411,7 +6545,7 @@
     </message>
     <message>
         <source>&amp;Leave it</source>
-        <translation>&amp;Dejarlo</translation>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
         <source>&amp;Name</source>
@@ -6423,7 +6557,7 @@
     </message>
     <message>
         <source>Of which &amp;animals</source>
-        <translation>De qué a&amp;nimales</translation>
+        <translation>&amp;De qué animales</translation>
     </message>
     <message>
         <source>all animals</source>
@@ -6434,8 +6568,8 @@
         <translation>&amp;Ingredientes, uno por línea: 2 sal · 0.25 cura · suero en polvo (leche)</translation>
     </message>
     <message>
-        <source>&amp;Allergens</source>
-        <translation>Alér&amp;genos</translation>
+        <source>Allergen&amp;s</source>
+        <translation>A&amp;lérgenos</translation>
     </message>
     <message>
         <source>looked at: all are in parentheses</source>
@@ -6447,7 +6581,7 @@
     </message>
     <message>
         <source>&amp;Ready to eat</source>
-        <translation>&amp;Listo para comer</translation>
+        <translation>Listo &amp;para comer</translation>
     </message>
     <message>
         <source>neither cured nor smoked</source>
@@ -6471,7 +6605,7 @@
     </message>
     <message>
         <source>Nitrite in the cure mix, in &amp;percent</source>
-        <translation>Nitrito en la mezcla de cura, en &amp;por ciento</translation>
+        <translation>Nitrito &amp;en la mezcla de cura, en por ciento</translation>
     </message>
     <message>
         <source>as the packet says, 6.25</source>
@@ -6479,7 +6613,7 @@
     </message>
     <message>
         <source>Lan&amp;guage of the ingredients</source>
-        <translation>I&amp;dioma de los ingredientes</translation>
+        <translation>Idi&amp;oma de los ingredientes</translation>
     </message>
     <message>
         <source>Line {line} names no ingredient: {text}</source>
@@ -6592,12 +6726,12 @@
         <translation>&amp;Parar</translation>
     </message>
     <message>
-        <source>Leave</source>
-        <translation>Dejarlo</translation>
+        <source>&amp;Close</source>
+        <translation>&amp;Cerrar</translation>
     </message>
     <message>
         <source>&amp;First day</source>
-        <translation>&amp;Primer día</translation>
+        <translation>Primer &amp;día</translation>
     </message>
     <message>
         <source>&amp;Last day</source>
@@ -6736,7 +6870,7 @@
         <translation>&amp;Guardar</translation>
     </message>
     <message>
-        <source>Leave (Esc)</source>
+        <source>Leave it (Esc)</source>
         <translation>Dejarlo (Esc)</translation>
     </message>
     <message>
@@ -6785,7 +6919,7 @@
     </message>
     <message>
         <source>Len&amp;gth or thickness</source>
-        <translation>Lar&amp;go o grueso</translation>
+        <translation>Largo &amp;o grueso</translation>
     </message>
     <message>
         <source>&amp;Came out, pieces</source>
@@ -6821,7 +6955,7 @@
     </message>
     <message>
         <source>&amp;Part</source>
-        <translation>P&amp;arte</translation>
+        <translation>Pa&amp;rte</translation>
     </message>
     <message>
         <source>side {side}</source>
@@ -7126,7 +7260,7 @@
     </message>
     <message>
         <source>&amp;Leave it</source>
-        <translation>&amp;Dejarlo</translation>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
         <source>Cut sheet due, &amp;days</source>
@@ -7174,7 +7308,7 @@
     </message>
     <message>
         <source>Where nobody said &amp;when it went in</source>
-        <translation>Si nadie dijo &amp;cuándo entró</translation>
+        <translation>&amp;Si nadie dijo cuándo entró</translation>
     </message>
     <message>
         <source>counted from its label</source>
@@ -7216,8 +7350,8 @@
         <translation>&amp;Acreditar y cobrar de nuevo</translation>
     </message>
     <message>
-        <source>&amp;Leave them</source>
-        <translation>&amp;Dejarlas</translation>
+        <source>&amp;Leave it</source>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
         <source>Lines that differ</source>
@@ -7373,12 +7507,12 @@
         <translation>Los ajustes están en el manual de la báscula. Mire la línea de abajo: ponga una carga.</translation>
     </message>
     <message>
-        <source>&amp;Keep it</source>
+        <source>&amp;Keep</source>
         <translation>&amp;Guardar</translation>
     </message>
     <message>
-        <source>&amp;Leave</source>
-        <translation>&amp;Dejarlo</translation>
+        <source>&amp;Leave it</source>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
         <source>Which &amp;scale</source>
@@ -7430,7 +7564,7 @@
     </message>
     <message>
         <source>St&amp;op bits</source>
-        <translation>Bits de pa&amp;rada</translation>
+        <translation>&amp;Bits de parada</translation>
     </message>
     <message>
         <source>How it &amp;writes a line</source>
@@ -7441,7 +7575,7 @@
         <translation>el patrón propio de la planta</translation>
     </message>
     <message>
-        <source>O&amp;wn pattern</source>
+        <source>Own pa&amp;ttern</source>
         <translation>Patrón pr&amp;opio</translation>
     </message>
     <message>
@@ -7454,15 +7588,15 @@
     </message>
     <message>
         <source>Di&amp;vision</source>
-        <translation>Di&amp;visión</translation>
+        <translation>Divi&amp;sión</translation>
     </message>
     <message>
         <source>A &amp;hook weighs</source>
-        <translation>Un &amp;gancho pesa</translation>
+        <translation>Un g&amp;ancho pesa</translation>
     </message>
     <message>
         <source>A &amp;gambrel weighs</source>
-        <translation>Un &amp;balancín pesa</translation>
+        <translation>Un ba&amp;lancín pesa</translation>
     </message>
     <message>
         <source>On the line now</source>
@@ -7800,7 +7934,7 @@
     </message>
     <message>
         <source>&amp;Leave it</source>
-        <translation>&amp;Dejarlo</translation>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
         <source>&amp;Price</source>
@@ -8001,8 +8135,8 @@
         <translation>In&amp;forme al productor</translation>
     </message>
     <message>
-        <source>&amp;Leave</source>
-        <translation>&amp;Dejarlo</translation>
+        <source>&amp;Close</source>
+        <translation>C&amp;errar</translation>
     </message>
     <message>
         <source>Nothing is kept of that. Type the whole number.</source>
@@ -8080,7 +8214,7 @@
         <translation>&amp;Desde</translation>
     </message>
     <message>
-        <source>&amp;To</source>
+        <source>T&amp;o</source>
         <translation>&amp;Hasta</translation>
     </message>
     <message>
@@ -8151,8 +8285,8 @@
         <translation>&amp;Guardar</translation>
     </message>
     <message>
-        <source>Leave</source>
-        <translation>Dejarlo</translation>
+        <source>&amp;Leave it</source>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
         <source>&amp;Primal</source>
@@ -8333,12 +8467,12 @@
         <translation>&amp;Guardar</translation>
     </message>
     <message>
-        <source>Leave</source>
-        <translation>Dejarlo</translation>
+        <source>&amp;Leave it</source>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
         <source>&amp;Cooler hooks</source>
-        <translation>&amp;Ganchos de la cámara</translation>
+        <translation>Ganchos &amp;de la cámara</translation>
     </message>
     <message>
         <source>One date that isn&apos;t as its weekday; empty for none</source>
@@ -8381,7 +8515,7 @@
     </message>
     <message>
         <source>&amp;Leave it</source>
-        <translation>&amp;Dejarlo</translation>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
         <source>&amp;Finished weight</source>
@@ -8595,8 +8729,8 @@
         <translation>A&amp;notar como avisado</translation>
     </message>
     <message>
-        <source>Leave</source>
-        <translation>Dejarlo</translation>
+        <source>&amp;Close</source>
+        <translation>C&amp;errar</translation>
     </message>
     <message>
         <source>&amp;Day of the kill</source>
@@ -8620,7 +8754,7 @@
     </message>
     <message>
         <source>&amp;Note</source>
-        <translation>&amp;Nota</translation>
+        <translation>N&amp;ota</translation>
     </message>
     <message>
         <source>Shares of the day</source>
@@ -8957,7 +9091,7 @@
     </message>
     <message>
         <source>&amp;Leave it</source>
-        <translation>&amp;Dejarlo</translation>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
         <source>&amp;Temperature, °F</source>
@@ -8992,7 +9126,7 @@
     </message>
     <message>
         <source>&amp;Leave it</source>
-        <translation>&amp;Dejarlo</translation>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
         <source>&amp;Rail and hook</source>
@@ -9019,7 +9153,7 @@
     </message>
     <message>
         <source>&amp;Leave it</source>
-        <translation>&amp;Dejarlo</translation>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
         <source>R&amp;oom</source>
@@ -9066,7 +9200,7 @@
     </message>
     <message>
         <source>&amp;Leave it</source>
-        <translation>&amp;Dejarlo</translation>
+        <translation>De&amp;jarlo</translation>
     </message>
     <message>
         <source>&amp;Owner</source>
