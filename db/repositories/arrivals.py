@@ -8,7 +8,6 @@ from dataclasses import asdict
 from typing import Any, cast
 
 from sqlalchemy import Connection, Select, bindparam, func, select
-from sqlalchemy import Row as Told
 
 from db.desk import Desk
 from db.tables.people import Persons, Stations
@@ -60,6 +59,30 @@ def dressings_of(connection: Connection, animal_ids: Collection[int]) -> Mapping
     return found
 
 
+def _told(table: type[Row]) -> Select[*tuple[Any, ...]]:
+    """What was said of an animal in that table, and by whom."""
+    columns: Any = table
+    return (
+        select(
+            *table.__table__.columns,
+            Persons.name.label("person"),
+            Stations.name.label("station"),
+        )
+        .join(Persons, Persons.id == columns.person_id)
+        .join(Stations, Stations.id == columns.station_id)
+        .where(columns.animal_id == bindparam("animal"))
+    )
+
+
+def _last(table: type[Row]) -> Select[*tuple[Any, ...]]:
+    columns: Any = table
+    return _told(table).order_by(columns.id.desc()).limit(1)
+
+
+_HOLDS = _told(Holds).order_by(Holds.id)
+_ARRIVED, _DEER = _last(Arrivals), _last(DeerIntakes)
+
+
 class ArrivalBook:
     """`work.arrivals`."""
 
@@ -73,7 +96,7 @@ class ArrivalBook:
 
     def of(self, animal_id: int) -> Arrival | None:
         """The last facts of an animal; None where nothing was ever said."""
-        row = self._last(Arrivals, animal_id)
+        row = self._desk.connection.execute(_ARRIVED, {"animal": animal_id}).one_or_none()
         if row is None:
             return None
         return Arrival(
@@ -100,7 +123,7 @@ class ArrivalBook:
 
     def deer(self, animal_id: int) -> DeerIntake | None:
         """The last intake of a deer."""
-        row = self._last(DeerIntakes, animal_id)
+        row = self._desk.connection.execute(_DEER, {"animal": animal_id}).one_or_none()
         if row is None:
             return None
         return DeerIntake(
@@ -140,9 +163,7 @@ class ArrivalBook:
 
     def holds(self, animal_id: int) -> tuple[Hold, ...]:
         """Every hold of an animal and every end of one, first to last."""
-        rows = self._desk.connection.execute(
-            self._told(Holds).where(Holds.animal_id == animal_id).order_by(Holds.id)
-        )
+        rows = self._desk.connection.execute(_HOLDS, {"animal": animal_id})
         return tuple(
             Hold(cast("HoldKind", row.kind), row.held, row.reason, row.at, row.person, row.station)
             for row in rows
@@ -171,6 +192,8 @@ class ArrivalBook:
 
     def findings(self, loss_ids: Collection[int]) -> Mapping[int, LossHow]:
         """Who took each of those losses, where it was said."""
+        if not loss_ids:
+            return {}
         rows = self._desk.connection.execute(
             select(LossFindings.loss_id, LossFindings.how).where(LossFindings.loss_id.in_(loss_ids))
         )
@@ -179,27 +202,6 @@ class ArrivalBook:
     def _keep(self, table: type[Row], animal_id: int, values: Mapping[str, object]) -> None:
         self._desk.insert(
             table, {"animal_id": animal_id, **values, "at": self._desk.now, **self._desk.stamp}
-        )
-
-    def _last(self, table: type[Row], animal_id: int) -> Told[*tuple[Any, ...]] | None:
-        columns: Any = table
-        return self._desk.connection.execute(
-            self._told(table)
-            .where(columns.animal_id == animal_id)
-            .order_by(columns.id.desc())
-            .limit(1)
-        ).one_or_none()
-
-    def _told(self, table: type[Row]) -> Select[*tuple[Any, ...]]:
-        columns: Any = table
-        return (
-            select(
-                *table.__table__.columns,
-                Persons.name.label("person"),
-                Stations.name.label("station"),
-            )
-            .join(Persons, Persons.id == columns.person_id)
-            .join(Stations, Stations.id == columns.station_id)
         )
 
     def _there(self, found: Arrival | None) -> Arrival:

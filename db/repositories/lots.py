@@ -53,6 +53,16 @@ _LOT = (
     .where(Lots.id == bindparam("lot"))
 )
 
+_OWN, _JOINED = aliased(Customers), aliased(Customers)
+_NAMED = (  # read at every step down the rail's list
+    select(Lots.number, func.coalesce(_JOINED.name, _OWN.name, ""))
+    .outerjoin(Shares, Shares.lot_id == Lots.id)
+    .outerjoin(_OWN, _OWN.id == Shares.customer_id)
+    .outerjoin(_JOINED, _JOINED.id == _OWN.joined_into)
+    .where(Lots.id == bindparam("lot"))
+    .order_by(Shares.number)
+)
+
 
 class LotBook:
     """`work.lots`."""
@@ -118,15 +128,7 @@ class LotBook:
 
     def named(self, lot_id: int) -> tuple[int, tuple[str, ...]]:
         """Its number and the names of its owners today, by share; those to be named left out."""
-        own, joined = aliased(Customers), aliased(Customers)
-        rows = self._desk.connection.execute(
-            select(Lots.number, func.coalesce(joined.name, own.name, ""))
-            .outerjoin(Shares, Shares.lot_id == Lots.id)
-            .outerjoin(own, own.id == Shares.customer_id)
-            .outerjoin(joined, joined.id == own.joined_into)
-            .where(Lots.id == lot_id)
-            .order_by(Shares.number)
-        ).all()
+        rows = self._desk.connection.execute(_NAMED, {"lot": lot_id}).all()
         return rows[0][0], tuple(name for _, name in rows if name)
 
     def get(self, lot_id: int) -> Lot | None:

@@ -2,7 +2,7 @@
 
 from typing import TYPE_CHECKING, Any, cast
 
-from sqlalchemy import Row, select, true
+from sqlalchemy import Row, bindparam, select, true
 
 from db.desk import Desk
 from db.tables.rail import Scales
@@ -13,6 +13,12 @@ from shared.shop.scales import Parity, Scale, own_from, own_text, pattern_of_sca
 if TYPE_CHECKING:
     from shared.units import WeightUnit
 
+_OF_STATION = (
+    select(*Scales.__table__.columns)
+    .where(Scales.at_station == bindparam("station"), Scales.used == true())
+    .order_by(Scales.id)
+)
+
 
 class ScaleBook:
     """`work.scales`."""
@@ -22,11 +28,7 @@ class ScaleBook:
 
     def of_station(self, station_id: int) -> tuple[Scale, ...]:
         """The scales in use at a station, in the order they were set up."""
-        rows = self._desk.connection.execute(
-            select(*Scales.__table__.columns)
-            .where(Scales.at_station == station_id, Scales.used == true())
-            .order_by(Scales.id)
-        )
+        rows = self._desk.connection.execute(_OF_STATION, {"station": station_id})
         return tuple(_scale(row) for row in rows)
 
     def get(self, scale_id: int) -> Scale | None:

@@ -1,6 +1,7 @@
 """What every entry field is: a label above, what is typed, and the complaint below in words."""
 
 import re
+from functools import cached_property
 from typing import Generic, TypeVar
 
 from PySide6.QtCore import QEvent, Qt, Signal
@@ -32,11 +33,17 @@ class Field(QWidget, Generic[T]):
         self.editor: QWidget = self
         self._rule = ""
         self.label = Words("small", "quiet", self)
-        self.complaint = Words("small", "complaint", self).wrapped()
-        self.complaint.hide()
         self._column = column(self, gap=STEP)
         self._column.addWidget(self.label)
         self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Maximum)
+
+    @cached_property
+    def complaint(self) -> Words:
+        """The words below the editor, made with the first complaint: most fields never have one."""
+        made = Words("small", "complaint", self).wrapped()
+        made.hide()
+        self._column.addWidget(made)
+        return made
 
     def set_label(self, words: str) -> None:
         """The field's name; & before a letter makes Alt and that letter lead here."""
@@ -87,7 +94,7 @@ class Field(QWidget, Generic[T]):
 
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)
-        if event.type() is QEvent.Type.LanguageChange and self.complaint.text():
+        if event.type() is QEvent.Type.LanguageChange and self._complains():
             self._rule = ""
             self.show_problem()
 
@@ -96,17 +103,19 @@ class Field(QWidget, Generic[T]):
         return ""
 
     def _place(self, editor: QWidget) -> None:
-        """Put the editor between label and complaint."""
+        """Put the editor below its label."""
         self.editor = editor
         self.setFocusProxy(editor)
         self.label.setBuddy(editor)
         self._column.addWidget(editor)
-        self._column.addWidget(self.complaint)
+
+    def _complains(self) -> bool:
+        return "complaint" in self.__dict__ and bool(self.complaint.text())
 
     def _changed(self) -> None:
         """The person typed: a rule's complaint is over, a shown one goes once it is mended."""
         self._rule = ""
-        if self.complaint.text():
+        if self._complains():
             self._show(self.problem())
         self.changed.emit()
 
@@ -117,6 +126,8 @@ class Field(QWidget, Generic[T]):
             self.committed.emit()
 
     def _show(self, sentence: str) -> str:
+        if not sentence and "complaint" not in self.__dict__:
+            return sentence
         shown = _TOGETHER.sub("\u00a0", sentence)
         if shown == self.complaint.text() and bool(shown) != self.complaint.isHidden():
             return sentence
@@ -124,7 +135,7 @@ class Field(QWidget, Generic[T]):
         self.complaint.setVisible(bool(sentence))
         self.editor.setAccessibleDescription(sentence)
         mark = "true" if sentence else "false"
-        if self.editor.property("complaint") != mark:
+        if (self.editor.property("complaint") or "false") != mark:
             self.editor.setProperty("complaint", mark)
             self.editor.style().unpolish(self.editor)
             self.editor.style().polish(self.editor)

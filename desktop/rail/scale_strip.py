@@ -1,5 +1,6 @@
 """The strip below the weights: which scale, what is taken off, and what the scale says now."""
 
+from functools import cached_property
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
@@ -37,25 +38,38 @@ class ScaleStrip(QWidget):
         self.scales: tuple[Scale, ...] = ()
         self.use = ScaleUse(self)
         self._far = False
-        self.which: ChoiceField[int] = ChoiceField(self)
-        self.tare: ChoiceField[str] = ChoiceField(self)
         self.says = Words("body", "quiet", self).wrapped()
         self.says.setAlignment(Qt.AlignmentFlag.AlignRight)
         down = column(self, gap=TOGETHER)
-        across = row(gap=GROUP)
-        across.addWidget(self.which, 1)
-        across.addWidget(self.tare, 1)
-        down.addLayout(across)
+        self._across = row(gap=GROUP)
+        down.addLayout(self._across)
         down.addWidget(self.says)
-        self.which.changed.connect(self._choose)
         self.use.said.connect(self.says.setText)
         self.use.steady.connect(lambda _weight: self.steady.emit())
         self.destroyed.connect(self.use.close)
 
+    @cached_property
+    def which(self) -> ChoiceField[int]:
+        """The scale in use; made once there is one: most stations have none."""
+        made: ChoiceField[int] = ChoiceField(self)
+        made.set_label(self.tr("Scal&e"))
+        made.changed.connect(self._choose)
+        self._across.insertWidget(0, made, 1)
+        return made
+
+    @cached_property
+    def tare(self) -> ChoiceField[str]:
+        """What is taken off."""
+        made: ChoiceField[str] = ChoiceField(self)
+        made.set_label(self.tr("Ta&ke off"))
+        self._across.addWidget(made, 1)
+        return made
+
     def retranslate(self) -> None:
         """Every word again."""
-        self.which.set_label(self.tr("Scal&e"))
-        self.tare.set_label(self.tr("Ta&ke off"))
+        if self._made():
+            self.which.set_label(self.tr("Scal&e"))
+            self.tare.set_label(self.tr("Ta&ke off"))
         self._offer()
 
     def read(self) -> None:
@@ -75,13 +89,18 @@ class ScaleStrip(QWidget):
         """Only what the scale says, in large letters."""
         self._far = on
         self.says.setProperty("far", "true" if on else "false")
-        self.which.setVisible(not on)
+        if self._made():
+            self.which.setVisible(not on)
         self._offer()
 
     def let_go(self) -> None:
         """Give the line up, so that its settings can be tried; `read` takes it again."""
         self.use.use(None)
         self.scales = ()
+
+    def stops(self) -> tuple[QWidget, ...]:
+        """What Tab comes by, in order."""
+        return (self.which.box, self.tare.box) if self._made() else ()
 
     def tare_of(self, kind: str) -> "Weight | None":
         """What is taken off a weight of that kind; nothing off a live one."""
@@ -102,8 +121,13 @@ class ScaleStrip(QWidget):
         self.use.close()
         super().closeEvent(event)
 
+    def _made(self) -> bool:
+        return "which" in self.__dict__
+
     def _offer(self, *, fresh: bool = False) -> None:
         self.setVisible(bool(self.scales))
+        if not self.scales and not self._made():
+            return
         none = (BY_HAND, self.tr("none, by hand"))
         self.which.set_choices([none, *((one.id, one.name) for one in self.scales)])
         scale = self.use.scale
@@ -130,7 +154,7 @@ class ScaleStrip(QWidget):
         self._use()
 
     def _use(self) -> None:
-        which = self.which.value()
+        which = self.which.value() if self._made() else None
         if which is None:
             return
         scale = next((one for one in self.scales if one.id == which), None)

@@ -1,5 +1,6 @@
 """The weights of one animal, typed or from the scale, one after another: Enter, the next."""
 
+from itertools import pairwise
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
@@ -164,6 +165,14 @@ class Weights(QWidget):
             self._grid.addWidget(one, spot // abreast, spot % abreast, top)
         self._grid.setColumnStretch(0, 1)
         self._grid.setColumnStretch(1, abreast - 1)
+        self._order_tabs()
+
+    def _order_tabs(self) -> None:
+        """Fields made late would come last under Tab, behind every button of the panel."""
+        made = [self.fields[place].line for place in EVERY if place in self.fields]
+        order = [self.way.box, *made, *self.strip.stops()]
+        for before, after in pairwise(order):
+            self.setTabOrder(before, after)
 
     def _show_dressing(self) -> None:
         seen = self.seen

@@ -29,6 +29,7 @@ class Column(Generic[Row]):
     row; `sort` what it is sorted by, else the text. `mark` gives a state's pattern; PLAIN keeps
     its room so that words stand in a line, None doesn't. `width` is
     in pixels at factor 100; `stretch` takes what is left. `tip` is said of a cell on hovering.
+    `places` are the most a figure has behind its point, where that is known.
     """
 
     key: str
@@ -40,6 +41,7 @@ class Column(Generic[Row]):
     width: int = 120
     stretch: bool = False
     tip: Callable[[Row], str] | None = None
+    places: int | None = None
 
 
 def figure(text: str) -> Figure:

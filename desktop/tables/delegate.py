@@ -1,25 +1,31 @@
 """How a cell is painted: the chosen row by its edge, figures on the decimal, states marked."""
 
+from typing import Any
+
 from PySide6.QtCore import QModelIndex, QObject, QPersistentModelIndex, QRect, QRectF, QSize, Qt
 from PySide6.QtGui import QFont, QFontMetrics, QPainter
-from PySide6.QtWidgets import QAbstractItemView, QStyle, QStyledItemDelegate, QStyleOptionViewItem
+from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
 from desktop.look.patterns import Mark, paint_mark
 from desktop.look.space import TOGETHER
 from desktop.look.theme import Theme, theme_of
 from desktop.tables.columns import Figure
-from desktop.tables.rows import CELL
+from desktop.tables.rows import RowsModel
 
 SQUARE = 12
 EDGE_WIDTH = 3
+_MIDDLE = Qt.AlignmentFlag.AlignVCenter
+_LEFT, _RIGHT = _MIDDLE | Qt.AlignmentFlag.AlignLeft, _MIDDLE | Qt.AlignmentFlag.AlignRight
+_CHOSEN, _HOVERED = QStyle.StateFlag.State_Selected.value, QStyle.StateFlag.State_MouseOver.value
 _Index = QModelIndex | QPersistentModelIndex
 
 
 class CellDelegate(QStyledItemDelegate):
     """Paints ready cells; nothing in it knows what they mean."""
 
-    def __init__(self, parent: QObject, row_height: int) -> None:
+    def __init__(self, parent: QObject, rows: RowsModel[Any], row_height: int) -> None:
         super().__init__(parent)
+        self._rows = rows  # asked itself: through Qt a cell takes three times as long
         self._row_height = row_height
 
     def sizeHint(self, option: QStyleOptionViewItem, index: _Index) -> QSize:
@@ -33,7 +39,7 @@ class CellDelegate(QStyledItemDelegate):
         font: QFont = option.font  # pyright: ignore[reportAttributeAccessIssue]
         painter.setFont(font)
         inner = rect.adjusted(TOGETHER, 0, -TOGETHER, 0)
-        cell, mark, tail, aligned = index.data(CELL)
+        cell, mark, tail, aligned = self._rows.painted(index.row(), index.column())
         if isinstance(cell, Figure):
             paint_figure(painter, inner, cell, tail, theme)
         else:
@@ -60,14 +66,13 @@ class CellDelegate(QStyledItemDelegate):
         index: _Index,
         theme: Theme,
     ) -> None:
-        state: QStyle.StateFlag = option.state  # pyright: ignore[reportAttributeAccessIssue]
-        view = self.parent()
-        if state & QStyle.StateFlag.State_Selected:
+        state: int = option.state.value  # pyright: ignore[reportAttributeAccessIssue]
+        if state & _CHOSEN:
             painter.fillRect(rect, theme.color("tint"))
             if index.column() == 0:
                 edge = QRect(rect.left(), rect.top(), EDGE_WIDTH, rect.height())
                 painter.fillRect(edge, theme.color("stamp"))
-        elif state & QStyle.StateFlag.State_MouseOver and isinstance(view, QAbstractItemView):
+        elif state & _HOVERED:
             painter.fillRect(rect, theme.color("hover"))
         painter.setPen(theme.color("line"))
         painter.drawLine(rect.bottomLeft(), rect.bottomRight())
@@ -76,19 +81,18 @@ class CellDelegate(QStyledItemDelegate):
 def paint_figure(painter: QPainter, rect: QRect, figure: Figure, tail: str, theme: Theme) -> None:
     """A number with its point at one place in the column, and its unit in steel behind it."""
     metrics = QFontMetrics(painter.font())
-    middle = Qt.AlignmentFlag.AlignVCenter
     right = rect.right()
     if figure.unit:
         room = metrics.horizontalAdvance(figure.unit)
         painter.setPen(theme.color("steel"))
         unit = QRect(right - room + 1, rect.top(), room + 1, rect.height())
-        painter.drawText(unit, middle | Qt.AlignmentFlag.AlignLeft, figure.unit)
+        painter.drawText(unit, _LEFT, figure.unit)
         right -= room + metrics.horizontalAdvance(" ")
     whole, point, part = figure.number.partition(".")
     right -= metrics.horizontalAdvance(tail)
     painter.setPen(theme.color("ink"))
     before = QRect(rect.left(), rect.top(), max(right - rect.left() + 1, 0), rect.height())
-    painter.drawText(before, middle | Qt.AlignmentFlag.AlignRight, whole)
+    painter.drawText(before, _RIGHT, whole)
     if point:
         after = QRect(right + 1, rect.top(), metrics.horizontalAdvance(tail) + 1, rect.height())
-        painter.drawText(after, middle | Qt.AlignmentFlag.AlignLeft, point + part)
+        painter.drawText(after, _LEFT, point + part)

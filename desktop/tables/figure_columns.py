@@ -19,7 +19,7 @@ def count_column(
         found = count(row)
         return Figure("" if found is None else f"{found:,}")
 
-    return Column(key, title, show, kind="figure", sort=count, width=width)
+    return Column(key, title, show, kind="figure", sort=count, width=width, places=0)
 
 
 def money_column(
@@ -31,7 +31,7 @@ def money_column(
         found = cents(row)
         return Figure("" if found is None else money_text(found))
 
-    return Column(key, title, show, kind="figure", sort=cents, width=width)
+    return Column(key, title, show, kind="figure", sort=cents, width=width, places=2)
 
 
 def pounds_column(
@@ -47,4 +47,4 @@ def pounds_column(
         found = nanograms(row)
         return "" if found is None else figure(pounds_text(found, places))
 
-    return Column(key, title, show, kind="figure", sort=nanograms, width=width)
+    return Column(key, title, show, kind="figure", sort=nanograms, width=width, places=places)

@@ -5,13 +5,13 @@ from typing import Generic
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 
+from desktop.look.patterns import Mark
 from desktop.tables.columns import Column, Figure, Row
 
 FIGURE = Qt.ItemDataRole.UserRole + 1
 MARK = Qt.ItemDataRole.UserRole + 2
 ROW = Qt.ItemDataRole.UserRole + 3
 TAIL = Qt.ItemDataRole.UserRole + 4
-CELL = Qt.ItemDataRole.UserRole + 5
 
 _Index = QModelIndex | QPersistentModelIndex
 _LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
@@ -75,10 +75,6 @@ class RowsModel(QAbstractTableModel, Generic[Row]):
             return _RIGHT if column.kind == "figure" else _LEFT
         if role == FIGURE:
             return cell if isinstance(cell, Figure) else None
-        if role == CELL:  # all that is painted, in one question
-            mark = column.mark(self._rows[index.row()]) if column.mark else None
-            tail = self._tail(index.column()) if isinstance(cell, Figure) else ""
-            return cell, mark, tail, _RIGHT if column.kind == "figure" else _LEFT
         if role == TAIL:
             return self._tail(index.column())
         row = self._rows[index.row()]
@@ -89,6 +85,13 @@ class RowsModel(QAbstractTableModel, Generic[Row]):
         if role == Qt.ItemDataRole.ToolTipRole and column.tip:
             return column.tip(row)
         return None
+
+    def painted(self, row: int, at: int) -> tuple[str | Figure, Mark | None, str, Qt.AlignmentFlag]:
+        """All that is painted of a cell: text, state's pattern, longest decimals, side."""
+        cell, column = self._cells_of(row)[at], self.columns[at]
+        mark = column.mark(self._rows[row]) if column.mark else None
+        tail = self._tail(at) if isinstance(cell, Figure) else ""
+        return cell, mark, tail, _RIGHT if column.kind == "figure" else _LEFT
 
     def headerData(
         self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
@@ -138,9 +141,15 @@ class RowsModel(QAbstractTableModel, Generic[Row]):
     def _tail(self, column: int) -> str:
         """The longest decimal part in a column, which every figure leaves room for."""
         if column not in self._tails:
-            show = self.columns[column].show
-            cells = (show(row) for row in self._rows)
-            tails = (it.number.partition(".")[2] for it in cells if isinstance(it, Figure))
-            longest = max(tails, key=len, default="")
-            self._tails[column] = f".{longest}" if longest else ""
+            self._tails[column] = self._longest_tail(self.columns[column])
         return self._tails[column]
+
+    def _longest_tail(self, column: Column[Row]) -> str:
+        longest = ""
+        for row in self._rows:
+            cell = column.show(row)
+            if isinstance(cell, Figure):
+                longest = max(longest, cell.number.partition(".")[2], key=len)
+                if column.places is not None and len(longest) >= column.places:
+                    break  # no figure of it has more
+        return f".{longest}" if longest else ""

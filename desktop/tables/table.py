@@ -49,7 +49,7 @@ class Table(QTableView, Generic[Row]):
         self.setMouseTracking(True)
         self.setCornerButtonEnabled(False)
         self.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
-        self.setItemDelegate(CellDelegate(self, height))
+        self.setItemDelegate(CellDelegate(self, rows, height))
         self._set_headings(sortable=sortable)
         self.doubleClicked.connect(self._pick)
         self.selectionModel().currentRowChanged.connect(self._current_changed)

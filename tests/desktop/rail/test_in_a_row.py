@@ -11,6 +11,7 @@ from pytestqt.qtbot import QtBot
 
 from desktop.bench import Bench
 from desktop.rail.place import RailPlace
+from desktop.rail.seen import LIVE, SIDES
 from shared.shop.animals import Weighing
 from shared.shop.scales import Scale
 from shared.units import Weight
@@ -208,3 +209,18 @@ def test_a_tag_that_isnt_here_is_said_at_the_tag(qtbot: QtBot, bench: Bench) -> 
     QTest.keyClick(place, Qt.Key.Key_F7)
     say("999")
     assert place.in_a_row.tag.complaint.text() == "No animal here has tag 999."
+
+
+@pytest.mark.usefixtures("hogs")
+def test_tab_comes_by_the_weights_and_the_scale_before_the_buttons(
+    qtbot: QtBot, bench: Bench, scale: PlayedScale
+) -> None:
+    place = shown(qtbot, bench)
+    weights = place.panel.weights
+    weights.way.box.setFocus()
+    strip = weights.strip.stops()
+    live, first, second = (weights.fields[one].line for one in (LIVE, *SIDES))
+    for expected in (live, first, second, *strip):
+        QTest.keyClick(focused(), Qt.Key.Key_Tab)
+        assert expected in (focused(), focused().parentWidget()), expected.accessibleName()
+    assert strip[0].accessibleName() == "Scale"
