@@ -5,6 +5,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtWidgets import QListWidget, QWidget
 
 from desktop.fields import FormDialog
+from desktop.panels.heading import Words
 from printing.words.choice_words import choice_text
 from printing.words.place_words import capital
 
@@ -12,6 +13,8 @@ if TYPE_CHECKING:
     from desktop.bench import Bench
     from desktop.counter.order_desk import OrderDesk
     from printing.order_form_reading import FilledForm, NotUnderstood
+
+MOST_SAID = 2
 
 
 class FilledFormDialog(FormDialog):
@@ -27,30 +30,44 @@ class FilledFormDialog(FormDialog):
         super().__init__(parent, columns=2)
         self.setMinimumWidth(720)
         self._bench, self._desk, self.form = bench, desk, form
+        self.asked, self.unread = Words("small", "quiet", self), Words("small", "quiet", self)
+        self.note = Words("body", parent=self).wrapped()
         self.lines = QListWidget(self)
         self.missed = QListWidget(self)
-        for table in (self.lines, self.missed):
+        understood = bool(form.choices or form.usual)
+        for heading, table, wanted in (
+            (self.asked, self.lines, understood),
+            (self.unread, self.missed, bool(form.not_understood)),
+        ):
             table.setWordWrap(True)
-            self.add_below(table)
+            for one in (heading, table):
+                self.add_below(one)
+                one.setVisible(wanted)
         self.lines.setMinimumHeight(220)
-        self.missed.setVisible(bool(form.not_understood))
-        self.main.setEnabled(bool(form.choices or form.usual))
+        self.add_below(self.note)
+        self.note.setVisible(bool(form.note))
+        self.main.setEnabled(understood or bool(form.note))
         self.retranslate()
-        (self.lines if form.choices or form.usual else self.missed).setFocus()
+        if understood or form.not_understood:
+            (self.lines if understood else self.missed).setFocus()
 
     def retranslate(self) -> None:
         form, words = self.form, self._bench.words
         self.set_words(
             words.say("forms.read_heading"),
-            self.tr("{lines} lines were understood, {missed} were not.").format(
-                lines=len(form.choices) + len(form.usual), missed=len(form.not_understood)
-            )
-            + (f"\n{form.note}" if form.note else ""),
+            self._lead(),
             self.tr("&Put on the order"),
-            self.tr("Leave"),
+            self.tr("&Leave it"),
         )
-        self.lines.setAccessibleName(self.tr("What the form asks for"))
-        self.missed.setAccessibleName(self.tr("What was not understood"))
+        self.asked.setText(self.tr("What the form asks for"))
+        self.unread.setText(self.tr("What was not understood: ask the owner"))
+        self.lines.setAccessibleName(self.asked.text())
+        self.missed.setAccessibleName(self.unread.text())
+        self.note.setText(
+            self.tr("The owner's note, which goes to the order's note (F12): {note}").format(
+                note=form.note
+            )
+        )
         species = self._desk.catalogue.species
         self.lines.clear()
         self.lines.addItems(
@@ -62,6 +79,26 @@ class FilledFormDialog(FormDialog):
         )
         self.missed.clear()
         self.missed.addItems([self._missed(one) for one in form.not_understood])
+
+    def not_taken(self) -> str:
+        """What of the form isn't on the order and is still to be asked; "" where all is."""
+        missed = [one for one in self.form.not_understood if one.what != "usual"]
+        if not missed:
+            return ""
+        said = " ".join(self._missed(one) for one in missed[:MOST_SAID])
+        if len(missed) > MOST_SAID:
+            more = self.tr("Of the form {count} more weren't understood.")
+            said += " " + more.format(count=len(missed) - MOST_SAID)
+        return said
+
+    def _lead(self) -> str:
+        form = self.form
+        understood, missed = len(form.choices) + len(form.usual), len(form.not_understood)
+        if not understood and not missed:
+            return self.tr("Nothing is ticked or written on it. Was it saved after it was filled?")
+        return self.tr("Understood: {lines}. Not understood: {missed}.").format(
+            lines=understood, missed=missed
+        )
 
     def _missed(self, one: "NotUnderstood") -> str:
         words, species = self._bench.words, self._desk.catalogue.species

@@ -13,7 +13,7 @@ if TYPE_CHECKING:
     from shared.carcass.catalogue import Catalogue
     from shared.cutting.answer import Answer, Conflict
 
-How = Literal["same", "changed", "conflict", "nothing_left", "unknown_cut"]
+How = Literal["same", "changed", "there", "conflict", "nothing_left", "unknown_cut"]
 _OWN_WAYS_OUT = ("less", "rest", "other_side", "thicker", "less_lean", "each_side")
 
 
@@ -21,7 +21,8 @@ _OWN_WAYS_OUT = ("less", "rest", "other_side", "thicker", "less_lean", "each_sid
 class Again:
     """One line of the earlier order, and what becomes of it here.
 
-    `now` is None where it can't be had: `conflict` says why, in the words of `question`.
+    `now` is None where nothing is added: "there" is asked for already, the others can't be had;
+    `conflict` says why, in the words of `question`.
     """
 
     before: Choice
@@ -43,6 +44,9 @@ def planned_again(
     answer = planner.answer(question)
     found: list[Again] = []
     for before in earlier:
+        if _is_there(before, question, share):
+            found.append(Again(before, None, "there"))
+            continue
         one, question, answer = _again(before, question, answer, planner, catalogue, share)
         found.append(one)
     return tuple(found)
@@ -86,3 +90,15 @@ def _again(
             if len(result.conflicts) <= len(answer.conflicts):
                 return Again(before, edit.choice, "changed"), changed, result
     return Again(before, None, "conflict", conflict, tried), question, answer
+
+
+def _is_there(before: Choice, question: Question, share: int) -> bool:
+    """Whether the order asks for all or the rest of it already, in the same words."""
+    if before.amount.kind not in ("all", "rest"):
+        return False
+    mine = (one for one in question.choices if one.share == share)
+    return any(_plain(one) == _plain(before) for one in mine)
+
+
+def _plain(choice: Choice) -> Choice:
+    return replace(choice, line=0, share=0, pinned=(), made=False)

@@ -72,8 +72,8 @@ class LastTimeDialog(FormDialog):
         self.set_words(
             self.tr("As last time"),
             self.tr("What is asked already stays; the earlier lines are planned beside it."),
-            self.tr("&Put them on the order"),
-            self.tr("Leave"),
+            self.tr("&Put on the order"),
+            self.tr("&Leave it"),
         )
         self.earlier.set_name(self.tr("Earlier orders"))
         self.again.set_name(self.tr("What becomes of each line here"))
@@ -84,6 +84,8 @@ class LastTimeDialog(FormDialog):
             self._hurry = True
             return self.lead.text()
         if not any(one.now for one in self.lines):
+            if any(one.how == "there" for one in self.lines):
+                return self.tr("Nothing more of that order can be had here.")
             return self.tr("Nothing of that order can be had here.")
         return ""
 
@@ -167,6 +169,8 @@ def earlier_orders(bench: "Bench", desk: "OrderDesk") -> "list[Earlier]":
 
 def again_mark(one: Again) -> Mark:
     """Plain where it stays, hatched where it changes, crossed where it can't be had."""
+    if one.how == "there":
+        return Mark.SETTLED
     if one.now is None:
         return Mark.CONTESTED
     return Mark.SETTLED if one.how == "same" else Mark.TIGHT
@@ -175,6 +179,8 @@ def again_mark(one: Again) -> Mark:
 def again_words(one: Again, desk: "OrderDesk", bench: "Bench") -> str:
     """What becomes of a line: "as it was", the line as it is now, or why it is left out."""
     translate = QCoreApplication.translate
+    if one.how == "there":
+        return translate("LastTime", "is on the order already")
     if one.now is not None:
         if one.how == "same":
             return translate("LastTime", "as it was")

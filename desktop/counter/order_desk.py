@@ -142,7 +142,9 @@ class OrderDesk:
             for line, (one, _) in zip(new, wanted, strict=True):
                 if one.how != "same":
                     self.last_time[line] = one.before
-            self.left_out[self.order.id] = tuple(one for one in lines if one.now is None)
+            self.left_out[self.order.id] = tuple(
+                one for one in lines if one.now is None and one.how != "there"
+            )
         return found
 
     def undo(self) -> Problem | None:
@@ -207,6 +209,13 @@ class OrderDesk:
             self._stroke(order.id, NoteStroke(note, due, order.note, order.due))
             self.load()
         return found
+
+    def add_note(self, said: str) -> Problem | None:
+        """Write what the owner says below the note that is there; nothing where it says so."""
+        note = self.order.note
+        if not said or said in note:
+            return None
+        return self.save_note(f"{note}\n{said}" if note else said, self.order.due)
 
     def _put_note(self, order: Order, note: str, due: "date | None") -> Problem | None:
         with self._bench.store.work(self._bench.person, self._bench.station) as work:

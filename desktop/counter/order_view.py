@@ -187,7 +187,11 @@ class OrderView(QWidget):
             found = self.desk.add(dialog.form.choices)
             if found is None and dialog.form.usual:
                 self.desk.fill_usual(dialog.form.usual)
+            if found is None:
+                found = self.desk.add_note(dialog.form.note)
             self._done(found)
+            if found is None:
+                self.refuse(dialog.not_taken())
 
     def remove(self, line: int) -> None:
         """Take a line off."""

@@ -74,6 +74,42 @@ def test_a_filled_form_is_shown_then_planned_and_one_undo_takes_its_lines_back(
     assert desk_of(place).order.choices == ()
 
 
+def test_the_owner_s_note_goes_to_the_order_and_what_was_not_understood_stays_said(
+    qtbot: QtBot, bench: Bench, messages: RecordedMessages, tmp_path: Path
+) -> None:
+    place = counter(qtbot, bench)
+    fields = {"cut.ham_steak.amount": "some", "form.note": "Call after five", "usual.ham": "/Yes"}
+    messages.answers = [form(bench, tmp_path / "f.pdf", desk_of(place).order.number, fields)]
+    place.order.table.setFocus()
+    pressed(Qt.Key.Key_O, CTRL | SHIFT)
+    dialog = place.dialog
+    assert isinstance(dialog, FilledFormDialog)
+    assert "Call after five" in dialog.note.text()
+    dialog.try_it()
+    assert desk_of(place).order.note == "Call after five"
+    assert place.order.refusal.text().startswith('Ham steaks, how much: "some"')
+    place.order.undo()
+    assert desk_of(place).order.note == ""
+    assert desk_of(place).add_note("Call after five") is None
+    assert desk_of(place).add_note("No MSG") is None
+    assert desk_of(place).add_note("No MSG") is None
+    assert desk_of(place).order.note == "Call after five\nNo MSG"
+
+
+def test_an_empty_form_says_so_and_gives_nothing(
+    qtbot: QtBot, bench: Bench, messages: RecordedMessages, tmp_path: Path
+) -> None:
+    place = counter(qtbot, bench)
+    messages.answers = [form(bench, tmp_path / "f.pdf", desk_of(place).order.number, {})]
+    place.order.table.setFocus()
+    pressed(Qt.Key.Key_O, CTRL | SHIFT)
+    dialog = place.dialog
+    assert isinstance(dialog, FilledFormDialog)
+    assert dialog.lead.text().startswith("Nothing is ticked or written on it.")
+    assert dialog.lines.isHidden()
+    assert not dialog.main.isEnabled()
+
+
 def test_another_order_s_form_is_refused_in_a_sentence(
     qtbot: QtBot, bench: Bench, messages: RecordedMessages, tmp_path: Path
 ) -> None:

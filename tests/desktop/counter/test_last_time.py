@@ -41,6 +41,16 @@ def test_what_the_owner_asks_now_comes_first() -> None:
     assert 6 in again.conflict.lines
 
 
+def test_what_is_on_the_order_already_is_not_told_as_left_out() -> None:
+    asked = replace(HALF, choices=(Choice(5, 1, "whole_ham", Amount("rest")),))
+    earlier = [
+        Choice(1, 1, "whole_ham", Amount("rest")),
+        Choice(2, 1, "whole_ham", Amount("rest"), finishes=("cured_smoked",)),
+    ]
+    again = planned_again(asked, PORK, 1, earlier)
+    assert [(one.how, one.now) for one in again] == [("there", None), ("nothing_left", None)]
+
+
 def test_a_cut_the_shop_no_longer_knows_is_left_out() -> None:
     (again,) = planned_again(HALF, PORK, 1, [Choice(1, 1, "spider_steak", Amount("all"))])
     assert (again.now, again.how) == (None, "unknown_cut")
