@@ -71,16 +71,22 @@ class AnswerPanel(SidePanel):
             self._say(sentences.conflict(conflict, *given), "contested")
         for asked in desk.answer.questions:
             self._say(sentences.owners_question(asked, *given), "tight")
+        self._say_tight(desk, words)
         self._say_open(desk, words)
-        for one in desk.left_out.get(desk.order.id, ()):
-            said = words_of(one.before, desk, words)
-            self._say(self.tr("Last time also {line}: not here.").format(line=said), "quiet")
+        self._say_left_out(desk, words)
         self._say_cautions(desk, words)
 
     def read_out(self, text: str) -> None:
         """The chosen row in full, as it is read to the owner."""
         self.reading.setText(text)
         self.reading.setVisible(bool(text))
+
+    def _say_tight(self, desk: "OrderDesk", words: "TradeWords") -> None:
+        """Where it only fits if the carcass runs long, before what concerns less."""
+        mine = {one.line for one in desk.order.choices}
+        for one in desk.answer.cautions:
+            if one.code == "tight" and one.line in mine:
+                self._say(sentences.caution(one, desk.question, desk.catalogue, words), "tight")
 
     def offer(
         self,
@@ -89,11 +95,11 @@ class AnswerPanel(SidePanel):
         words: "TradeWords",
     ) -> None:
         """Show the ways out of the first conflict that has any; Alt and its number takes one."""
-        first = next((one for one in found if one), ())
-        self.remedies = tuple(first)
-        at = len(desk.answer.conflicts)
-        if not first:
+        where = next((at for at, one in enumerate(found) if one), None)
+        if where is None:
             return
+        first, at = found[where], where + 1  # below its conflict, not below all of them
+        self.remedies = tuple(first)
         self._say(self.tr("What would work, by Alt and its number:"), "quiet", at)
         for number, remedy in enumerate(first, start=1):
             said = sentences.remedy(remedy, desk.question, desk.catalogue, words)
@@ -123,16 +129,27 @@ class AnswerPanel(SidePanel):
         mine = {0, *(one.line for one in desk.order.choices)}
         told: dict[str, list[Caution]] = {}
         for caution in desk.answer.cautions:
-            if caution.line in mine:
+            if caution.line in mine and caution.code != "tight":
                 told.setdefault(caution.code, []).append(caution)
         for alike in told.values():
             shown = alike if len(alike) <= MOST_ALIKE else alike[:1]
             for one in shown:
                 said = sentences.caution(one, desk.question, desk.catalogue, words)
                 self._say(said, "quiet")
-            if len(shown) < len(alike):
-                rest = len(alike) - len(shown)
-                self._say(self.tr("The same of {count} more lines.").format(count=rest), "quiet")
+            self._say_more(len(alike) - len(shown))
+
+    def _say_left_out(self, desk: "OrderDesk", words: "TradeWords") -> None:
+        """What was asked last time and isn't had here; of many lines the first, and how many."""
+        left = desk.left_out.get(desk.order.id, ())
+        shown = left if len(left) <= MOST_ALIKE else left[:1]
+        for one in shown:
+            said = words_of(one.before, desk, words)
+            self._say(self.tr("Last time also {line}: not here.").format(line=said), "quiet")
+        self._say_more(len(left) - len(shown))
+
+    def _say_more(self, count: int) -> None:
+        if count:
+            self._say(self.tr("The same of {count} more lines.").format(count=count), "quiet")
 
     def _say_open(self, desk: "OrderDesk", words: "TradeWords") -> None:
         """The primals that hold something nobody has settled."""

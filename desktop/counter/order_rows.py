@@ -140,7 +140,7 @@ def _primal_row(
     elif still_open:
         mark, said = Mark.OPEN, QCoreApplication.translate("OrderRows", "open")
     elif Mark.TIGHT in marks:
-        mark, said = Mark.TIGHT, QCoreApplication.translate("OrderRows", "tight")
+        mark, said = Mark.TIGHT, _tight_or_asked(desk, lines)
     elif marks:
         mark, said = Mark.SETTLED, QCoreApplication.translate("OrderRows", "settled")
     name = words.name(desk.catalogue.species, f"primal.{primal}")
@@ -159,6 +159,14 @@ def _primal_row(
         range_words(Range(low, sum(one.packages.mid for one in made), high)) if made else "",
         mark,
     )
+
+
+def _tight_or_asked(desk: "OrderDesk", lines: "list[Choice]") -> str:
+    """The word beside the hatch: the owners must agree, or it only fits if it runs long."""
+    asked = {line for one in desk.answer.questions for line in one.lines}
+    if any(one.line in asked for one in lines):
+        return QCoreApplication.translate("OrderRows", "to agree")
+    return QCoreApplication.translate("OrderRows", "tight")
 
 
 def _line_row(

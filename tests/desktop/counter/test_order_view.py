@@ -2,10 +2,12 @@
 
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QPushButton
 from pytestqt.qtbot import QtBot
 
 from desktop.bench import Bench
 from desktop.counter.place import CounterPlace
+from desktop.panels.heading import Words
 from shared.cutting.order import Amount, Choice
 from shared.shop.lots import Lot
 from shared.units import LENGTH_UNITS_PER_INCH
@@ -78,6 +80,28 @@ def test_a_way_out_is_taken_by_one_key(qtbot: QtBot, bench: Bench) -> None:
     pressed(Qt.Key.Key_1, ALT)
     assert desk_of(place).answer.conflicts == ()
     assert desk_of(place).order.choices != ()
+
+
+def test_the_ways_out_stand_below_their_conflict_not_below_all_of_them(
+    qtbot: QtBot, bench: Bench
+) -> None:
+    place = with_order(qtbot, bench, halves(bench))
+    both = [("whole_ham", 1), ("ham_steak", 6), ("bacon", 0), ("fresh_side", 0)]
+    desk_of(place).add(
+        [Choice(0, 1, cut, Amount("pieces" if n == 1 else "slices", n)) for cut, n in both[:2]]
+        + [Choice(0, 1, cut, Amount("all")) for cut, _ in both[2:]]
+    )
+    place.order.show_again()
+    assert len(desk_of(place).answer.conflicts) == 2
+    qtbot.waitUntil(lambda: bool(place.order.panel.remedies), timeout=5_000)
+    layout = place.order.panel._list  # the order on the screen, top to bottom
+    top = [item.widget() for at in range(3) if (item := layout.itemAt(at)) is not None]
+    assert isinstance(top[0], Words)
+    assert top[0].property("role") == "contested"
+    assert isinstance(top[1], Words)
+    assert top[1].text().startswith("What would work")
+    assert top[2] is not None
+    assert isinstance(top[2].findChild(QPushButton), QPushButton)
 
 
 def test_a_whole_hog_with_both_plans_one_leg_each(qtbot: QtBot, bench: Bench) -> None:
