@@ -8,6 +8,7 @@ from printing.bill import charge_name, quantity_text
 from printing.counts import range_text
 from printing.letterhead import (
     Letterhead,
+    amount_row,
     day_text,
     money_row,
     notes,
@@ -18,7 +19,7 @@ from printing.page import Column, Paper, table
 from printing.words import Words
 from printing.words.choice_words import amount_text, ground_in, percent_text
 from printing.words.place_words import capital
-from shared.billing.bill import Bill
+from shared.billing.bill import Bill, BillLine
 from shared.carcass.catalogue import Catalogue
 from shared.cutting.forecast import Forecast, Range
 from shared.cutting.order import Choice, Question
@@ -33,8 +34,10 @@ from shared.units import length_text, weight_text, whole_pounds_text
 class Booking:
     """What was booked: the order, the lot, the animals, the day, and whose share it is.
 
-    `share_text` is what he has of the animal in words ("half, side 1"). `due` is the day by which
-    what is open must be settled; `without_answer` "usual", "hang" or "ring" is what happens else.
+    `share_text` is what he has of the animal in words ("half, side 1"). `open_primals` are the
+    codes of what nobody has settled yet and `due` the day by which it must be; `without_answer`
+    "usual", "hang" or "ring" is what happens else. `price` is what all of it comes to where it
+    runs light and where it runs heavy, in cents.
     """
 
     order_number: int
@@ -48,6 +51,8 @@ class Booking:
     deposit_cents: int = 0
     due: date | None = None
     without_answer: str = ""
+    open_primals: tuple[str, ...] = ()
+    price: tuple[int, int] | None = None
 
 
 def confirmation(
@@ -79,7 +84,7 @@ def confirmation(
     )
     paper.paragraph(0, expected, 11, paper.room, "semibold")
     if estimate is not None:
-        _price(paper, estimate, words)
+        _price(paper, estimate, booking.price, words)
     notes(paper, tuple(_notes(booking, estimate, words)))
     return paper.pdf()
 
@@ -170,7 +175,7 @@ def _pounds_range(found: Range) -> str:
     return high if low == high else f"{number}–{high}"
 
 
-def _price(paper: Paper, estimate: Bill, words: Words) -> None:
+def _price(paper: Paper, estimate: Bill, between: tuple[int, int] | None, words: Words) -> None:
     paper.skip(10)
     columns = (
         Column(words.say("bills.what"), paper.room - 170),
@@ -183,7 +188,7 @@ def _price(paper: Paper, estimate: Bill, words: Words) -> None:
     rows = [
         (
             charge_name(line, words),
-            quantity_text(line, words),
+            _about(line, words),
             words.say("bills.waits") if line.kind == "waiting" else money_text(line.amount_cents),
         )
         for line in estimate.lines
@@ -192,13 +197,27 @@ def _price(paper: Paper, estimate: Bill, words: Words) -> None:
     paper.skip(4)
     if estimate.tax_cents:
         money_row(paper, words.say("bills.tax_sum"), estimate.tax_cents)
-    money_row(paper, words.say("bills.total_estimate"), estimate.total_cents, 11, strong=True)
+    total = money_text(estimate.total_cents)
+    if between is not None and between[0] < between[1]:
+        low, high = (money_text(cents) for cents in between)
+        total = words.say("bills.price_between", low=low, high=high)
+    amount_row(paper, words.say("bills.total_estimate"), total, 11, strong=True)
+
+
+def _about(line: BillLine, words: Words) -> str:
+    """How much of it: pounds that aren't weighed yet as whole ones, "about 39 lb"."""
+    if line.unit != "lb" or line.quantity is None:
+        return quantity_text(line, words)
+    return words.say("bills.about", quantity=f"{round(line.quantity)}\u00a0lb")
 
 
 def _notes(booking: Booking, estimate: Bill | None, words: Words) -> Iterator[str]:
-    if booking.due is not None:
+    names = [words.name(booking.species, f"primal.{one}") for one in booking.open_primals]
+    if names:
+        yield words.say("forms.confirm_open", names=", ".join(names))
+    if names and booking.due is not None:
         yield words.say("forms.confirm_due", day=day_text(booking.due, words))
-    if booking.without_answer:
+    if names and booking.without_answer:
         yield words.say(f"forms.without_{booking.without_answer}")
     yield words.say("bills.note_expected")
     if estimate is not None:
@@ -207,4 +226,4 @@ def _notes(booking: Booking, estimate: Bill | None, words: Words) -> Iterator[st
     if booking.deposit_cents:
         yield words.say("bills.note_deposit", money=money_text(booking.deposit_cents))
     if booking.note:
-        yield booking.note
+        yield words.say("bills.your_note", note=booking.note)

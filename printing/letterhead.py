@@ -167,8 +167,14 @@ def money_row(
 
     A long name takes further lines beside the amount.
     """
+    amount_row(paper, label, money_text(cents), size, strong=strong)
+
+
+def amount_row(
+    paper: Paper, label: str, amount: str, size: float = 10.0, *, strong: bool = False
+) -> None:
+    """The same with the amount in words, e.g. a range: "$216.42 – $245.39"."""
     face = "bold" if strong else "regular"
-    amount = money_text(cents)
     lines = wrap(label, face, size, 256 - width(amount, face, size) - 8)
     high = size * 1.6 + (len(lines) - 1) * size * 1.3
     paper.need(high)

@@ -4,8 +4,9 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication
 
-from desktop.counter.price import cards_of, estimate
-from desktop.counter.share_words import share_words
+from desktop.counter.price import cards_of, price
+from desktop.counter.release import in_language
+from printing.words import LANGUAGES
 from shared.shop.calendar import hang_days
 from shared.shop.calls import due_on
 
@@ -17,28 +18,32 @@ if TYPE_CHECKING:
     from db.unit_of_work import Work
     from desktop.bench import Bench
     from desktop.counter.order_desk import OrderDesk
+    from desktop.counter.price import Price
     from printing.confirmation import Booking
+    from printing.words import Words
     from shared.shop.calls import WithoutAnswer
+    from shared.shop.customers import Customer
     from shared.shop.lots import LotShare
     from shared.shop.money import Payment
     from shared.shop.orders import Order
 
 
 def show_confirmation(bench: "Bench", desk: "OrderDesk", parent: "QWidget") -> None:
-    """Make the confirmation on a worker and show it before it is printed."""
+    """Make the confirmation on a worker, in its owner's language, and show it."""
     with bench.store.read() as work:
         shop = work.shop.details()
         customer_id = desk.order.customer_id
         customer = None if customer_id is None else work.customers.get(customer_id)
         cards, rules, due = cards_of(desk.lot, work), work.calls.rules(), _due(work, desk)
-    bill = None if cards is None else estimate(desk, cards)
+    found = None if cards is None else price(desk, cards)
+    words = _words_for(customer, bench.words)
     share = next(one for one in desk.lot.shares if one.number == desk.share)
     lines = () if customer is None else (customer.name, *customer.address.splitlines())
-    booking = _booking(desk, share, due, rules.without_answer)
+    booking = _booking(desk, share, due, rules.without_answer, found, words)
     title = QCoreApplication.translate("OrderPapers", "Confirmation of order {number}").format(
         number=desk.order.number
     )
-    now, words = bench.now(), bench.words
+    now = bench.now()
     question, catalogue, forecast = desk.question, desk.catalogue, desk.forecast
 
     def make() -> bytes:
@@ -50,7 +55,7 @@ def show_confirmation(bench: "Bench", desk: "OrderDesk", parent: "QWidget") -> N
             catalogue,
             forecast,
             share.number,
-            estimate=bill,
+            estimate=None if found is None else found.bill,
             shop=shop,
             customer=lines,
             made=now,
@@ -63,6 +68,13 @@ def show_confirmation(bench: "Bench", desk: "OrderDesk", parent: "QWidget") -> N
         show_paper(bench, pdf, title, parent=parent)
 
     bench.work.run(make, then=show, key="counter.confirmation")
+
+
+def _words_for(customer: "Customer | None", words: "Words") -> "Words":
+    """The owner's language where it is kept and spoken, else the window's."""
+    if customer is None or customer.language not in LANGUAGES:
+        return words
+    return in_language(words, customer.language)
 
 
 def _due(work: "Work", desk: "OrderDesk") -> "date":
@@ -104,12 +116,20 @@ def show_receipt(bench: "Bench", order: "Order", payment: "Payment", parent: "QW
 
 
 def _booking(
-    desk: "OrderDesk", share: "LotShare", due: "date", without_answer: "WithoutAnswer"
+    desk: "OrderDesk",
+    share: "LotShare",
+    due: "date",
+    without_answer: "WithoutAnswer",
+    found: "Price | None",
+    words: "Words",
 ) -> "Booking":
     """What the confirmation says of the booking."""
     from printing.confirmation import Booking
+    from printing.words.share_words import share_text
 
     waits = desk.order.state == "open"
+    parts = desk.catalogue.parts
+    still = dict.fromkeys(parts[one.part].primal for one in desk.open_parts()) if waits else ()
     return Booking(
         order_number=desk.order.number,
         lot_number=desk.lot.number,
@@ -117,9 +137,11 @@ def _booking(
         tags=tuple(one.tag for one in desk.lot.animals if one.tag),
         day=desk.lot.day,
         owner=desk.order.owner,
-        share_text=share_words(share.holdings),
+        share_text=share_text(share.holdings, words),
         note=desk.order.note,
         deposit_cents=share.deposit_asked,
         due=due if waits else None,
         without_answer=without_answer if waits else "",
+        open_primals=tuple(still),
+        price=None if found is None else (found.low, found.high),
     )

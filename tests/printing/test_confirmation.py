@@ -7,6 +7,7 @@ import pytest
 
 from printing.confirmation import Booking, confirmation
 from printing.words import Words
+from printing.words.share_words import share_text
 from shared.billing.bill import Bill, make_bill
 from shared.billing.lot import billed_lot
 from shared.billing.problems import BillingProblem
@@ -139,7 +140,7 @@ def test_name_paper_and_bytes(planned: Planned, shop: ShopDetails) -> None:
 
 def test_in_spanish(planned: Planned) -> None:
     said = text(paper_of(planned, quote(planned), words=SPANISH)).replace("\n", " ")
-    assert "El precio es una cotización" in said
+    assert "El precio es un estimado" in said
 
 
 @pytest.mark.parametrize("words", [WORDS, SPANISH], ids=["en", "es"])
@@ -148,18 +149,66 @@ def test_what_is_open_has_a_day_and_it_says_what_happens_without_an_answer(
     planned: Planned, words: Words, without: str
 ) -> None:
     booking = Booking(1042, 9, "pork", (), DAY, NAME, due=DAY, without_answer=without)
+
+    def said_of(one: Booking) -> str:
+        pdf = confirmation(
+            one,
+            planned.question,
+            planned.catalogue,
+            planned.forecast,
+            1,
+            estimate=None,
+            shop=SHOP,
+            customer=(NAME,),
+            made=MADE,
+            words=words,
+        )
+        return " ".join(text(pdf).split())
+
+    due = words.say("forms.confirm_due", day="").split(".")[0].strip()
+    said = said_of(replace(booking, open_primals=("loin", "ham")))
+    names = ", ".join(words.name("pork", f"primal.{one}") for one in ("loin", "ham"))
+    assert words.say("forms.confirm_open", names=names) in said
+    assert words.say(f"forms.without_{without}") in said
+    assert due in said
+    settled = said_of(booking)
+    assert words.say(f"forms.without_{without}") not in settled
+    assert due not in settled
+
+
+def test_the_price_is_told_as_the_counter_tells_it_from_light_to_heavy(planned: Planned) -> None:
+    bill = quote(planned)
+    booking = Booking(1042, 9, "pork", (), DAY, NAME, note="Ring at noon")
     pdf = confirmation(
-        booking,
+        replace(booking, price=(21_642, 24_539)),
         planned.question,
         planned.catalogue,
         planned.forecast,
         1,
-        estimate=None,
+        estimate=bill,
         shop=SHOP,
         customer=(NAME,),
         made=MADE,
-        words=words,
+        words=WORDS,
     )
     said = " ".join(text(pdf).split())
-    assert words.say(f"forms.without_{without}") in said
-    assert words.say("forms.confirm_due", day="").split(".")[0].strip() in said
+    assert "$216.42 to $245.39" in said
+    assert "Your note: Ring at noon" in said
+    pounds = next(one.quantity for one in bill.lines if one.unit == "lb")
+    assert pounds is not None
+    assert f"about {round(pounds)} lb" in said
+
+
+@pytest.mark.parametrize("words", [WORDS, SPANISH], ids=["en", "es"])
+def test_a_share_is_said_in_the_paper_s_language(words: Words) -> None:
+    whole = (Holding(0, 1), Holding(0, 2))
+    assert share_text(whole, words) == words.say("bills.holding_whole")
+    assert share_text((), words) == ""
+    quarters = [Holding(0, 2, quarter="fore"), Holding(0, 2, quarter="hind")]
+    assert share_text(quarters[:1], words) == words.say("bills.holding_fore", side=2)
+    assert share_text(quarters[1:], words) == words.say("bills.holding_hind", side=2)
+    halves = (Holding(0, 1), Holding(1, 1))
+    half = words.say("bills.holding_half", side=1)
+    assert share_text(halves, words) == words.say("bills.holding_of_animals", share=half, count=2)
+    split = (Holding(0, 1, fraction=Fraction(1, 2)),)
+    assert share_text(split, words) == words.say("bills.holding_split", side=1)
