@@ -80,6 +80,7 @@ class BookDialog(FormDialog):
         self.day.changed.connect(self._keep_day)
         for field in (self.head, self.day):
             field.changed.connect(self._look)
+        self.room.known.connect(self._propose)
         self.room.later.clicked.connect(self._take_next)
         self.room.wait.clicked.connect(self._put_on_list)
         self.species.changed.connect(self._animal_changed)
@@ -117,6 +118,8 @@ class BookDialog(FormDialog):
 
     def attempt(self) -> str:
         self._look()
+        if self.room.settle():
+            self._look()
         if self.room.full and self.overrule.is_empty():
             self.overrule.complain(self.tr("The day is too full: another day, or say why."))
             return ""

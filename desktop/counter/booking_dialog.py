@@ -83,6 +83,7 @@ class BookingDialog(FormDialog):
         self.add_below(apart)
         self.day.changed.connect(self._look)
         self.shares.changed.connect(self._fit)
+        self.room.known.connect(self._look)
         self.room.later.clicked.connect(self._take_next)
         self.cancel.clicked.connect(self.cancel_it)
 
@@ -141,6 +142,8 @@ class BookingDialog(FormDialog):
 
     def attempt(self) -> str:
         self._look()
+        if self.room.settle():
+            self._look()
         if self.room.full and self.overrule.is_empty():
             self.overrule.complain(self.tr("The day is too full: another day, or say why."))
             return ""

@@ -4,6 +4,7 @@ from dataclasses import replace
 from datetime import timedelta
 from typing import TYPE_CHECKING
 
+from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QWidget
 
 from desktop.fields.dates import date_text
@@ -11,19 +12,39 @@ from desktop.look.space import TOGETHER, column, row
 from desktop.panels.buttons import button
 from desktop.panels.full_words import full_words
 from desktop.panels.heading import Words
-from shared.shop.calendar import LOOK_AHEAD, Booking, Filled, Full, left_on, next_days, why_full
+from shared.shop.calendar import (
+    LOOK_AHEAD,
+    Booking,
+    Filled,
+    Full,
+    hang_days,
+    left_on,
+    next_days,
+    why_full,
+)
 
 if TYPE_CHECKING:
     from datetime import date
 
+    from db.store import Store
     from db.unit_of_work import Work
     from desktop.bench import Bench
 
+COUNTING = "counter.room"
 FURTHER = LOOK_AHEAD + 60
 
 
 class DayRoom(QWidget):
-    """A sentence about the day, and two ways out of a full one."""
+    """A sentence about the day, and two ways out of a full one.
+
+    Places and hooks are known at once; what the orders' lines take at the block, where the shop
+    enters minutes by class of cut, is counted on a worker.
+
+    Signals:
+        known: the block's minutes were counted: look again.
+    """
+
+    known = Signal()
 
     def __init__(self, bench: "Bench", parent: QWidget | None = None, *, without: int = 0) -> None:
         """`without` is a lot that is booked already and may move: it takes no place itself."""
@@ -70,12 +91,22 @@ class DayRoom(QWidget):
 
         Two stations take the last place at once: the second one is told, and keeps what it typed.
         """
-        end = asked.day + timedelta(FURTHER)
+        end = asked.day + timedelta(hang_days(work.calendar.plan(), asked.species))
         filled = work.calendar.filled(asked.day, end, without=lot_id)
         if len(why_full(filled, asked)) <= len(self.full):
             return False
-        self._read = (asked.day, filled)
+        with_next = work.calendar.filled(asked.day, asked.day + timedelta(FURTHER), without=lot_id)
+        self._read = (asked.day, with_next)
         self.look(asked)
+        return True
+
+    def settle(self) -> bool:
+        """Count now what is still being counted, for who confirms; whether there was any."""
+        if self._read is None or self._read[1].counted:
+            return False
+        self._bench.work.forget(COUNTING)
+        day = self._read[0]
+        self._read = (day, room_from(self._bench.store, day, self._without))
         return True
 
     def retranslate(self) -> None:
@@ -89,11 +120,23 @@ class DayRoom(QWidget):
     def _filled(self, day: "date") -> Filled:
         if self._read is None or self._read[0] != day:
             with self._bench.store.read() as work:
-                self._read = (
-                    day,
-                    work.calendar.filled(day, day + timedelta(FURTHER), without=self._without),
+                end = day + timedelta(FURTHER)
+                found = work.calendar.filled(day, end, without=self._without, count_lines=False)
+            self._read = (day, found)
+            self._bench.work.forget(COUNTING)
+            if not found.counted:
+                self._bench.work.run(
+                    room_from,
+                    *(self._bench.store, day, self._without),
+                    then=lambda filled: self._counted(day, filled),
+                    key=COUNTING,
+                    owner=self,
                 )
         return self._read[1]
+
+    def _counted(self, day: "date", filled: Filled) -> None:
+        self._read = (day, filled)
+        self.known.emit()
 
     def _sentence(self) -> str:
         asked = self._asked
@@ -114,3 +157,9 @@ class DayRoom(QWidget):
 
     def _day(self, day: "date") -> str:
         return date_text(day, self._bench.words.language)
+
+
+def room_from(store: "Store", day: "date", without: int) -> Filled:
+    """What stands from a day on, the lines of its orders counted; run it on a worker."""
+    with store.read() as work:
+        return work.calendar.filled(day, day + timedelta(FURTHER), without=without)

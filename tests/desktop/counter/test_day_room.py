@@ -1,11 +1,15 @@
 """Booking on a full day: what is left is said, the next day taken, overruled, or waited for."""
 
-from datetime import timedelta
+import threading
+from collections.abc import Collection, Mapping
+from datetime import date, timedelta
 
 import pytest
 from pytestqt.qtbot import QtBot
-from sqlalchemy import text
+from sqlalchemy import ColumnElement, Connection, text
 
+from db.repositories import calendar
+from db.repositories.block_minutes import Minutes
 from desktop.bench import Bench
 from desktop.counter.book_dialog import BookDialog
 from shared.shop.calendar import Plan
@@ -121,3 +125,66 @@ def test_it_opens_on_today_where_today_takes_it_or_no_week_is_kept(
 ) -> None:
     week = dict.fromkeys(range(7), takes) if takes else {}
     assert opened(qtbot, bench, Plan(week)).day.value() == bench.today()
+
+
+@pytest.fixture
+def counted_on(monkeypatch: pytest.MonkeyPatch) -> list[bool]:
+    """Whether each count of orders' lines was made on the window's thread."""
+    found: list[bool] = []
+    real = calendar.cut_minutes
+
+    def counted(
+        connection: Connection,
+        entered: Minutes,
+        usual: Mapping[str, int],
+        which: Collection[ColumnElement[bool]],
+    ) -> dict[tuple[date, str], int]:
+        found.append(threading.current_thread() is threading.main_thread())
+        return real(connection, entered, usual, which)
+
+    monkeypatch.setattr(calendar, "cut_minutes", counted)
+    return found
+
+
+def busy_today(bench: Bench) -> Plan:
+    """One hog today; a hog's usual has a line of chops on each side: 20 of tomorrow's 25 minutes.
+
+    A second hog, 20 more, doesn't fit: 40 of 25.
+    """
+    with bench.store.work(bench.person, bench.station) as work:
+        lot_of_halves(work, day=bench.today())
+        work.commit()
+    week = {weekday: {"pork": 5} for weekday in range(7)}
+    return Plan(week, block_minutes=25, minutes_a_cut={"pork": {"steaks": 10}})
+
+
+def test_lines_are_counted_on_a_worker_and_then_another_day_is_proposed(
+    qtbot: QtBot, bench: Bench, counted_on: list[bool]
+) -> None:
+    dialog = opened(qtbot, bench, busy_today(bench))
+    assert dialog.day.value() == bench.today()
+    qtbot.waitUntil(lambda: dialog.day.value() == bench.today() + timedelta(1))
+    qtbot.waitUntil(lambda: not bench.work.busy())
+    assert counted_on
+    assert not any(counted_on)
+    dialog.day.set_value(bench.today())
+    dialog.day.changed.emit()
+    qtbot.waitUntil(lambda: [one.code for one in dialog.room.full] == ["block"])
+    assert "20 of 25 minutes" in dialog.room.said.text()
+    assert dialog.overrule.isVisible()
+    assert not any(counted_on)
+
+
+def test_who_confirms_before_the_lines_are_counted_is_told_all_the_same(
+    qtbot: QtBot, bench: Bench
+) -> None:
+    dialog = opened(qtbot, bench, busy_today(bench))
+    dialog.producer.set_text("Carla Olsen 555 010 7777")
+    dialog.try_it()
+    assert dialog.lot is None
+    assert [one.code for one in dialog.room.full] == ["block"]
+    assert dialog.overrule.problem()
+    dialog.overrule.set_text("we stay late")
+    dialog.overrule.changed.emit()
+    dialog.try_it()
+    assert dialog.lot is not None
