@@ -207,7 +207,7 @@
     </message>
     <message>
         <source>custom, not for sale</source>
-        <translation>para el dueño, no se vende</translation>
+        <translation>exento, no se vende</translation>
     </message>
 </context>
 <context>
@@ -478,15 +478,15 @@
     </message>
     <message>
         <source>Batches</source>
-        <translation>Lotes de cura</translation>
+        <translation>Tandas</translation>
     </message>
     <message>
         <source>What is in the batch</source>
-        <translation>Lo que tiene el lote de cura</translation>
+        <translation>Lo que tiene la tanda</translation>
     </message>
     <message>
         <source>&amp;New batch… (Ctrl+N)</source>
-        <translation>Lote de cura &amp;nuevo… (Ctrl+N)</translation>
+        <translation>Tanda &amp;nueva… (Ctrl+N)</translation>
     </message>
     <message>
         <source>&amp;Put meat in… (F8)</source>
@@ -522,15 +522,15 @@
     </message>
     <message>
         <source>Nothing is in the batch yet.</source>
-        <translation>El lote de cura todavía no tiene nada.</translation>
+        <translation>La tanda todavía no tiene nada.</translation>
     </message>
     <message>
         <source>No batch</source>
-        <translation>Sin lote de cura</translation>
+        <translation>Sin tanda</translation>
     </message>
     <message>
         <source>A batch is one owner&apos;s, or of one animal&apos;s co-owners.</source>
-        <translation>Un lote de cura es de un dueño, o de los codueños de un animal.</translation>
+        <translation>Una tanda es de un dueño, o de los codueños de un animal.</translation>
     </message>
     <message>
         <source>{state} since {day}, day {number}</source>
@@ -546,7 +546,7 @@
     </message>
     <message>
         <source>Batch</source>
-        <translation>Lote de cura</translation>
+        <translation>Tanda</translation>
     </message>
     <message>
         <source>Recipe</source>
@@ -581,7 +581,7 @@
     <name>BeginBatch</name>
     <message>
         <source>New batch</source>
-        <translation>Lote de cura nuevo</translation>
+        <translation>Tanda nueva</translation>
     </message>
     <message>
         <source>One owner&apos;s meat, or that of one animal&apos;s co-owners.</source>
@@ -1003,7 +1003,7 @@
     </message>
     <message>
         <source>Not released: {owner}. Leave that part whole.</source>
-        <translation>Sin entregar a la mesa: {owner}. Deje entera esa parte.</translation>
+        <translation>Sin pasar a la mesa: {owner}. Deje entera esa parte.</translation>
     </message>
     <message>
         <source>{owner} has changed the order since sheet {number}; ask the counter first.</source>
@@ -1019,7 +1019,7 @@
     </message>
     <message>
         <source>Custom: every package is marked NOT FOR SALE.</source>
-        <translation>Para el dueño: cada paquete se marca NOT FOR SALE (no se vende).</translation>
+        <translation>Exento: cada paquete se marca NOT FOR SALE (no se vende).</translation>
     </message>
     <message>
         <source>{owner}: {note}</source>
@@ -1156,7 +1156,7 @@
     </message>
     <message>
         <source>Carcasses stand here once they hang (Rail, F3) and their sheet is released (Counter, F2).</source>
-        <translation>Aquí están las canales ya colgadas (Riel, F3) cuya hoja fue entregada (Mostrador, F2).</translation>
+        <translation>Aquí están las canales ya colgadas (Riel, F3) cuya hoja pasó a la mesa (Mostrador, F2).</translation>
     </message>
     <message>
         <source>Block sheet {number}, lot {lot}</source>
@@ -1266,7 +1266,7 @@
     </message>
     <message>
         <source>Hanging &amp;weight, a guess</source>
-        <translation>Peso colgado, &amp;un cálculo</translation>
+        <translation>Peso en gancho, a &amp;ojo</translation>
     </message>
     <message>
         <source>Sk&amp;inned or scalded</source>
@@ -1528,7 +1528,7 @@
     </message>
     <message>
         <source>Hanging &amp;weight, a guess</source>
-        <translation>&amp;Peso en canal, a ojo</translation>
+        <translation>&amp;Peso en gancho, a ojo</translation>
     </message>
     <message>
         <source>Keeps &amp;hide, offal</source>
@@ -2014,7 +2014,7 @@
     </message>
     <message>
         <source>Not moved: after the kill a day is fixed.</source>
-        <translation>No se movió: después del sacrificio el día queda fijo.</translation>
+        <translation>No se movió: después de la matanza el día queda fijo.</translation>
     </message>
     <message>
         <source>Lot {number} is on {day} now.</source>
@@ -2052,7 +2052,7 @@
     </message>
     <message>
         <source>First what was lost, then orders not settled that are due, then who waits for a place. Enter on a line opens the order, or books; Ctrl+Enter logs the call.</source>
-        <translation>Primero lo que se perdió, luego las órdenes sin cerrar que vencen, luego quien espera lugar. Intro en una línea abre la orden, o reserva; Ctrl+Intro anota la llamada.</translation>
+        <translation>Primero lo que se perdió, luego las órdenes sin completar que vencen, luego quien espera lugar. Intro en una línea abre la orden, o aparta; Ctrl+Intro anota la llamada.</translation>
     </message>
     <message>
         <source>&amp;Log the call</source>
@@ -2064,7 +2064,7 @@
     </message>
     <message>
         <source>&amp;Rang</source>
-        <translation>Se &amp;llamó</translation>
+        <translation>&amp;Resultado</translation>
     </message>
     <message>
         <source>&amp;Note</source>
@@ -2116,7 +2116,7 @@
     </message>
     <message>
         <source>owners must agree</source>
-        <translation>acordar entre dueños</translation>
+        <translation>los dueños deben ponerse de acuerdo</translation>
     </message>
     <message>
         <source>rung {count} times: the house&apos;s usual</source>
@@ -2140,7 +2140,7 @@
     </message>
     <message>
         <source>What about</source>
-        <translation>Sobre qué</translation>
+        <translation>Motivo</translation>
     </message>
     <message>
         <source>Last call</source>
@@ -2906,7 +2906,7 @@
     </message>
     <message>
         <source>Another station has changed this batch. Look again.</source>
-        <translation>Otra estación cambió este lote de cura. Mire otra vez.</translation>
+        <translation>Otra estación cambió esta tanda. Mire otra vez.</translation>
     </message>
 </context>
 <context>
@@ -3227,7 +3227,7 @@
     </message>
     <message>
         <source>batch agreed in writing</source>
-        <translation>lote común acordado por escrito</translation>
+        <translation>tanda común acordada por escrito</translation>
     </message>
 </context>
 <context>
@@ -3270,7 +3270,7 @@
     </message>
     <message>
         <source>Batch agreed in &amp;writing by</source>
-        <translation>Lote común acordado por e&amp;scrito por</translation>
+        <translation>Tanda común acordada por e&amp;scrito por</translation>
     </message>
     <message>
         <source>Held for a test (sample num&amp;ber)</source>
@@ -4185,7 +4185,7 @@
     </message>
     <message>
         <source>meat to a batch, agreed in writing</source>
-        <translation>carne en lote común, acordado por escrito</translation>
+        <translation>carne en tanda común, acordada por escrito</translation>
     </message>
     <message>
         <source>keep the cape</source>
@@ -4267,7 +4267,7 @@
     </message>
     <message>
         <source>&amp;Written twice</source>
-        <translation>Escrita &amp;dos veces</translation>
+        <translation>La ficha &amp;repetida</translation>
     </message>
     <message>
         <source>&amp;The entry that stays</source>
@@ -4294,7 +4294,7 @@
     </message>
     <message>
         <source>A custom-exempt label needs its owner: name the share first.</source>
-        <translation>Una etiqueta exenta por encargo necesita a su dueño: nombre primero la parte.</translation>
+        <translation>A la etiqueta de un animal exento le falta el dueño: nombre primero la parte.</translation>
     </message>
     <message>
         <source>Keep a recipe for the cure or seasoning: Office, Recipes.</source>
@@ -4369,7 +4369,7 @@
     </message>
     <message>
         <source>left out: nothing is left for it</source>
-        <translation>se deja: no queda nada para ello</translation>
+        <translation>queda fuera: no queda nada para ello</translation>
     </message>
 </context>
 <context>
@@ -4408,11 +4408,11 @@
     </message>
     <message>
         <source>Planning it on this carcass …</source>
-        <translation>Planeándola en esta canal …</translation>
+        <translation>Se planea en esta canal…</translation>
     </message>
     <message>
         <source>Killed</source>
-        <translation>Matado</translation>
+        <translation>Sacrificado</translation>
     </message>
     <message>
         <source>Order</source>
@@ -4788,7 +4788,7 @@
     </message>
     <message>
         <source>Only your own legend, as it was approved for your establishment. The inspector and the rules of labeling have the last word; custom-exempt labels never bear it.</source>
-        <translation>Solo su propio sello, como fue aprobado para su establecimiento. El inspector y las reglas de etiquetado tienen la última palabra; las etiquetas de carne exenta (custom) nunca lo llevan.</translation>
+        <translation>Solo su propio sello, como fue aprobado para su establecimiento. El inspector y las reglas de etiquetado tienen la última palabra; las etiquetas de carne exenta nunca lo llevan.</translation>
     </message>
     <message>
         <source>&amp;Keep</source>
@@ -5135,7 +5135,7 @@
     </message>
     <message>
         <source>Owners of a custom animal are fixed before the kill.</source>
-        <translation>Los dueños de un animal que no se vende se fijan antes de la matanza.</translation>
+        <translation>Los dueños de un animal exento se fijan antes de la matanza.</translation>
     </message>
 </context>
 <context>
@@ -5328,7 +5328,7 @@
     </message>
     <message>
         <source>Take-home</source>
-        <translation>Para llevar</translation>
+        <translation>Para llevar a casa</translation>
     </message>
     <message>
         <source>Packages</source>
@@ -5726,7 +5726,7 @@
     </message>
     <message>
         <source>The order by primal</source>
-        <translation>La orden por primal</translation>
+        <translation>La orden por pieza mayor</translation>
     </message>
     <message>
         <source>{count} lines as usual. Ctrl+Z takes them back.</source>
@@ -5734,15 +5734,15 @@
     </message>
     <message>
         <source>Nothing is open that the usual would fill.</source>
-        <translation>No falta nada que la costumbre pueda llenar.</translation>
+        <translation>No falta nada que se pueda llenar con lo usual.</translation>
     </message>
     <message>
         <source>Nothing is open any more. Ctrl+Enter settles the order.</source>
-        <translation>Ya no queda nada abierto. Ctrl+Intro completa la orden.</translation>
+        <translation>Ya no falta nada por decidir. Ctrl+Intro completa la orden.</translation>
     </message>
     <message>
         <source>Release to the block  Ctrl+Enter</source>
-        <translation>Entregar a la mesa  Ctrl+Intro</translation>
+        <translation>Pasar a la mesa  Ctrl+Intro</translation>
     </message>
     <message>
         <source>Release a new sheet  Ctrl+Enter</source>
@@ -6275,7 +6275,7 @@
     </message>
     <message>
         <source>The batch has gone on; nothing more goes in.</source>
-        <translation>El lote de cura ya siguió; no entra nada más.</translation>
+        <translation>La tanda ya siguió; no entra nada más.</translation>
     </message>
     <message>
         <source>A weight above nothing is needed.</source>
@@ -6400,7 +6400,7 @@
     </message>
     <message>
         <source>inspected or custom</source>
-        <translation>inspeccionada o particular</translation>
+        <translation>inspeccionado o exento</translation>
     </message>
     <message>
         <source>under inspection</source>
@@ -6408,7 +6408,7 @@
     </message>
     <message>
         <source>custom</source>
-        <translation>particular</translation>
+        <translation>exento</translation>
     </message>
     <message>
         <source>Only for customers of &amp;group</source>
@@ -6537,7 +6537,7 @@
     </message>
     <message>
         <source>Your own recipe, for labels and batches. It advises no cure: what goes in is by your plan and your inspector.</source>
-        <translation>Su propia receta, para etiquetas y lotes de cura. No aconseja cómo curar: lo que entra es según su plan y su inspector.</translation>
+        <translation>Su propia receta, para etiquetas y tandas. No aconseja cómo curar: lo que entra es según su plan y su inspector.</translation>
     </message>
     <message>
         <source>&amp;Keep</source>
@@ -6648,7 +6648,7 @@
     <name>RecipesPage</name>
     <message>
         <source>A label of anything cured or seasoned takes its ingredients and allergens from here. A changed recipe is a new one; batches keep the one they were made by.</source>
-        <translation>La etiqueta de lo curado o sazonado toma de aquí sus ingredientes y alérgenos. Una receta cambiada es otra; los lotes de cura guardan la suya.</translation>
+        <translation>La etiqueta de lo curado o sazonado toma de aquí sus ingredientes y alérgenos. Una receta cambiada es otra; las tandas guardan la suya.</translation>
     </message>
     <message>
         <source>&amp;New recipe… (Ctrl+N)</source>
@@ -6770,7 +6770,7 @@
     </message>
     <message>
         <source>There is nothing of yours to take back here.</source>
-        <translation>Aquí no hay nada suyo que regresar.</translation>
+        <translation>Aquí no hay nada suyo que deshacer.</translation>
     </message>
     <message>
         <source>{name} has just changed this order: look again.</source>
@@ -6820,7 +6820,7 @@
     </message>
     <message>
         <source>booked</source>
-        <translation>reservado</translation>
+        <translation>apartado</translation>
     </message>
     <message>
         <source>first to last tick</source>
@@ -7030,7 +7030,7 @@
     </message>
     <message>
         <source>Booked hours come from the minutes a side in the kill calendar&apos;s week, the others from the block&apos;s ticks.</source>
-        <translation>Las horas reservadas salen de los minutos por media canal en la semana del calendario de sacrificio; las otras, de las marcas de la mesa.</translation>
+        <translation>Las horas apartadas salen de los minutos por media canal en la semana del calendario de matanza; las otras, de las marcas de la mesa.</translation>
     </message>
     <message>
         <source>Unpaid or not fetched</source>
@@ -7066,7 +7066,7 @@
     </message>
     <message>
         <source>Killed</source>
-        <translation>Matado</translation>
+        <translation>Sacrificados</translation>
     </message>
     <message>
         <source>Tag</source>
@@ -7114,7 +7114,7 @@
     </message>
     <message>
         <source>Booked</source>
-        <translation>Reservado</translation>
+        <translation>Apartado</translation>
     </message>
     <message>
         <source>First to last tick</source>
@@ -7272,7 +7272,7 @@
     </message>
     <message>
         <source>after the kill</source>
-        <translation>después del sacrificio</translation>
+        <translation>después de la matanza</translation>
     </message>
     <message>
         <source>before the block</source>
@@ -7761,7 +7761,7 @@
     </message>
     <message>
         <source>split quarter, of side {side}</source>
-        <translation>cuarto parejo, del lado {side}</translation>
+        <translation>cuarto mixto, del lado {side}</translation>
     </message>
 </context>
 <context>
@@ -8397,7 +8397,7 @@
     </message>
     <message>
         <source>F9 cuts what is open by way 1. What is asked as in any of these ways isn&apos;t boxed on the block&apos;s sheet.</source>
-        <translation>F9 corta lo abierto por la manera 1. Lo pedido como en cualquiera de estas no va en recuadro en la hoja de la mesa.</translation>
+        <translation>F9 corta lo que falta por decidir de la manera 1. Lo pedido como en cualquiera de estas no va en recuadro en la hoja de la mesa.</translation>
     </message>
     <message>
         <source>&amp;New line… (Ctrl+N)</source>
@@ -8503,7 +8503,7 @@
     <name>WeighOut</name>
     <message>
         <source>Batch {number} is done</source>
-        <translation>El lote de cura {number} está listo</translation>
+        <translation>La tanda {number} está lista</translation>
     </message>
     <message>
         <source>Weigh all of it. Each owner&apos;s part goes by the weight that went in.</source>
@@ -8527,11 +8527,11 @@
     </message>
     <message>
         <source>Another station has changed this batch. Look again.</source>
-        <translation>Otra estación cambió este lote de cura. Mire otra vez.</translation>
+        <translation>Otra estación cambió esta tanda. Mire otra vez.</translation>
     </message>
     <message>
         <source>Nothing is in the batch, or the weight isn&apos;t above nothing.</source>
-        <translation>El lote de cura no tiene nada, o el peso no es mayor que cero.</translation>
+        <translation>La tanda no tiene nada, o el peso no es mayor que cero.</translation>
     </message>
 </context>
 <context>
@@ -8857,7 +8857,7 @@
     </message>
     <message>
         <source>An order comes here once its block sheet is released. Each package is weighed and labeled here, and counted beside what was planned.</source>
-        <translation>La orden llega aquí cuando se entrega su hoja de mesa. Cada paquete se pesa y se etiqueta aquí, y se cuenta junto a lo planeado.</translation>
+        <translation>La orden llega aquí cuando su hoja pasa a la mesa. Cada paquete se pesa y se etiqueta aquí, y se cuenta junto a lo planeado.</translation>
     </message>
     <message>
         <source>Order (F&amp;7)</source>
