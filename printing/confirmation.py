@@ -208,7 +208,7 @@ def _about(line: BillLine, words: Words) -> str:
     """How much of it: pounds that aren't weighed yet as whole ones, "about 39 lb"."""
     if line.unit != "lb" or line.quantity is None:
         return quantity_text(line, words)
-    return words.say("bills.about", quantity=f"{round(line.quantity)}\u00a0lb")
+    return words.say("bills.about_quantity", quantity=f"{round(line.quantity)}\u00a0lb")
 
 
 def _notes(booking: Booking, estimate: Bill | None, words: Words) -> Iterator[str]:
