@@ -3,12 +3,15 @@
 from collections import defaultdict
 from collections.abc import Collection, Mapping
 from datetime import date
+from fractions import Fraction
+from math import ceil
 from typing import Any, cast
 
 from sqlalchemy import (
     ColumnElement,
     Connection,
     Select,
+    Subquery,
     case,
     exists,
     func,
@@ -22,7 +25,13 @@ from db.repositories.listing import contains
 from db.tables.lots import Holdings, Lots, Shares
 from db.tables.orders import OrderLines, Orders
 from shared.carcass import anatomy
-from shared.shop.block_minutes import AT_THE_BLOCK, CLASS_OF, CutClass, line_minutes
+from shared.shop.block_minutes import (
+    AT_THE_BLOCK,
+    CLASS_OF,
+    CutClass,
+    line_minutes,
+    part_of_side,
+)
 
 Minutes = Mapping[str, Mapping[str, int]]
 _OWN_SHARE = (Shares.lot_id == Holdings.lot_id) & (Shares.number == Holdings.share)
@@ -37,62 +46,71 @@ def cut_minutes(
 ) -> dict[tuple[date, str], int]:
     """Minutes of the lots chosen, by kill day and species; two queries, however many.
 
-    A line counts once for each side its owner, or who is cut as he says, holds something of.
-    What is held by who hasn't answered takes the usual, a quarter half of it.
+    A line counts for each side its owner, or who is cut as he says, holds something of: as a
+    whole line, or of a split side by the part held (see `part_of_side`). What is held by who
+    hasn't answered takes that part of the usual, a quarter half of it. Rounded up once a day.
+
+    A side of two halves at steaks 6, usual 21: Anna's two lines and Bert, who hasn't answered,
+    take 1/2 * 2 * 6 + 1/2 * 21 = 16 1/2, so 17.
     """
-    found: dict[tuple[date, str], int] = defaultdict(int)
+    found: dict[tuple[date, str], Fraction] = defaultdict(Fraction)
     wanted = (*which, Lots.cancelled == "", Lots.species.in_(sorted(entered)))
-    for day, species, cut_class, finished, times in connection.execute(_lines(wanted, entered)):
-        known = cast("CutClass | None", cut_class or None)
-        each = line_minutes(entered[species], known, finished=bool(finished))
-        found[day, species] += each * int(times)
-    for day, species, halves in connection.execute(_unanswered(wanted)):
-        found[day, species] += -(-int(halves) * usual.get(species, 0) // 2)
-    return found
+    for row in connection.execute(_lines(wanted, entered)):
+        known = cast("CutClass | None", row.cut_class or None)
+        each = line_minutes(entered[row.species], known, finished=bool(row.finished))
+        found[row.day, row.species] += each * row.times * part_of_side(row.holders, row.fraction)
+    for day, species, quarter, fraction, times in connection.execute(_unanswered(wanted)):
+        side = fraction * times if quarter == "" else fraction * times / 2
+        found[day, species] += side * usual.get(species, 0)
+    return {at: ceil(minutes) for at, minutes in found.items()}
 
 
 def _lines(wanted: tuple[ColumnElement[bool], ...], entered: Minutes) -> Select[*tuple[Any, ...]]:
-    """Lines times sides held, by day, species, class and whether something is done to them."""
-    held = (
-        select(
-            Holdings.lot_id,
-            _SAYS.label("share"),
-            func.count((Holdings.carcass * 2 + Holdings.side).distinct()).label("sides"),
-        )
-        .join(Lots, Lots.id == Holdings.lot_id)
-        .join(Shares, _OWN_SHARE)
-        .where(*wanted)
-        .group_by(Holdings.lot_id, _SAYS)
-        .subquery()
-    )
-    of_class = _class_of_cut(tuple(entered)).label("class")
+    """Lines times sides held, by day, species, class, what is done to them, and the part held."""
+    held = _held(wanted)
+    of_class = _class_of_cut(tuple(entered)).label("cut_class")
     finished = _finished(entered).label("finished")
+    part = (held.c.fraction, held.c.holders)
     return (
-        select(Lots.day, Lots.species, of_class, finished, func.sum(held.c.sides))
+        select(Lots.day, Lots.species, of_class, finished, *part, func.count().label("times"))
         .join(Orders, Orders.lot_id == Lots.id)
         .join(OrderLines, OrderLines.order_id == Orders.id)
         .join(held, (held.c.lot_id == Orders.lot_id) & (held.c.share == Orders.share))
         .where(*wanted)
-        .group_by(Lots.day, Lots.species, text("3"), text("4"))
+        .group_by(Lots.day, Lots.species, text("3"), text("4"), *part)
     )
+
+
+def _held(wanted: tuple[ColumnElement[bool], ...]) -> Subquery:
+    """Each side somebody's lines hold for, with the fraction of it and how many hold that much.
+
+    Fore- and hindquarter of a side are one side: of the two the more holders count.
+    """
+    place = (Holdings.lot_id, _SAYS.label("share"), Holdings.carcass, Holdings.side)
+    by_quarter = (
+        select(*place, Holdings.fraction, func.count().label("holders"))
+        .join(Lots, Lots.id == Holdings.lot_id)
+        .join(Shares, _OWN_SHARE)
+        .where(*wanted)
+        .group_by(Holdings.lot_id, _SAYS, Holdings.carcass, Holdings.side, Holdings.quarter)
+        .group_by(Holdings.fraction)
+        .subquery()
+    )
+    of = by_quarter.c
+    side = (of.lot_id, of.share, of.carcass, of.side, of.fraction)
+    return select(*side, func.max(of.holders).label("holders")).group_by(*side).subquery()
 
 
 def _unanswered(wanted: tuple[ColumnElement[bool], ...]) -> Select[*tuple[Any, ...]]:
-    """Half sides, by day and species, held by shares for which nothing is said yet."""
-    held = (
-        select(Holdings.lot_id, Holdings.carcass, Holdings.side, Holdings.quarter)
-        .join(Lots, Lots.id == Holdings.lot_id)
+    """What shares hold for which nothing is said yet, by day, species, quarter and fraction."""
+    place = (Lots.day, Lots.species, Holdings.quarter, Holdings.fraction)
+    return (
+        select(*place, func.count())
+        .join(Holdings, Holdings.lot_id == Lots.id)
         .join(Shares, _OWN_SHARE)
         .join(Orders, (Orders.lot_id == Holdings.lot_id) & (Orders.share == _SAYS))
         .where(*wanted, ~exists().where(OrderLines.order_id == Orders.id))
-        .distinct()
-        .subquery()
-    )
-    halves = func.sum(case((held.c.quarter == "", 2), else_=1))
-    return (
-        select(Lots.day, Lots.species, halves)
-        .join(held, held.c.lot_id == Lots.id)
-        .group_by(Lots.day, Lots.species)
+        .group_by(*place)
     )
 
 

@@ -1,6 +1,7 @@
 """Block minutes by class of cut, as the shop enters them: what a line takes on each side."""
 
 from collections.abc import Iterable, Mapping
+from fractions import Fraction
 from typing import Literal
 
 from shared.carcass.catalogue import Cut, CutKind, UsualLine
@@ -31,6 +32,17 @@ def line_minutes(entered: Mapping[str, int], cut_class: CutClass | None, *, fini
     """
     of_class = 0 if cut_class is None else entered.get(cut_class, 0)
     return of_class + (entered.get("finishes", 0) if finished else 0)
+
+
+def part_of_side(holders: int, fraction: Fraction) -> Fraction:
+    """How much of the work on a side a line is: what those it holds for have of that side.
+
+    Split sides are cut alike, so the work on one is one side's work, however many answer for it.
+    Two owners of half a side, each with a line of steaks at 6 minutes: 1/2 * 6 + 1/2 * 6 = 6, as
+    for one owner of all of it; both cut as one of them says: 2 * 1/2 = 1. A quarter held whole is
+    sawn for its owner alone, and two that are cut as one are still one side: 1.
+    """
+    return min(Fraction(1), holders * fraction)
 
 
 def usual_minutes(

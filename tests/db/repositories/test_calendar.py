@@ -11,7 +11,7 @@ from db.store import Store
 from db.unit_of_work import Work
 from shared.cutting.order import Amount, Choice
 from shared.shop.calendar import Booking, Full, OtherDay, Plan, minutes_on, why_full
-from shared.shop.holdings import half, quarter
+from shared.shop.holdings import half, quarter, split_quarter
 from shared.shop.lots import Lot, LotShare, NewLot
 from shared.shop.problems import Refused
 from tests.db.examples import KILL_DAY, booked, customer, line, lot_of_halves, order_of
@@ -73,6 +73,54 @@ def test_who_follows_another_counts_once_and_a_quarter_is_half_a_side(work: Work
     for cut, minutes in (("blade_chop", 20), ("rib_chop", 30)):
         line(work, order_of(work, lot, 2), Choice(0, 2, cut, Amount("rest")))
         assert work.calendar.needed_by(lot.id) == minutes
+
+
+def test_owners_of_one_side_who_each_answer_make_one_sides_work(work: Work) -> None:
+    """Steaks at 6, the usual of a hog's side one line of chops: 6.
+
+    Side 1 is Anna's and Bert's by halves, side 2 Cora's half and Dan's, who is cut as she says.
+    Nobody answered: 6 + 6. Anna's two lines: 1/2 * 12 + 1/2 * 6 + 6 = 15. Bert's one:
+    1/2 * 12 + 1/2 * 6 + 6 = 15. Cora's three hold for the whole side: 9 + 18 = 27, where lines
+    counted in full for each owner came to 12 + 6 + 18 = 36.
+    """
+    work.calendar.save_plan(replace(PLAN, minutes_a_cut={"pork": {"steaks": 6}}))
+    people = [customer(work, name) for name in ("Anna Berg", "Bert Iversen", "Cora Lind", "Dan Ek")]
+    shares = [
+        LotShare(number, one.id, holdings=split_quarter(0, 1 + (number > 2)))
+        for number, one in enumerate(people, start=1)
+    ]
+    shares[3] = replace(shares[3], leader=3)
+    lot = booked(work, NewLot("pork", 1, KILL_DAY, people[0].id, tuple(shares)))
+    assert work.calendar.needed_by(lot.id) == 12
+    for share, cuts, minutes in (
+        (1, ("rib_chop", "blade_chop"), 15),
+        (2, ("rib_chop",), 15),
+        (3, ("rib_chop", "blade_chop", "centre_chop"), 27),
+    ):
+        for cut in cuts:
+            line(work, order_of(work, lot, share), Choice(0, share, cut, Amount("rest")))
+        assert work.calendar.needed_by(lot.id) == minutes
+
+
+def test_half_minutes_are_rounded_up_once_a_day(work: Work) -> None:
+    """Steaks at 7: Anna's two lines on half a side, Bert's half of the usual's one, Cora's side.
+
+    1/2 * 14 + 1/2 * 7 + 7 = 17 1/2, so 18; two such hogs 35.
+    """
+    work.calendar.save_plan(replace(PLAN, minutes_a_cut={"pork": {"steaks": 7}}))
+    anna, bert, cora = (customer(work, one) for one in ("Anna Berg", "Bert Iversen", "Cora Lind"))
+    shares = (
+        LotShare(1, anna.id, holdings=split_quarter(0, 1)),
+        LotShare(2, bert.id, holdings=split_quarter(0, 1)),
+        LotShare(3, cora.id, holdings=half(0, 2)),
+    )
+    for _ in range(2):
+        lot = booked(work, NewLot("pork", 1, KILL_DAY, anna.id, shares))
+        for cut in ("rib_chop", "blade_chop"):
+            line(work, order_of(work, lot, 1), Choice(0, 1, cut, Amount("rest")))
+        assert work.calendar.needed_by(lot.id) == 18
+    (both,) = work.calendar.filled(KILL_DAY, KILL_DAY).bookings
+    assert both.cut_minutes == 35
 
 
 def test_what_is_booked_takes_its_place_and_cancelling_frees_it(work: Work) -> None:
