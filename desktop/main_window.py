@@ -120,7 +120,7 @@ class MainWindow(QMainWindow):
         return foot
 
     def _connect(self) -> None:
-        self.bar.places.wanted.connect(self.enter)
+        self.bar.places.wanted.connect(self.walk)
         self.finder.chosen.connect(self._found)
         self.finder.left.connect(self.focus_place)
         self.person.clicked.connect(self.person_wanted)
@@ -177,6 +177,13 @@ class MainWindow(QMainWindow):
         self._retitle()
         self.focus_place()
         return True
+
+    def walk(self, key: str) -> None:
+        """Go to a place by its key or word: it is told what one was at."""
+        here = self.stack.currentWidget()
+        at = here.at_hand() if isinstance(here, Place) and here.key != key else None
+        if self.enter(key) and at is not None:
+            self.place().take_up(at)
 
     def go(self, what: Target) -> None:
         """Go to a place and show one thing there."""

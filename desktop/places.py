@@ -41,6 +41,13 @@ class Place(QWidget):
     def open(self, what: "Target") -> None:
         """Show one thing: a customer, an animal, an order, a lot, a bill."""
 
+    def at_hand(self) -> "Target | None":
+        """What one is at here, which the place one goes to by its key may take up; or None."""
+        return None
+
+    def take_up(self, what: "Target") -> None:
+        """Show what one was at in the place one comes from, where it means something here."""
+
     def may_leave(self) -> bool:
         """Whether the place lets go; a place that holds unsaved work asks first."""
         return True

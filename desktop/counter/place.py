@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QStackedWidget, QWidget
 
+from desktop.bench import Target
 from desktop.counter.book_dialog import BookDialog
 from desktop.counter.booking_dialog import BookingDialog, free_place
 from desktop.counter.calls_dialog import CallsDialog
@@ -27,7 +28,7 @@ from shared.money import money_text
 from shared.shop.states import order_moves
 
 if TYPE_CHECKING:
-    from desktop.bench import Bench, Target
+    from desktop.bench import Bench
     from desktop.counter.release import SheetAsked
     from desktop.fields import FormDialog
     from shared.shop.lists import OrderRow
@@ -98,6 +99,10 @@ class CounterPlace(Place):
                 order_id = orders[0].id if orders else 0
         if lot_id is not None and order_id:
             self.show_order(lot_id, order_id)
+
+    def at_hand(self) -> "Target | None":
+        desk = self.order.desk if self._shows_order() else None
+        return None if desk is None else Target(self.key, "order", desk.order.id, desk.lot.id)
 
     def show_order(self, lot_id: int, order_id: int) -> None:
         """Open an order."""

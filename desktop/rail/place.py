@@ -7,6 +7,7 @@ from PySide6.QtCore import QSignalBlocker, Qt, QTimer
 from PySide6.QtGui import QHideEvent, QKeySequence, QResizeEvent, QShortcut, QShowEvent
 from PySide6.QtWidgets import QDialog, QScrollArea, QStackedWidget, QWidget
 
+from desktop.bench import Target
 from desktop.fields import ChoiceField
 from desktop.look.space import EDGE, GROUP, TOGETHER, column, row
 from desktop.panels.buttons import button
@@ -18,6 +19,7 @@ from desktop.rail.animal_panel import AnimalPanel
 from desktop.rail.far import SPARED, FarMode
 from desktop.rail.in_a_row import InARow
 from desktop.rail.loss import LossDialog
+from desktop.rail.meant import meant, meant_words
 from desktop.rail.seen import see
 from desktop.rail.state_words import reason_words
 from desktop.rail.telling import Lost, tell
@@ -28,7 +30,7 @@ from shared.shop.lists import AnimalRow
 from shared.shop.states import AnimalState, Move
 
 if TYPE_CHECKING:
-    from desktop.bench import Bench, Target
+    from desktop.bench import Bench
     from desktop.rail.fallen import Fallen
 
 IN_HAND: tuple[AnimalState, ...] = (
@@ -174,13 +176,25 @@ class RailPlace(RailActions):
 
     def open(self, what: "Target") -> None:
         """Show an animal, wherever it stands."""
-        for which in ("in_hand", "done"):
-            self.which.set_value(which)
-            self.refresh()
-            for at, one in enumerate(self.table.rows.rows()):
-                if one.id == what.id:
-                    self.table.choose(at)
-                    return
+        with self.bench.store.read() as work:
+            animal = work.animals.get(what.id)
+        if animal is None:
+            return
+        self.shown_by_tag = 0
+        self.which.set_value("done" if animal.state in ENDED else "in_hand")
+        self.refresh()
+        self._show_animal(animal.id)
+
+    def take_up(self, what: "Target") -> None:
+        """Show the animal an order is most likely about, and say of how many it is."""
+        if what.kind != "order":
+            return
+        seen = self.panel.seen
+        found = meant(self.bench, what.id, seen.animal.id if seen else 0)
+        if found:
+            self.open(Target(self.key, "animal", found[0].id))
+        if len(found) > 1:
+            self.said.emit(meant_words(found, self.bench.words))
 
     def show_cooler(self) -> None:
         """What hangs and until when, and the temperatures of its rooms."""
@@ -269,11 +283,7 @@ class RailPlace(RailActions):
 
     def _tagged(self, animal_id: int) -> None:
         """A tag was typed or scanned: its animal, in the list or not, and its next weight."""
-        at = [n for n, one in enumerate(self.table.rows.rows()) if one.id == animal_id]
-        if at:
-            self.table.choose(at[0])
-        self.shown_by_tag = 0 if at else animal_id
-        self.panel.show_animal(see(self.bench, animal_id))
+        self._show_animal(animal_id)
         seen = self.panel.seen
         if seen is None:
             return
@@ -282,6 +292,15 @@ class RailPlace(RailActions):
         elif not self.panel.weights.focus_next() and not self.panel.focus_forward():
             self.in_a_row.tag.complain(self.tr("Everything due is done."))
             self.in_a_row.tag.line.selectAll()
+
+    def _show_animal(self, animal_id: int) -> None:
+        """Choose it in the list; one the list doesn't reach is shown beside it all the same."""
+        at = [n for n, one in enumerate(self.table.rows.rows()) if one.id == animal_id]
+        self.shown_by_tag = 0
+        if at:
+            self.table.choose(at[0])
+        self.panel.show_animal(see(self.bench, animal_id))
+        self.shown_by_tag = 0 if at else animal_id
 
     def _animal_done(self) -> None:
         if self.in_a_row.going:

@@ -884,16 +884,16 @@
         <translation>&amp;Cotejar con la báscula (F6)</translation>
     </message>
     <message>
-        <source>The first {most} of {count} orders by number. Find any other with Ctrl+F.</source>
-        <translation>Las primeras {most} de {count} órdenes por número. Las demás se buscan con Ctrl+F.</translation>
+        <source>{most} of {count} orders, those with no bill first. Find any other with Ctrl+F.</source>
+        <translation>{most} de {count} órdenes, primero las que no tienen cuenta. Busque cualquier otra con Ctrl+F.</translation>
+    </message>
+    <message>
+        <source>Stopped: the bills of {done} of {count} open orders agree with the scale. The others were not checked.</source>
+        <translation>Detenido: las cuentas de {done} de {count} órdenes abiertas concuerdan con la báscula. Las demás no se revisaron.</translation>
     </message>
     <message>
         <source>Bills, {count}</source>
         <translation>Cuentas, {count}</translation>
-    </message>
-    <message>
-        <source>The bills of the first {most} of {count} orders by number agree with the scale. The others were not checked.</source>
-        <translation>Las cuentas de las primeras {most} de {count} órdenes por número coinciden con la báscula. Las demás no se cotejaron.</translation>
     </message>
     <message>
         <source>All bills of open orders agree with the scale.</source>
@@ -2928,6 +2928,10 @@
         <translation>{known} ya está anotado, con el mismo nombre.</translation>
     </message>
     <message>
+        <source>{name}, written nearly so</source>
+        <translation>{name}, escrito casi así</translation>
+    </message>
+    <message>
         <source>Add {name} as another</source>
         <translation>Agregar a {name} como otra persona</translation>
     </message>
@@ -3080,10 +3084,6 @@
         <translation>Revíselas y emítalas de una vez. Una línea que espera va después en su propia cuenta. Una cuenta emitida no se cambia nunca.</translation>
     </message>
     <message>
-        <source>Only the first {most} of {count} orders by number are looked at here. Bill any other in the list: find it with Ctrl+F.</source>
-        <translation>Aquí solo se ven las primeras {most} de {count} órdenes por número. Haga la cuenta de cualquier otra en la lista: búsquela con Ctrl+F.</translation>
-    </message>
-    <message>
         <source>Bills to issue</source>
         <translation>Cuentas por emitir</translation>
     </message>
@@ -3094,6 +3094,10 @@
     <message>
         <source>Sho&amp;w what was issued (F9)</source>
         <translation>&amp;Ver lo emitido (F9)</translation>
+    </message>
+    <message>
+        <source>Stopped: {done} of {count} orders were looked at, those with no bill first. Open this again to look at all.</source>
+        <translation>Detenido: se miraron {done} de {count} órdenes, primero las que no tienen cuenta. Abra esto otra vez para mirarlas todas.</translation>
     </message>
     <message>
         <source>To issue: {count}, {total}.</source>
@@ -3520,6 +3524,10 @@
         <translation>Almacenaje: días desde que está lista, {since}: {days}; se cobra desde {first}.</translation>
     </message>
     <message>
+        <source>Counted are working days, as set under Shop.</source>
+        <translation>Se cuentan días hábiles, como se fijó en Negocio.</translation>
+    </message>
+    <message>
         <source>Bill {number} has the days before; new ones: {days}.</source>
         <translation>La cuenta {number} ya tiene los días anteriores; nuevos: {days}.</translation>
     </message>
@@ -3928,6 +3936,10 @@
         <translation>Paquetes con etiqueta escaneados: todos, {here}.</translation>
     </message>
     <message>
+        <source>Some of it was fetched before, last on {day} by {whom}.</source>
+        <translation>Una parte ya se recogió, la última vez el {day}, {whom}.</translation>
+    </message>
+    <message>
         <source>&amp;Why it leaves unpaid</source>
         <translation>&amp;Por qué sale sin pagar</translation>
     </message>
@@ -3984,16 +3996,16 @@
         <translation>Viene después: {what}.</translation>
     </message>
     <message>
-        <source>Some of it was fetched before.</source>
-        <translation>Una parte ya se entregó antes.</translation>
-    </message>
-    <message>
         <source>&amp;Why it leaves unpaid and not frozen</source>
         <translation>Por &amp;qué sale sin pagar y sin congelar</translation>
     </message>
     <message>
         <source>&amp;Why it leaves not frozen</source>
         <translation>Por &amp;qué sale sin congelar</translation>
+    </message>
+    <message>
+        <source>{names} and {count} more</source>
+        <translation>{names} y {count} más</translation>
     </message>
     <message>
         <source>Fetched fresh, as agreed on the order: {names}.</source>
@@ -4012,16 +4024,24 @@
         <translation>en ningún congelador</translation>
     </message>
     <message>
-        <source>frozen from {day} {time}</source>
-        <translation>congelado desde {day} {time}</translation>
-    </message>
-    <message>
         <source>No bill yet.</source>
         <translation>Todavía no hay cuenta.</translation>
     </message>
     <message>
         <source>Billed {billed}, paid {paid}, due {due}.</source>
         <translation>Cuenta {billed}, pagado {paid}, se debe {due}.</translation>
+    </message>
+    <message>
+        <source>F7 on the order takes the payment.</source>
+        <translation>F7 en la orden recibe el pago.</translation>
+    </message>
+    <message>
+        <source>Ready since {day}, {count} days; storage is billed in the Office (F4).</source>
+        <translation>Lista desde el {day}, {count} días; el almacenaje se cobra en la Oficina (F4).</translation>
+    </message>
+    <message>
+        <source>Ready since {day}, one day; storage is billed in the Office (F4).</source>
+        <translation>Lista desde el {day}, un día; el almacenaje se cobra en la Oficina (F4).</translation>
     </message>
     <message>
         <source>{now} of {here}</source>
@@ -4050,6 +4070,10 @@
     <message>
         <source>stays</source>
         <translation>queda</translation>
+    </message>
+    <message>
+        <source>will be frozen {day} {time}</source>
+        <translation>estará congelado {day} {time}</translation>
     </message>
     <message>
         <source>leaves</source>
@@ -6363,6 +6387,18 @@
         <source>Another station has changed this animal. Look again and repeat it.</source>
         <translation>Otra estación cambió este animal. Mire otra vez y repítalo.</translation>
     </message>
+    <message>
+        <source>{count} animals are this order&apos;s: {shown} is shown; also {others}.</source>
+        <translation>De esta orden son {count} animales: se muestra {shown}; también {others}.</translation>
+    </message>
+    <message>
+        <source>tag {tag} ({state})</source>
+        <translation>arete {tag} ({state})</translation>
+    </message>
+    <message>
+        <source>animal {number} ({state})</source>
+        <translation>animal {number} ({state})</translation>
+    </message>
 </context>
 <context>
     <name>RateCardDialog</name>
@@ -7362,8 +7398,8 @@
         <translation>&amp;Motivo, impreso en cada crédito</translation>
     </message>
     <message>
-        <source>Only the first {most} of {count} orders by number were checked.</source>
-        <translation>Solo se cotejaron las primeras {most} de {count} órdenes por número.</translation>
+        <source>The check was stopped: {done} of {count} orders were looked at.</source>
+        <translation>La revisión se detuvo: se miraron {done} de {count} órdenes.</translation>
     </message>
     <message>
         <source>It is being done.</source>
@@ -7876,6 +7912,22 @@
     <message>
         <source>by count only</source>
         <translation>solo por conteo</translation>
+    </message>
+    <message>
+        <source>Days of &amp;storage counted</source>
+        <translation>Días de &amp;almacenaje que se cuentan</translation>
+    </message>
+    <message>
+        <source>every day</source>
+        <translation>todos los días</translation>
+    </message>
+    <message>
+        <source>Monday to Friday, less the calendar&apos;s closed days</source>
+        <translation>lunes a viernes, sin los días cerrados del calendario</translation>
+    </message>
+    <message>
+        <source>Monday to Saturday, less the calendar&apos;s closed days</source>
+        <translation>lunes a sábado, sin los días cerrados del calendario</translation>
     </message>
     <message>
         <source>Custom-exempt packages are counted, without weight and label. Their paper must carry NOT FOR SALE itself, stamped or printed, in letters of at least 3/8 inch (9 CFR 316.16, 317.16). Inspected goods are weighed and labeled as before.</source>
