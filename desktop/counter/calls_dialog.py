@@ -155,6 +155,14 @@ class CallsDialog(FormDialog):
         if isinstance(row, ToRing):
             said += [self._news(one) for one in row.news]
             said += self._agree.get(row.order.id, ())
+        self.lost.set_role("contested" if row is not None else "quiet")
+        if row is None:
+            said = [
+                self.tr(
+                    "Nobody is to be rung. Orders that come due, owners who must agree and who "
+                    "lost something come here by themselves."
+                )
+            ]
         self.lost.setText("\n".join(said))
         self.lost.setVisible(bool(said))
 

@@ -28,6 +28,7 @@ if TYPE_CHECKING:
     from shared.shop.money import Balance
     from shared.shop.scanned import Scanned
 
+MOST_NAMED = 3
 IN_HAND = ("gathering", "curing", "smoking", "done")
 
 
@@ -53,7 +54,7 @@ class HandOverDialog(FormDialog):
         self.stay, self.box, self.slip = button(self), button(self), button(self)
         self.waits = Words("body", "tight", self).wrapped()
         self.frost = Words("body", "tight", self).wrapped()
-        self.money = Words("body", parent=self)
+        self.money = Words("body", parent=self).wrapped()
         self.ticks = Words("body", "quiet", self).wrapped()
         self.ticks.hide()
         self.scan = ScanField(lambda: self.scan_of, self.scanned)
@@ -77,7 +78,8 @@ class HandOverDialog(FormDialog):
             places = work.hand_overs.places(order.id)
             self._billed = bool(work.bills.of_order(order.id))
             self._batches = [one for one in work.batches.of_order(order.id) if one.state in IN_HAND]
-            self._earlier = len(work.hand_overs.of_order(order.id))
+            self._earlier = work.hand_overs.of_order(order.id)
+            self._ready = work.extras.ready_on(order.id)
             self.fresh = work.freezing.agreed_fresh(order.id)
             rules, told = work.freezing.rules(), work.freezing.of_order(order.id)
         self.scan_of = (order.number, made, here, places)
@@ -284,7 +286,11 @@ class HandOverDialog(FormDialog):
             self.tr("Comes later: {what}.").format(what=self._batch(one)) for one in self._batches
         ]
         if self._earlier:
-            said.insert(0, self.tr("Some of it was fetched before."))
+            last = self._earlier[-1]
+            day = date_text(last.at.astimezone().date(), self._bench.words.language)
+            text = self.tr("Some of it was fetched before, last on {day} by {whom}.")
+            whom = last.fetched_by or self._order.owner
+            said.insert(0, text.format(day=day, whom=whom))
         return " ".join(said)
 
     def _why(self) -> str:
@@ -297,7 +303,10 @@ class HandOverDialog(FormDialog):
         """What of it isn't frozen; that it was agreed so; or that nothing is held for it."""
         if not self.soft:
             return ""
-        names = ", ".join(one.product for one in self.soft)
+        names = ", ".join(one.product for one in self.soft[:MOST_NAMED])
+        more = len(self.soft) - MOST_NAMED
+        if more > 0:
+            names = self.tr("{names} and {count} more").format(names=names, count=more)
         if self.fresh:
             return self.tr("Fetched fresh, as agreed on the order: {names}.").format(names=names)
         return self.tr(
@@ -316,7 +325,7 @@ class HandOverDialog(FormDialog):
                 assert one.frozen.at is not None
                 at = one.frozen.at.astimezone()
                 day = date_text(at.date(), self._bench.words.language).split()[0]
-                return self.tr("frozen from {day} {time}").format(day=day, time=f"{at:%H:%M}")
+                return self.tr("will be frozen {day} {time}").format(day=day, time=f"{at:%H:%M}")
 
     def _batch(self, one: "Batch") -> str:
         words = self._bench.words
@@ -324,13 +333,27 @@ class HandOverDialog(FormDialog):
         return words.say("boxes.in_batch", number=one.number, recipe=one.recipe, state=state)
 
     def _money(self) -> str:
-        if not self._billed:
-            return self.tr("No bill yet.")
-        return self.tr("Billed {billed}, paid {paid}, due {due}.").format(
-            billed=money_text(self.balance.billed - self.balance.credited),
-            paid=money_text(self.balance.deposits + self.balance.paid),
-            due=money_text(self.balance.due),
-        )
+        said = self.tr("No bill yet.")
+        if self._billed:
+            said = self.tr("Billed {billed}, paid {paid}, due {due}.").format(
+                billed=money_text(self.balance.billed - self.balance.credited),
+                paid=money_text(self.balance.deposits + self.balance.paid),
+                due=money_text(self.balance.due),
+            )
+            if self.balance.due > 0:
+                said += " " + self.tr("F7 on the order takes the payment.")
+        return " ".join(one for one in (said, self._stored()) if one)
+
+    def _stored(self) -> str:
+        """Since when it waits to be fetched, where that is a day or more."""
+        days = 0 if self._ready is None else (self._bench.today() - self._ready).days
+        if self._ready is None or days <= 0:
+            return ""
+        day = date_text(self._ready, self._bench.words.language)
+        text = self.tr("Ready since {day}, {count} days; storage is billed in the Office (F4).")
+        if days == 1:
+            text = self.tr("Ready since {day}, one day; storage is billed in the Office (F4).")
+        return text.format(day=day, count=days)
 
     def _leaves(self, one: Leaving) -> str:
         if one.stays:

@@ -43,11 +43,15 @@ class OrderTable(Table[OrderRowShown]):
         self.clicked.connect(self._clicked)
 
     def _fit(self) -> None:
-        """In a wide window the cuts take their part of the room."""
+        """In a wide window the cuts take their part of the room, and amounts stand in full."""
         super()._fit()
         percent = theme_of(self).percent
-        cut, *others = (one.width * percent // 100 for one in self.rows.columns if not one.stretch)
-        over = self.viewport().width() - sum(others)
+        widths = (one.width * percent // 100 for one in self.rows.columns if not one.stretch)
+        cut, amount, *others = widths
+        over = self.viewport().width() - sum(others) - amount
+        if over > 3 * cut:
+            over -= amount // 2
+            self.horizontalHeader().resizeSection(1, amount + amount // 2)
         self.horizontalHeader().resizeSection(0, max(cut, over * CUT_OF_ROOM // 100))
 
     def show_order(self, desk: "OrderDesk", words: "Words", line: int = 0) -> None:

@@ -2083,6 +2083,10 @@
         <translation>Otra estación llamó entretanto: mire otra vez.</translation>
     </message>
     <message>
+        <source>Nobody is to be rung. Orders that come due, owners who must agree and who lost something come here by themselves.</source>
+        <translation>No hay a quién llamar. Las órdenes que vencen, los dueños que deben ponerse de acuerdo y quienes perdieron algo aparecen aquí solos.</translation>
+    </message>
+    <message>
         <source>no answer</source>
         <translation>no contestó</translation>
     </message>
@@ -8833,6 +8837,10 @@
         <translation>Elija la parte cuyo dueño fue avisado.</translation>
     </message>
     <message>
+        <source>“{address}” can&apos;t be read as a mail address: print the note or ring.</source>
+        <translation>«{address}» no se puede leer como dirección de correo: imprima la nota o llame.</translation>
+    </message>
+    <message>
         <source>{owner} has no mail address kept: print the note or ring.</source>
         <translation>{owner} no tiene correo guardado: imprima la nota o llame.</translation>
     </message>
@@ -8843,6 +8851,10 @@
     <message>
         <source>This computer has no mail program set up: print the note.</source>
         <translation>Esta computadora no tiene programa de correo: imprima la nota.</translation>
+    </message>
+    <message>
+        <source>Too long for a mail&apos;s link: it is shorter than the printed note.</source>
+        <translation>No cabe entera en el correo: va más corta que la nota impresa.</translation>
     </message>
     <message>
         <source>No animal was killed or is to be on this day.</source>

@@ -47,6 +47,15 @@ def test_a_call_is_logged_and_its_order_opened_by_keyboard(qtbot: QtBot, bench: 
     assert place.order.desk.order.id == lot.shares[1].order_id
 
 
+def test_an_empty_list_says_who_comes_to_stand_in_it(qtbot: QtBot, bench: Bench) -> None:
+    dialog = CallsDialog(bench)
+    qtbot.addWidget(dialog)
+    assert dialog.table.rows.rowCount() == 0
+    assert dialog.lost.text().startswith("Nobody is to be rung.")
+    assert dialog.lost.property("role") == "quiet"
+    assert not dialog.main.isEnabled()
+
+
 def test_owners_who_must_agree_are_told_though_nothing_is_due_yet(
     qtbot: QtBot, bench: Bench
 ) -> None:

@@ -1,5 +1,6 @@
 """Handing over: all at once, or some now and the rest at a second pick-up."""
 
+from dataclasses import replace
 from datetime import timedelta
 from fractions import Fraction
 
@@ -92,6 +93,7 @@ def test_some_leaves_now_and_the_rest_at_a_second_pick_up(
     qtbot.addWidget(second)
     assert [one.product for one in second.leaving] == ["Whole ham"]
     assert "fetched before" in second.waits.text()
+    assert "by her brother" in second.waits.text()
     second.reason.set_text("bill follows by mail")
     second.try_it()
     assert state_of(store, order) == "handed_over"
@@ -162,6 +164,27 @@ def test_what_is_not_frozen_is_held_until_it_was_in_the_freezer_long_enough(
     later = HandOverDialog(bench, order)
     qtbot.addWidget(later)
     assert not later.soft
+
+
+def test_of_many_that_are_not_frozen_the_first_are_named(dialog: HandOverDialog) -> None:
+    ham, ground = dialog.leaving
+    more = [replace(ground, product=f"Ground pork {at}") for at in range(3)]
+    dialog._rows = [ham, ground, *more]  # an order of more products
+    dialog.retranslate()
+    assert "Not frozen: Whole ham, Ground pork, Ground pork 0 and 2 more." in dialog.frost.text()
+
+
+def test_it_says_since_when_it_waits_to_be_fetched(
+    qtbot: QtBot, bench: Bench, order: Order, dialog: HandOverDialog
+) -> None:
+    assert "Ready since" not in dialog.money.text()
+    for days, said in ((1, "one day;"), (3, "3 days;")):
+        later = bench.now() + timedelta(days=1 if days == 1 else 2)
+        bench.now = lambda at=later: at
+        again = HandOverDialog(bench, order)
+        qtbot.addWidget(again)
+        assert "Ready since" in again.money.text()
+        assert said in again.money.text()
 
 
 def test_it_leaves_not_frozen_with_a_reason_and_that_is_kept(
