@@ -3,12 +3,12 @@
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QEvent, Qt
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QWidget
 
 from desktop.counter.box_dialog import BoxDialog
-from desktop.counter.leaving import Leaving, leaving_rows
+from desktop.counter.leaving import Leaving, frozen_words, leaving_rows
 from desktop.counter.scan_field import ScanField
 from desktop.fields import FormDialog, TextField
 from desktop.fields.dates import date_text
@@ -49,7 +49,7 @@ class HandOverDialog(FormDialog):
         self.table: Table[Leaving] = Table(
             RowsModel(self._columns()), self, height=ROW_DENSE, sortable=False
         )
-        self.table.setMinimumHeight(240)
+        self.table.setMinimumHeight(212)
         self.table.setMinimumWidth(760)
         self.stay, self.box, self.slip = button(self), button(self), button(self)
         self.waits = Words("body", "tight", self).wrapped()
@@ -103,8 +103,21 @@ class HandOverDialog(FormDialog):
         beside.addStretch(1)
         buttons = QWidget(self)
         buttons.setLayout(beside)
+        for words in (self.ticks, self.waits, self.frost, self.money):
+            words.setMinimumHeight(1)  # their height follows from the width they get
         for part in (self.ticks, self.table, buttons, self.waits, self.frost, self.money):
             self.add_below(part)
+
+    def event(self, event: QEvent) -> bool:
+        """Grow with what is said below the table, by the lines it takes at this width."""
+        asked = event.type() is QEvent.Type.LayoutRequest  # the dialog may be gone afterwards
+        done = super().event(event)
+        layout = self.layout() if asked else None
+        if layout is not None and self.isVisible():
+            needed = layout.totalHeightForWidth(self.width())
+            if needed > self.height():
+                self.resize(self.width(), needed)
+        return done
 
     @property
     def owes(self) -> bool:
@@ -313,20 +326,6 @@ class HandOverDialog(FormDialog):
             "Not frozen: {names}. It is held; Space lets it stay for another pick-up."
         ).format(names=names)
 
-    def _frozen(self, one: Leaving) -> str:
-        match one.frozen.state:
-            case "frozen":
-                return self.tr("frozen")
-            case "not_asked":
-                return ""
-            case "not_in_freezer":
-                return self.tr("in no freezer")
-            case "freezing":
-                assert one.frozen.at is not None
-                at = one.frozen.at.astimezone()
-                day = date_text(at.date(), self._bench.words.language).split()[0]
-                return self.tr("will be frozen {day} {time}").format(day=day, time=f"{at:%H:%M}")
-
     def _batch(self, one: "Batch") -> str:
         words = self._bench.words
         state = words.say(f"batches.state_{one.state}")
@@ -376,7 +375,7 @@ class HandOverDialog(FormDialog):
             Column(
                 "frozen",
                 lambda: self.tr("Freezer"),
-                self._frozen,
+                lambda one: frozen_words(one, self._bench.words.language),
                 "state",
                 mark=lambda one: Mark.TIGHT if one.frozen.holds else Mark.PLAIN,
                 width=265,

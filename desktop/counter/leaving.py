@@ -3,6 +3,9 @@
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
+from PySide6.QtCore import QCoreApplication
+
+from desktop.fields.dates import date_text
 from shared.shop.freezing import Frozen, frozen
 
 if TYPE_CHECKING:
@@ -122,3 +125,21 @@ def _where(packages: "Sequence[PackageMade]", places: "Mapping[int, Boxed]") -> 
     boxed = [places[one.id] for one in packages if one.id in places]
     said = [", ".join(part for part in (one.box, one.place) if part) for one in boxed]
     return "; ".join(dict.fromkeys(said))
+
+
+def frozen_words(one: Leaving, language: str) -> str:
+    """Whether it is frozen, or when it will be."""
+    translate = QCoreApplication.translate
+    match one.frozen.state:
+        case "frozen":
+            return translate("HandOverDialog", "frozen")
+        case "not_asked":
+            return ""
+        case "not_in_freezer":
+            return translate("HandOverDialog", "in no freezer")
+        case "freezing":
+            assert one.frozen.at is not None
+            at = one.frozen.at.astimezone()
+            day = date_text(at.date(), language).split()[0]
+            text = translate("HandOverDialog", "will be frozen {day} {time}")
+            return text.format(day=day, time=f"{at:%H:%M}")
