@@ -1,51 +1,13 @@
-"""The evening of the kill: what an owner's share weighs, as a paper or as the text of a mail."""
+"""The evening of the kill on paper: what an owner's share weighs."""
 
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
-from datetime import date, datetime
-from fractions import Fraction
+from collections.abc import Sequence
+from datetime import datetime
 
-from printing.letterhead import (
-    NO_BREAK,
-    Letterhead,
-    day_text,
-    notes,
-    number_text,
-    open_paper,
-    sender,
-)
+from printing.hanging_words import HangingNote, how_found, part_told, told_lines
+from printing.letterhead import Letterhead, day_text, notes, open_paper, sender
 from printing.page import Column, Paper, table
 from printing.words import Words
-from printing.words.place_words import capital
-from shared.billing.quantities import HangingWeights, HeldWeight
-from shared.money import money_text
 from shared.shop.details import ShopDetails
-
-MOST_MAIL = 1400  # letters of a mail's text: escaped it stays under what programs take as a link
-
-
-@dataclass(frozen=True, slots=True)
-class HangingNote:
-    """What one owner is told of his share.
-
-    `chilled_follows`: the shop goes by the chilled weight and it isn't there yet. `held` and
-    `condemned` are tags of his animals. `due` None: his order is settled. `quote` is low and high
-    cents, where the shop wants it told.
-    """
-
-    order_number: int
-    lot_number: int
-    species: str
-    owner: str
-    party: tuple[str, ...]
-    tags: tuple[str, ...]
-    killed_on: date | None
-    hanging: HangingWeights
-    due: date | None
-    chilled_follows: bool = False
-    held: tuple[str, ...] = ()
-    condemned: tuple[str, ...] = ()
-    quote: tuple[int, int] | None = None
 
 
 def hanging_notes(
@@ -89,42 +51,8 @@ def hanging_note(note: HangingNote, *, shop: ShopDetails, made: datetime, words:
         paper.skip(8)
         size = 11 if at else 13
         paper.paragraph(0, line, size, paper.room, "regular" if at else "bold")
-    notes(paper, tuple(_how(note.hanging, words)))
+    notes(paper, tuple(how_found(note.hanging, words)))
     return paper.pdf()
-
-
-def told_lines(note: HangingNote, words: Words) -> tuple[str, ...]:
-    """What is told, sentence by sentence, the weight first."""
-    return tuple(_told(note, words))
-
-
-def mail_subject(note: HangingNote, shop: ShopDetails, words: Words) -> str:
-    """The subject: the shop and the weight, or that it isn't weighed."""
-    whole = note.hanging.pounds
-    key = "forms.hangs_subject_waits" if whole is None else "forms.hangs_subject"
-    weight = "" if whole is None else pounds_told(whole)
-    return words.say(key, shop=shop.name, pounds=weight)
-
-
-def mail_text(note: HangingNote, shop: ShopDetails, words: Words) -> str:
-    """The text of the mail: never longer than `MOST_MAIL`; what falls out is the list of parts."""
-    animal = words.name(note.species, f"species.{note.species}")
-    tags = ", ".join(tag for tag in note.tags if tag)
-    about = words.say("forms.hangs_about", animal=animal, number=note.order_number)
-    if tags:
-        about = f"{about} ({words.say('bills.tag', len(note.tags), tags=tags)})"
-    parts = [": ".join(_part(one, note.tags, words)[::2]) for one in note.hanging.held]
-    end = [*_how(note.hanging, words), "", *sender(shop)]
-    told = [note.owner + ",", "", f"{about}:", *told_lines(note, words), ""]
-    text = "\n".join([*told, *parts, *end])
-    if len(text) > MOST_MAIL:
-        text = "\n".join([*told, *sender(shop)])
-    return text if len(text) <= MOST_MAIL else text[: MOST_MAIL - 1] + "…"
-
-
-def pounds_told(exact: Fraction) -> str:
-    """Pounds to the hundredth: 1/3 of 100 lb is told as 33.33 lb."""
-    return f"{number_text(exact, 0, 2)}{NO_BREAK}lb"
 
 
 def _parts(paper: Paper, note: HangingNote, words: Words) -> None:
@@ -133,53 +61,5 @@ def _parts(paper: Paper, note: HangingNote, words: Words) -> None:
         Column(words.say("money.how"), 150),
         Column(words.say("money.pounds"), 110, "right"),
     )
-    table(paper, columns, [_part(one, note.tags, words) for one in note.hanging.held], 11)
+    table(paper, columns, [part_told(one, note.tags, words) for one in note.hanging.held], 11)
     paper.skip(6)
-
-
-def _part(one: HeldWeight, tags: Sequence[str], words: Words) -> tuple[str, str, str]:
-    """What it is, how its weight was found, and the weight."""
-    parts = [words.say("place.side", side=one.side)]
-    if one.quarter:
-        parts.append(words.say(f"quarter.{one.quarter}"))
-    if one.fraction != 1:
-        parts.append(words.say("money.part_of", fraction=str(one.fraction)))
-    what = capital(", ".join(parts))
-    tag = tags[one.carcass] if one.carcass < len(tags) else ""
-    if tag:
-        what = words.say("bills.of_tag", what=what, tag=tag)
-    waits = words.say("bills.not_weighed")
-    weight = waits if one.pounds is None else number_text(one.pounds, 0, 2)
-    return what, words.say(f"money.how_{one.source}"), weight
-
-
-def _told(note: HangingNote, words: Words) -> Iterator[str]:
-    whole, kind = note.hanging.pounds, words.say(f"forms.hangs_{note.hanging.kind}")
-    some = [one.pounds for one in note.hanging.held if one.pounds is not None]
-    if whole is not None:
-        yield words.say("forms.hangs_whole", pounds=pounds_told(whole), kind=kind)
-    elif some:
-        yield words.say("forms.hangs_some", pounds=pounds_told(sum(some, Fraction(0))), kind=kind)
-    else:
-        yield words.say("forms.hangs_waits")
-    if note.chilled_follows:
-        yield words.say("forms.hangs_follows")
-    for tag in note.held:
-        yield words.say("forms.hangs_held", tag=tag)
-    for tag in note.condemned:
-        yield words.say("forms.hangs_condemned", tag=tag)
-    if note.due is None:
-        yield words.say("forms.hangs_settled")
-    else:
-        yield words.say("forms.hangs_due", day=day_text(note.due, words))
-    if note.quote is not None:
-        low, high = (money_text(one) for one in note.quote)
-        yield words.say("forms.hangs_quote", low=low, high=high)
-
-
-def _how(hanging: HangingWeights, words: Words) -> Iterator[str]:
-    yield words.say("forms.hangs_no_bill")
-    if any(one.source == "half_of_whole" for one in hanging.held):
-        yield words.say("bills.note_half_of_whole")
-    if hanging.by_table:
-        yield words.say("bills.note_by_table")

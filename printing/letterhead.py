@@ -1,24 +1,42 @@
-"""The head of a paper that goes to a customer, its footer, and figures as papers write them."""
+"""The head of a paper that goes to a customer, its footer, and sums at its right."""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from datetime import date, datetime
-from fractions import Fraction
+from datetime import datetime
 
 from printing.page import Foot, Paper, PaperName
 from printing.typefaces import width, wrap
 from printing.words import Words
-from shared.money import money_text, rate_text
-from shared.shop.details import ShopDetails
+from printing.written import (
+    NO_BREAK,
+    day_text,
+    head_text,
+    number_text,
+    pounds,
+    rate_shown,
+    sender,
+    time_text,
+)
+from shared.money import money_text
 
-NO_BREAK = "\u00a0"
+__all__ = [
+    "CORNER",
+    "NO_BREAK",
+    "Letterhead",
+    "amount_row",
+    "day_text",
+    "head_text",
+    "money_row",
+    "notes",
+    "number_text",
+    "open_paper",
+    "pounds",
+    "rate_shown",
+    "sender",
+    "time_text",
+]
+
 CORNER = 20.0
-_PARTS = {
-    Fraction(1, 2): "½",
-    Fraction(1, 4): "¼",
-    Fraction(3, 4): "¾",
-    Fraction(1, 8): "⅛",
-}
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,12 +113,6 @@ def open_paper(
     return paper
 
 
-def sender(shop: ShopDetails) -> tuple[str, ...]:
-    """The plant as its papers name it: name, address, phone, email."""
-    lines = [shop.name, *shop.address.splitlines(), shop.phone, shop.email]
-    return tuple(line for line in lines if line.strip())
-
-
 def notes(paper: Paper, texts: Sequence[str], size: float = 9.0) -> None:
     """What must be told beside the figures, in one box that is never cut."""
     if not texts:
@@ -114,50 +126,6 @@ def notes(paper: Paper, texts: Sequence[str], size: float = 9.0) -> None:
     for number, line in enumerate(lines):
         paper.text(8, paper.y + 6 + size + number * size * 1.35, line, size)
     paper.skip(high)
-
-
-def day_text(day: date, words: Words) -> str:
-    """A day in words: "March 9, 2026"."""
-    month = words.say(f"bills.month_{day.month}")
-    return words.say("bills.day", day=day.day, month=month, year=day.year)
-
-
-def time_text(moment: datetime) -> str:
-    """The hour and minute by the shop's own clock: "14:05"."""
-    return moment.astimezone().strftime("%H:%M")
-
-
-def number_text(exact: Fraction, least: int = 0, most: int = 4) -> str:
-    """A quantity with the decimals it has, at most four, rounded half up: 187.5, 203.125, 1,250."""
-    places = least
-    while places < most and (exact * 10**places).denominator != 1:
-        places += 1
-    scaled = (2 * abs(exact) * 10**places + 1) // 2
-    whole, rest = divmod(int(scaled), 10**places)
-    sign = "\u2212" if exact < 0 and scaled else ""
-    return f"{sign}{whole:,}" + (f".{rest:0{places}d}" if places else "")
-
-
-def head_text(exact: Fraction) -> str:
-    """Heads as people say them: ½, ¼, 1½; a part without a sign of its own as 1/3."""
-    whole, part = divmod(exact, 1)
-    if not part:
-        return str(whole)
-    written = _PARTS.get(part, str(part) if not whole else f"{NO_BREAK}{part}")
-    return f"{whole or ''}{written}"
-
-
-def pounds(exact: Fraction) -> str:
-    """Pounds with the decimals they have: "187.5 lb"."""
-    return f"{number_text(exact)}{NO_BREAK}lb"
-
-
-def rate_shown(rate: Fraction) -> str:
-    """A rate in dollars; one whose decimals never end, to the hundredth of a cent."""
-    try:
-        return rate_text(rate)
-    except ValueError:
-        return "$" + number_text(rate / 100, 2)
 
 
 def money_row(

@@ -36,6 +36,15 @@ class SearchBook:
             found += self._near(text, {one.id for one in found if one.kind == "customer"})
         return tuple(found[:limit])
 
+    def customers(self, text: str, limit: int) -> tuple[Found, ...]:
+        """Customers alone: by name those that hold the text, then, where few do, those near it."""
+        if not name_key(text):
+            return ()
+        found = self._customers(text, limit)
+        if len(found) < FEW:
+            found += self._near(text, {one.id for one in found})
+        return tuple(found)
+
     def _near(self, text: str, but: set[int]) -> list[Found]:
         near = near_customers(self._desk.connection, text, MOST_NEAR + len(but))
         ids = [one for one in near if one not in but][:MOST_NEAR]

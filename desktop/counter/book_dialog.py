@@ -40,8 +40,7 @@ class BookDialog(FormDialog):
         self._day_typed = False
         self._build()
         self.retranslate()
-        with bench.store.read() as work:
-            offer_customers(work, (self.producer, *self.owners))
+        offer_customers(bench, (self.producer, *self.owners))
         self.species.set_value("pork")
         self.head.set_value(1)
         self.day.set_value(bench.today())
@@ -96,7 +95,7 @@ class BookDialog(FormDialog):
             self.tr("&Leave it"),
         )
         self.species.set_label(self.tr("&Animal"))
-        self.species.set_choices([(one, words.name("", f"species.{one}")) for one in _kinds()])
+        self.species.set_choices([(one, words.name("", f"species.{one}")) for one in kinds()])
         self.head.set_label(self.tr("&Head"))
         self.day.set_label(self.tr("&Day of the kill"))
         self.producer.set_label(self.tr("&Producer"))
@@ -294,7 +293,7 @@ def preset_choices(kind: str | None) -> list[tuple[Preset, str]]:
     ]
 
 
-def _kinds() -> list[str]:
+def kinds() -> list[str]:
     """The animals there are figures for, the commonest first."""
     usual = ["pork", "beef", "lamb", "goat", "deer"]
     there = species()

@@ -39,9 +39,9 @@ class BookingDialog(FormDialog):
             assert found is not None
             self.lot: Lot = found
             self._needed = work.calendar.needed_by(lot_id)
-            self._build()
-            there = [found.producer_id, *(one.customer_id for one in found.shares)]
-            offer_customers(work, (self.producer, *self.owners), there)
+        self._build()
+        there = [found.producer_id, *(one.customer_id for one in found.shares)]
+        offer_customers(bench, (self.producer, *self.owners), there)
         self.retranslate()
         self._fill()
         self._fit()

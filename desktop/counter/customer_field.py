@@ -1,11 +1,20 @@
 """The field for a customer: found by any part of the name, or written anew with a phone."""
 
 import re
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, cast
 
-from PySide6.QtCore import QStringListModel
-from PySide6.QtWidgets import QComboBox, QWidget
+from PySide6.QtCore import QEvent, QModelIndex, QObject, QStringListModel, Qt, QTimer
+from PySide6.QtGui import QKeyEvent, QStandardItem, QStandardItemModel
+from PySide6.QtWidgets import QApplication, QComboBox, QCompleter, QWidget
 
+from desktop.counter.customer_names import (
+    MOST,
+    Hit,
+    Names,
+    customer_words,
+    find_customers,
+    read_names,
+)
 from desktop.fields import ChoiceField
 from shared.shop.customers import Customer, name_key, phone_digits
 
@@ -13,12 +22,15 @@ if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence
 
     from db.unit_of_work import Work
+    from desktop.bench import Bench
     from desktop.messages import Messages
     from shared.shop.lists import CustomerRow
 
-MOST = 2000
 LEAST_LETTERS = 16
+WAIT_MS = 60
 _PHONE = re.compile(r"[\s,;]*(\+?[0-9(][0-9() .+-]{5,})\s*$")
+_WORDS = Qt.ItemDataRole.UserRole + 1
+_ID = Qt.ItemDataRole.UserRole + 2
 
 
 def split_phone(text: str) -> tuple[str, str]:
@@ -30,7 +42,11 @@ def split_phone(text: str) -> tuple[str, str]:
 
 
 class CustomerField(ChoiceField[int]):
-    """Takes a customer's id; other words are a new customer, added by `settle`."""
+    """Takes a customer's id; other words are a new customer, added by `settle`.
+
+    The arrow opens the first names. What is typed is looked for among them at once and a moment
+    later in the whole store, any part of name or phone, names written nearly so at the end.
+    """
 
     def __init__(self, parent: QWidget | None = None, *, required: bool = False) -> None:
         super().__init__(parent, required=required, free=True)
@@ -39,6 +55,73 @@ class CustomerField(ChoiceField[int]):
             QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
         )
         self.box.setMinimumContentsLength(LEAST_LETTERS)
+        self._bench: Bench | None = None
+        self._names = Names()
+        self._found: dict[str, Hit] = {}  # by what is looked for in their words
+        self._taken: Hit | None = None
+        self._below: QStandardItemModel | None = None
+        self._soon = QTimer(self, singleShot=True, interval=WAIT_MS)
+        self._soon.timeout.connect(self._search)
+        self.line.textEdited.connect(self._typed)
+
+    def offer(self, bench: "Bench", there: "Sequence[Hit]" = ()) -> None:
+        """Search this shop's customers; who is `there` can be shown before any search."""
+        self._bench = bench
+        self._remember(there)
+
+    def offer_names(self, names: Names, words: QStringListModel) -> None:
+        """What the arrow opens, as several fields share it."""
+        at = self.line.cursorPosition()
+        self._names = names
+        self.share_choices(names.ids, words)
+        self.line.setCursorPosition(at)
+
+    def hits(self) -> tuple[str, ...]:
+        """What is offered below the field for what is typed."""
+        below = self._below
+        return (
+            () if below is None else tuple(below.item(at).text() for at in range(below.rowCount()))
+        )
+
+    def value(self) -> int | None:
+        typed = name_key(self.text())
+        if self._taken is not None and name_key(self._taken.words) == typed:
+            return self._taken.id
+        at = self._at()
+        if at is not None:
+            return self._names.ids[at]
+        found = self._found.get(typed)
+        return None if found is None else found.id
+
+    def set_value(self, value: int | None) -> None:
+        if value is not None and value not in self._names.ids and self._bench is not None:
+            self._remember(_read(self._bench, [value]))
+        there = next((one for one in self._found.values() if one.id == value), None)
+        super().set_value(value if there is None else None)
+        self._taken = there
+        if there is not None:
+            self.set_text(there.words)
+            self.line.setCursorPosition(0)
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Down waits for what was typed: the list below is of that."""
+        if watched is self.line and event.type() is QEvent.Type.FocusIn:
+            self._list_below()
+        if (
+            watched is self.line
+            and isinstance(event, QKeyEvent)
+            and event.type() is QEvent.Type.KeyPress
+            and event.key() == Qt.Key.Key_Down
+            and self._soon.isActive()
+            and self._bench is not None
+        ):
+            self._soon.stop()
+            typed = self.line.text()
+            self._show_found(typed, find_customers(self._bench.store, typed))
+            popup = cast("QWidget", self._completer.popup())
+            if popup.isVisible():
+                return QApplication.sendEvent(popup, event)
+        return super().eventFilter(watched, event)
 
     def known(self, work: "Work", messages: "Messages") -> bool:
         """Whether it can be taken: a new name that looks known is asked about first."""
@@ -49,31 +132,27 @@ class CustomerField(ChoiceField[int]):
             self.complain(self.tr("Write the name before the phone."))
             return False
         alike = work.customers.alike(name, phone) or work.customers.nearly(name)
-        if not alike:
+        offered = [Hit(row.id, customer_words(row.name, row.phone)) for row in alike]
+        self._remember(offered)
+        if not alike or self.value() is not None:
             return True
-        self._offer(alike)
+        text = self._known_already(alike, name, phone_digits(phone))
+        add = self.tr("Add {name} as another").format(name=name)
+        if messages.ask(self.tr("Known already?"), text, add, self.tr("Go back and choose")):
+            return True
+        self.complain(text)
+        self._put_below(offered)
+        return False
+
+    def _known_already(self, alike: "Sequence[CustomerRow]", name: str, digits: str) -> str:
         there = ", ".join(f"{row.name} {row.phone}".strip() for row in alike[:3])
-        digits = phone_digits(phone)
-        by_phone = any(digits and phone_digits(row.phone) == digits for row in alike)
-        if by_phone:
+        if any(digits and phone_digits(row.phone) == digits for row in alike):
             text = self.tr("{known} is known already, with the same phone.")
         elif all(name_key(row.name) != name_key(name) for row in alike):
             text = self.tr("{known} is known already, written nearly the same.")
         else:
             text = self.tr("{known} is known already, with the same name.")
-        text = text.format(known=there)
-        add = self.tr("Add {name} as another").format(name=name)
-        if messages.ask(self.tr("Known already?"), text, add, self.tr("Go back and choose")):
-            return True
-        self.complain(text)
-        return False
-
-    def _offer(self, known: "Sequence[CustomerRow]") -> None:
-        """Whoever is known already can be chosen, however many customers come before him."""
-        new = [(row.id, _words(row.name, row.phone)) for row in known if row.id not in self.values]
-        if new:
-            there = [(value, self.box.itemText(at)) for at, value in enumerate(self.values)]
-            self.set_choices([*there, *new])
+        return text.format(known=there)
 
     def settle(self, work: "Work", added: dict[str, int]) -> int | None:
         """The customer's id, a new one added; None leaves it open.
@@ -92,18 +171,105 @@ class CustomerField(ChoiceField[int]):
             added[typed] = made.id
         return added[typed]
 
+    def _at(self) -> int | None:
+        """Which of the first names the words are; of two written alike the one chosen."""
+        typed, current = name_key(self.text()), self.box.currentIndex()
+        if 0 <= current < len(self._names.keys) and self._names.keys[current] == typed:
+            return current
+        return self._names.at.get(typed)
+
+    def _typed(self, text: str) -> None:
+        self._taken = None
+        self._list_below()
+        self._put_below(self._names.hits(text) if text.strip() else [])
+        if text.strip() and self._bench is not None:
+            self._soon.start()
+        else:
+            self._soon.stop()
+
+    def _search(self) -> None:
+        bench, typed = self._bench, self.line.text()
+        if bench is None or not typed.strip():
+            return
+        bench.work.run(
+            *(find_customers, bench.store, typed),
+            then=lambda found: self._show_found(typed, found),
+            key=f"customers.{id(self)}",
+            owner=self,
+        )
+
+    def _show_found(self, typed: str, found: "Sequence[Hit]") -> None:
+        """Those of the whole store come behind the first names; none for what is over."""
+        if typed != self.line.text():
+            return
+        first = self._names.hits(typed)
+        ids = {one.id for one in first}
+        more = [one for one in found if one.id not in ids]
+        if not more:
+            return
+        self._remember(more)
+        self._put_below([*first, *more])
+        if self.line.hasFocus():
+            self._completer.complete()
+
+    def _remember(self, hits: "Iterable[Hit]") -> None:
+        self._found |= {name_key(one.words): one for one in hits}
+
+    def _list_below(self) -> None:
+        """The list of what is found, made when the field is first come to: most never are."""
+        if self._below is not None:
+            return
+        self._below = QStandardItemModel(self)
+        self._completer = QCompleter(self._below, self)
+        self._completer.setCompletionMode(QCompleter.CompletionMode.UnfilteredPopupCompletion)
+        self._completer.setCompletionRole(_WORDS)
+        self._completer.setMaxVisibleItems(14)
+        self._completer.activated[QModelIndex].connect(self._take)  # pyright: ignore[reportIndexIssue]
+        self.line.setCompleter(self._completer)
+
+    def _put_below(self, hits: "Sequence[Hit]") -> None:
+        if self._below is None:
+            return
+        self._below.clear()
+        for one in hits:
+            shown = one.words
+            if one.near:
+                shown = self.tr("{name}, written nearly so").format(name=one.words)
+            item = QStandardItem(shown)
+            item.setData(one.words, _WORDS)
+            item.setData(one.id, _ID)
+            self._below.appendRow(item)
+
+    def _take(self, index: QModelIndex) -> None:
+        self._soon.stop()
+        self._taken = Hit(index.data(_ID), index.data(_WORDS))
+        self._remember([self._taken])
+        self.line.setText(self._taken.words)
+        self._changed()
+        self._left()
+
 
 def offer_customers(
-    work: "Work", fields: "Iterable[CustomerField]", there: "Iterable[int | None]" = ()
+    bench: "Bench", fields: "Sequence[CustomerField]", there: "Iterable[int | None]" = ()
 ) -> None:
-    """Offer the shop's customers in each of the fields, read once; who is `there` is among them."""
+    """Offer the shop's customers in each of the fields; who is `there` is among them at once.
+
+    The first names are read on a worker and shared by the fields.
+    """
     known = [one for one in there if one is not None]
-    names = work.customers.names(MOST, known)
-    ids = [customer_id for customer_id, _, _ in names]
-    words = QStringListModel([_words(name, phone) for _, name, phone in names])
+    hits = _read(bench, known) if known else []
     for field in fields:
-        field.share_choices(ids, words)
+        field.offer(bench, hits)
+
+    def put(names: Names) -> None:
+        words = QStringListModel(list(names.words))
+        for field in fields:
+            field.offer_names(names, words)
+
+    bench.work.run(read_names, bench.store, MOST, then=put, owner=fields[0])
 
 
-def _words(name: str, phone: str) -> str:
-    return f"{name}  {phone}".strip()
+def _read(bench: "Bench", ids: "Sequence[int]") -> list[Hit]:
+    with bench.store.read() as work:
+        rows = work.customers.names(0, ids)
+    return [Hit(row[0], customer_words(row[1], row[2])) for row in rows]

@@ -1,6 +1,7 @@
 """The shares of a day's kill with what they weigh, as the Counter tells them to their owners."""
 
 from dataclasses import dataclass, replace
+from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from shared.billing.problems import BillingProblem
@@ -13,11 +14,10 @@ from shared.units import NG_PER_LB
 if TYPE_CHECKING:
     from collections.abc import Sequence
     from datetime import date
-    from fractions import Fraction
 
     from db.store import Store
     from db.unit_of_work import Work
-    from printing.hanging_note import HangingNote
+    from printing.hanging_words import HangingNote
     from shared.carcass.carcass import Carcass, Holding
     from shared.shop.customers import Customer
     from shared.shop.details import ShopDetails
@@ -81,9 +81,11 @@ def _of_lot(work: "Work", lot: "Lot", shop: "ShopDetails") -> list[DayShare]:
     question, orders = work.lots.question(lot.id), work.orders.of_lot(lot.id)
     told = work.weights_told.last([one.id for one in orders])
     rules, hang = work.calls.rules(), hang_days(work.calendar.plan(), lot.species)
-    own = shop.fore_share
-    fore = catalogue(lot.species).ranges.fore_share if own is None else own
     held = {one.number: one.holdings for one in question.shares}
+    quartered = any(one.quarter for holdings in held.values() for one in holdings)
+    fore = shop.fore_share or Fraction(0)  # asked for of quarters alone
+    if quartered and shop.fore_share is None:
+        fore = catalogue(lot.species).ranges.fore_share  # reading a species' figures takes 40 ms
     found: list[DayShare] = []
     for order in orders:
         customer = None
@@ -116,7 +118,7 @@ def _note(
     lot: "Lot", order: "Order", customer: "Customer | None", holdings: "Sequence[Holding]"
 ) -> "HangingNote":
     """Whose note it is and of which animals; the weights come to it."""
-    from printing.hanging_note import HangingNote
+    from printing.hanging_words import HangingNote
 
     lines = () if customer is None else (customer.name, *customer.address.splitlines())
     mine = {one.carcass for one in holdings}

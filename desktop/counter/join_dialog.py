@@ -21,10 +21,9 @@ class JoinDialog(FormDialog):
         self._bench = bench
         self.duplicate = CustomerField(required=True)
         self.stays = CustomerField(required=True)
-        with bench.store.read() as work:
-            for field in (self.duplicate, self.stays):
-                self.grid.add(field)
-            offer_customers(work, (self.duplicate, self.stays))
+        for field in (self.duplicate, self.stays):
+            self.grid.add(field)
+        offer_customers(bench, (self.duplicate, self.stays))
         self.retranslate()
 
     def retranslate(self) -> None:

@@ -26,8 +26,7 @@ class NameDialog(FormDialog):
         self.grid.add(self.owner)
         self.retranslate()
         there = next((one.customer_id for one in lot.shares if one.number == share), None)
-        with bench.store.read() as work:
-            offer_customers(work, (self.owner,), (there,))
+        offer_customers(bench, (self.owner,), (there,))
         self.owner.set_value(there)
 
     def retranslate(self) -> None:

@@ -7,9 +7,11 @@ from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QStackedWidget, QWidget
 
 from desktop.bench import Target
-from desktop.counter.book_dialog import BookDialog
+from desktop.counter.beforehand import read_beforehand
+from desktop.counter.book_dialog import BookDialog, kinds
 from desktop.counter.booking_dialog import BookingDialog, free_place
 from desktop.counter.calls_dialog import CallsDialog
+from desktop.counter.day_room import FURTHER
 from desktop.counter.form_desk import order_form
 from desktop.counter.hand_over_dialog import HandOverDialog
 from desktop.counter.join_dialog import JoinDialog
@@ -66,6 +68,8 @@ class CounterPlace(Place):
         self.order.reload()
         if self._fresh:
             self._fresh = False
+            read = (read_beforehand, self.bench.store, self.bench.today(), kinds(), FURTHER)
+            self.bench.work.run(*read, then=lambda _done: None, key="counter.beforehand")
             self._go_on_typing()
 
     def _go_on_typing(self) -> None:

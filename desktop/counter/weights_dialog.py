@@ -2,7 +2,6 @@
 
 from dataclasses import replace
 from typing import TYPE_CHECKING
-from urllib.parse import quote
 
 from PySide6.QtCore import Qt, QUrl
 from PySide6.QtGui import QDesktopServices, QKeySequence, QShortcut
@@ -17,6 +16,7 @@ from desktop.look.space import ROW_DESK, TOGETHER, row
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words
 from desktop.tables import Column, Figure, RowsModel, Table
+from printing.mail import Mail, addresses_in, mail
 from printing.words import LANGUAGES
 from shared.units import pounds_text
 
@@ -25,7 +25,7 @@ if TYPE_CHECKING:
     from datetime import date
 
     from desktop.bench import Bench
-    from printing.hanging_note import HangingNote
+    from printing.hanging_words import HangingNote
     from printing.words import Words as Catalogued
     from shared.shop.weights_told import ToldHow
 
@@ -190,32 +190,38 @@ class WeightsDialog(FormDialog):
         if chosen is None:
             return
         self.refuse("")
-        if "@" not in chosen.email:
-            self.refuse(
-                self.tr("{owner} has no mail address kept: print the note or ring.").format(
-                    owner=chosen.note.owner or self.tr("to be named")
-                )
-            )
+        addresses = addresses_in(chosen.email)
+        if not addresses:
+            self.refuse(self._no_address(chosen))
             return
         bench, priced = self._bench, self.price.value() == "yes"
         words = self._spoken()[chosen.language]
         with bench.store.read() as work:
             shop = work.shop.details()
 
-        def link() -> str:
-            from printing.hanging_note import mail_subject, mail_text
+        def written() -> Mail:
+            from printing.hanging_words import mail_subject, mail_texts
 
             note = _told(bench, chosen, priced)
-            text = mail_text(note, shop, words).replace("\n", "\r\n")
-            subject = mail_subject(note, shop, words)
-            return f"mailto:{quote(chosen.email)}?subject={quote(subject)}&body={quote(text)}"
+            texts = mail_texts(note, shop, words)
+            return mail(addresses, mail_subject(note, shop, words), texts)
 
-        bench.work.run(link, then=self._open_link, key="weights.mail", owner=self)
+        bench.work.run(written, then=self._open_mail, key="weights.mail", owner=self)
 
-    def _open_link(self, link: str) -> None:
+    def _no_address(self, chosen: DayShare) -> str:
+        if chosen.email:
+            text = self.tr("“{address}” can't be read as a mail address: print the note or ring.")
+            return text.format(address=chosen.email)
+        owner = chosen.note.owner or self.tr("to be named")
+        text = self.tr("{owner} has no mail address kept: print the note or ring.")
+        return text.format(owner=owner)
+
+    def _open_mail(self, written: Mail) -> None:
         self.how.set_value("mail")
-        if not QDesktopServices.openUrl(QUrl(link, QUrl.ParsingMode.StrictMode)):
+        if not QDesktopServices.openUrl(QUrl(written.link, QUrl.ParsingMode.StrictMode)):
             self.refuse(self.tr("This computer has no mail program set up: print the note."))
+        elif written.shortened:
+            self.refuse(self.tr("Too long for a mail's link: it is shorter than the printed note."))
 
     def _spoken(self) -> "dict[str, Catalogued]":
         return {one: in_language(self._bench.words, one) for one in LANGUAGES}
@@ -225,7 +231,7 @@ class WeightsDialog(FormDialog):
         if chosen is None:
             self.says.setText(self.tr("No animal was killed or is to be on this day."))
             return
-        from printing.hanging_note import told_lines
+        from printing.hanging_words import told_lines
 
         said = " ".join(told_lines(chosen.note, self._bench.words))
         if chosen.told_otherwise:

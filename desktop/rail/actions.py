@@ -52,6 +52,13 @@ class RailActions(Place):
         dialog.finished.connect(dialog.deleteLater)
         dialog.open()
 
+    def tell_weights(self) -> None:
+        """What the day's shares weigh, to tell their owners, as at the Counter."""
+        from desktop.counter.weights_dialog import WeightsDialog
+
+        self.dialog = WeightsDialog(self.bench, self)
+        self.dialog.open()
+
     def check_in(self) -> None:
         """Tag the chosen animal, or correct its tag, sex and age."""
         seen = self.panel.seen

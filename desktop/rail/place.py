@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QDialog, QScrollArea, QStackedWidget, QWidget
 from desktop.bench import Target
 from desktop.fields import ChoiceField
 from desktop.look.space import EDGE, GROUP, TOGETHER, column, row
+from desktop.look.theme import theme_of
 from desktop.panels.buttons import button
 from desktop.panels.empty import EmptyState
 from desktop.panels.heading import Words
@@ -62,7 +63,8 @@ class RailPlace(RailActions):
         self.heading = Words("title", parent=self)
         self.which: ChoiceField[str] = ChoiceField(self)
         self.in_a_row = InARow(self.bench, self)
-        self.which.setFixedWidth(self.in_a_row.stage.width() + 40)
+        large = theme_of(self).percent > 125
+        self.which.setFixedWidth(self.in_a_row.stage.width() + (0 if large else 40))
         self.shown_by_tag = 0
         # Each is born where it stands: what is moved elsewhere is dressed by the style twice.
         self.stack = QStackedWidget(self)
@@ -86,11 +88,10 @@ class RailPlace(RailActions):
         left.addWidget(self.stack, 1)
         across = row(self, gap=0)
         across.addLayout(left, 1)
-        self.panel_width = self.panel.width()
         around.setWidgetResizable(True)
         around.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         around.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        around.setFixedWidth(self.panel_width + 12)  # room for the bar in large type
+        self.hold_around(self.panel.width())
         around.setWidget(self.panel)
         across.addWidget(around)
         self.far = FarMode(self)
@@ -110,12 +111,17 @@ class RailPlace(RailActions):
         self.panel.report_wanted.connect(self.print_report)
         self.panel.calendar_wanted.connect(self.plan_week)
         self.panel.cooler_wanted.connect(self.show_cooler)
+        self.panel.day_weights_wanted.connect(self.tell_weights)
         self.panel.measures_wanted.connect(self.grade)
         self.panel.hook_said.connect(self._hook)
+        self.panel.widened.connect(self.hold_around)
         self.panel.weights.kept.connect(self._weighed)
         self.panel.weights.done.connect(self._animal_done)
         self.in_a_row.stage_chosen.connect(self.panel.weights.set_stage)
         self.in_a_row.found.connect(self._tagged)
+        self._take_keys()
+
+    def _take_keys(self) -> None:
         for keys, do in (
             ("F7", self.in_a_row.tag.focus),
             ("F8", self.correct),
@@ -126,6 +132,7 @@ class RailPlace(RailActions):
             ("Ctrl+P", self.print_tags),
             ("Ctrl+K", self.plan_week),
             ("Ctrl+L", self.show_cooler),
+            ("Ctrl+W", self.tell_weights),
             ("Ctrl+G", self.grade),
             ("Escape", self._escape),
         ):
@@ -195,6 +202,10 @@ class RailPlace(RailActions):
             self.open(Target(self.key, "animal", found[0].id))
         if len(found) > 1:
             self.said.emit(meant_words(found, self.bench.words))
+
+    def hold_around(self, panel: int) -> None:
+        """What the panel stands in is as wide as it, and the bar beside it in large type."""
+        self.around.setFixedWidth(panel + 12)
 
     def show_cooler(self) -> None:
         """What hangs and until when, and the temperatures of its rooms."""

@@ -158,6 +158,10 @@
         <translation>Cámara fría (Ctrl+L)</translation>
     </message>
     <message>
+        <source>Weights of the day (Ctrl+W)</source>
+        <translation>Pesos del día (Ctrl+W)</translation>
+    </message>
+    <message>
         <source>Large letters (F11)</source>
         <translation>Letras grandes (F11)</translation>
     </message>
@@ -1266,7 +1270,7 @@
     </message>
     <message>
         <source>Hanging &amp;weight, a guess</source>
-        <translation>Peso en gancho, a &amp;ojo</translation>
+        <translation>Peso en &amp;gancho, a ojo</translation>
     </message>
     <message>
         <source>Sk&amp;inned or scalded</source>
@@ -4977,24 +4981,24 @@
         <translation>&amp;Minutos de mesa al día</translation>
     </message>
     <message>
-        <source>Roasts, {animal}</source>
-        <translation>Asados, {animal}</translation>
+        <source>Roasts</source>
+        <translation>Asados</translation>
     </message>
     <message>
-        <source>Steaks, chops, {animal}</source>
-        <translation>Bistecs, chuletas, {animal}</translation>
+        <source>Steaks, chops</source>
+        <translation>Bistecs, chuletas</translation>
     </message>
     <message>
-        <source>Ground, stew, {animal}</source>
-        <translation>Molida, guisado, {animal}</translation>
+        <source>Ground, stew</source>
+        <translation>Molida, guiso</translation>
     </message>
     <message>
-        <source>Finishes, {animal}</source>
-        <translation>Acabados, {animal}</translation>
+        <source>Finishes</source>
+        <translation>Acabados</translation>
     </message>
     <message>
-        <source>A side, {animal}</source>
-        <translation>Media canal, {animal}</translation>
+        <source>A side</source>
+        <translation>Media canal</translation>
     </message>
 </context>
 <context>

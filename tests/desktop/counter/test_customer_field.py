@@ -1,21 +1,125 @@
 """Choosing a customer in a shop that has more of them than a field offers at once."""
 
 import pytest
+from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from desktop.bench import Bench
-from desktop.counter import customer_field
+from desktop.counter import customer_field, customer_names
 from desktop.counter.book_dialog import BookDialog
 from desktop.counter.booking_dialog import BookingDialog
 from desktop.counter.customer_field import CustomerField
 from desktop.work import slow_turns
 from tests.bench.find import fill
 from tests.db.examples import customer, lot_of_halves
-from tests.desktop.counter.opened_counter import opened
+from tests.desktop.counter.opened_counter import listed, opened
 from tests.desktop.recorded_messages import RecordedMessages
 
 MANY = 20_000
+
+
+def offered(qtbot: QtBot, bench: Bench) -> CustomerField:
+    """A field on the screen that has the keyboard, with the shop's customers behind it."""
+    field = CustomerField()
+    qtbot.addWidget(field)
+    field.show()
+    field.activateWindow()
+    qtbot.waitUntil(field.isActiveWindow)
+    customer_field.offer_customers(bench, (field,))
+    listed(qtbot, bench)
+    field.line.setFocus()
+    return field
+
+
+def searched(qtbot: QtBot, bench: Bench) -> None:
+    """Wait until what was typed has been looked for in the whole store."""
+    qtbot.wait(customer_field.WAIT_MS + 20)
+    listed(qtbot, bench)
+
+
+def four_customers(bench: Bench) -> list[int]:
+    with bench.store.work(bench.person, bench.station) as work:
+        made = [
+            customer(work, name, phone).id
+            for name, phone in (
+                ("Aaron Aas", "(555) 010-0777"),
+                ("Bo Ternstrom", "(555) 010-0778"),
+                ("Vera Ostergaard", "(555) 010-0779"),
+                ("Zita Abendroth", ""),
+            )
+        ]
+        work.commit()
+    return made
+
+
+def test_any_part_finds_who_is_not_among_the_first_names(
+    qtbot: QtBot, bench: Bench, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Only Aaron is among the first names; Vera is found by a middle part and taken by keys."""
+    monkeypatch.setattr(customer_field, "MOST", 1)
+    vera = four_customers(bench)[2]
+    field = offered(qtbot, bench)
+    assert len(field.values) == 1
+    QTest.keyClicks(field.line, "terg ver")
+    assert field.hits() == ()
+    searched(qtbot, bench)
+    assert field.hits() == ("Vera Ostergaard  (555) 010-0779",)
+    popup = QApplication.activePopupWidget()
+    assert popup is not None
+    QTest.keyClick(popup, Qt.Key.Key_Down)
+    QTest.keyClick(popup, Qt.Key.Key_Return)
+    assert field.text() == "Vera Ostergaard  (555) 010-0779"
+    assert field.value() == vera
+    field.line.selectAll()
+    QTest.keyClicks(field.line, "010-0778")
+    searched(qtbot, bench)
+    assert field.value() is None
+    assert field.hits() == ("Bo Ternstrom  (555) 010-0778",)
+
+
+def test_down_waits_for_what_was_typed_and_near_names_come_last(
+    qtbot: QtBot, bench: Bench, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(customer_field, "MOST", 1)
+    zita = four_customers(bench)[3]
+    field = offered(qtbot, bench)
+    QTest.keyClicks(field.line, "abendorth")  # two letters swapped; no worker has read it yet
+    QTest.keyClick(field.line, Qt.Key.Key_Down)
+    assert field.hits() == ("Zita Abendroth, written nearly so",)
+    popup = QApplication.activePopupWidget()
+    assert popup is not None
+    QTest.keyClick(popup, Qt.Key.Key_Return)
+    assert field.text() == "Zita Abendroth"
+    assert field.value() == zita
+
+
+def test_what_a_worker_found_for_other_letters_is_not_shown(qtbot: QtBot, bench: Bench) -> None:
+    four_customers(bench)
+    field = offered(qtbot, bench)
+    QTest.keyClicks(field.line, "ver")
+    assert field.hits() == ("Vera Ostergaard  (555) 010-0779",), "the first names need no worker"
+    qtbot.wait(customer_field.WAIT_MS + 1)
+    QTest.keyClicks(field.line, "qq")
+    searched(qtbot, bench)
+    assert field.hits() == ()
+    field.line.clear()
+    QTest.keyClicks(field.line, "bo")
+    assert field.hits() == ("Bo Ternstrom  (555) 010-0778",)
+
+
+def test_names_that_come_late_leave_what_is_being_typed(qtbot: QtBot, bench: Bench) -> None:
+    four_customers(bench)
+    field = CustomerField()
+    qtbot.addWidget(field)
+    customer_field.offer_customers(bench, (field,))
+    QTest.keyClicks(field.line, "Olaf Nyberg")
+    field.line.setCursorPosition(4)
+    listed(qtbot, bench)
+    assert (field.text(), field.line.cursorPosition()) == ("Olaf Nyberg", 4)
+    assert len(field.values) == 4
+    assert field.value() is None
 
 
 def test_owners_beyond_those_offered_stay_on_a_changed_booking(
@@ -47,15 +151,12 @@ def test_one_known_already_can_be_chosen_after_the_question(
         customer(work, "Aaron Aas", "(555) 010-0777")
         anna = customer(work, "Anna Berg", "(555) 010-0123")
         work.commit()
-    field = CustomerField()
-    qtbot.addWidget(field)
+    field = offered(qtbot, bench)
+    assert anna.id not in field.values
     with bench.store.read() as work:
-        customer_field.offer_customers(work, (field,))
-        assert anna.id not in field.values
         field.set_text("anna berg 555 010 0123")
         messages.answers = [False]
         assert not field.known(work, messages)
-    assert anna.id in field.values
     assert field.text() == "anna berg 555 010 0123"
     field.set_text("Anna Berg  (555) 010-0123")
     assert field.value() == anna.id
@@ -69,16 +170,19 @@ def test_booking_opens_at_once_however_many_customers_there_are(qtbot: QtBot, be
     place.book()  # the first time also reads modules
     assert place.dialog is not None
     place.dialog.reject()
-    qtbot.wait(20)
+    listed(qtbot, bench)
     with slow_turns() as slow:
         place.book()
-        qtbot.wait(20)
+        listed(qtbot, bench)
         dialog = place.dialog
         assert isinstance(dialog, BookDialog)
         for letter in "baden":
             QTest.keyClicks(dialog.producer.line, letter)
             qtbot.wait(10)
+        qtbot.wait(customer_field.WAIT_MS)
+        listed(qtbot, bench)
     assert len(dialog.producer.values) == customer_field.MOST
+    assert len(dialog.producer.hits()) == customer_names.MOST_HITS
     assert slow == []
 
 

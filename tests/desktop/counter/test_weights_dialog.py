@@ -10,6 +10,7 @@ from pytestqt.qtbot import QtBot
 
 from desktop.bench import Bench
 from desktop.counter.weights_dialog import WeightsDialog
+from printing.mail import MOST_LINK
 from shared.carcass.carcass import Holding
 from shared.shop.lots import Lot, LotShare, NewLot
 from shared.units import Weight
@@ -103,11 +104,54 @@ def test_a_mail_opens_filled_in_and_who_has_no_address_is_told_so(
     assert "Según la tabla" in body
     assert ", orden 1 (Arete T-114):" in body
     assert "(555) 010-0100" in body
-    assert len(link.toEncoded().data()) < 8000
+    sent = bytes(link.toEncoded().data()).decode("ascii")
+    assert len(sent) <= MOST_LINK
+    assert "%0D%0A" in sent, "Qt hands the line ends on as they were escaped"
+    assert dialog.refusal.isHidden(), "nothing of it was left out"
     dialog.table.choose(1)
     dialog.open_mail()
     assert dialog.refusal.text().startswith("Bert Iversen has no mail address kept")
     assert len(links) == 1
+
+
+def test_several_addresses_of_a_customer_and_one_that_is_none(
+    qtbot: QtBot, bench: Bench, dialog: WeightsDialog, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    links: list[QUrl] = []
+    monkeypatch.setattr(QDesktopServices, "openUrl", lambda url: links.append(url) or True)
+    for email in ("ana+res@example.org; Luis <luis@example.org>", "ana en casa"):
+        with bench.store.work(bench.person, bench.station) as work:
+            (ana,) = work.customers.find("María")
+            found = work.customers.get(ana.id)
+            assert found is not None
+            work.customers.save(replace(found, email=email))
+            work.commit()
+        dialog.read()
+        qtbot.waitUntil(lambda now=email: dialog.table.rows.row(0).email == now)
+        dialog.table.choose(0)
+        dialog.open_mail()
+        qtbot.waitUntil(lambda: not bench.work.busy())
+    (link,) = links
+    sent = bytes(link.toEncoded().data()).decode("ascii")
+    assert sent.startswith("mailto:ana%2Bres@example.org,luis@example.org?subject=")
+    assert dialog.refusal.text().startswith("“ana en casa” can't be read as a mail address")
+
+
+def test_a_note_too_long_for_a_link_loses_its_parts_and_says_so(
+    qtbot: QtBot, bench: Bench, dialog: WeightsDialog, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    links: list[QUrl] = []
+    monkeypatch.setattr(QDesktopServices, "openUrl", lambda url: links.append(url) or True)
+    with bench.store.work(bench.person, bench.station) as work:
+        details = work.shop.details()
+        work.shop.save(replace(details, address="Callejón de los Ñandúes número uno, " * 30))
+        work.commit()
+    dialog.open_mail()
+    qtbot.waitUntil(lambda: bool(links))
+    body = QUrlQuery(links[0]).queryItemValue("body", QUrl.ComponentFormattingOption.FullyDecoded)
+    assert "220" in body
+    assert "Callejón" not in body
+    assert "shorter than the printed note" in dialog.refusal.text()
 
 
 def test_a_computer_without_a_mail_program_says_so(

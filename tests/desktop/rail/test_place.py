@@ -10,6 +10,7 @@ from pytestqt.qtbot import QtBot
 
 from db.unit_of_work import Work
 from desktop.bench import Bench, Target
+from desktop.counter.weights_dialog import WeightsDialog
 from desktop.preview import Preview
 from desktop.rail.check_in import CheckInDialog
 from desktop.rail.correction import CorrectionDialog
@@ -250,3 +251,17 @@ def test_its_tags_are_shown_to_print(rail: RailPlace) -> None:
 
 def test_everything_has_a_name(rail: RailPlace, work: Work) -> None:
     assert unnamed(rail) == []
+
+
+def test_the_weights_of_the_day_are_told_from_the_rail_too(
+    qtbot: QtBot, bench: Bench, rail: RailPlace
+) -> None:
+    QTest.keyClick(rail.table, Qt.Key.Key_W, Qt.KeyboardModifier.ControlModifier)
+    dialog = rail.dialog
+    assert isinstance(dialog, WeightsDialog)
+    assert dialog.says.text() == "Reading"
+    qtbot.waitUntil(lambda: not bench.work.busy())
+    assert dialog.day.value() == bench.today()
+    dialog.reject()
+    rail.panel.day_weights.click()
+    assert rail.dialog is not dialog
