@@ -8,8 +8,11 @@ from printing.page import Column, table
 from printing.words import Words
 from printing.words.place_words import capital
 from printing.words.trace_words import about, animal_name, told_with_reason
+from printing.written import moment_text
 from shared.shop.details import ShopDetails
 from shared.shop.trace import Trace, TraceEvent, events, kept_until
+
+WHEN, ABOUT, WHO = 112, 122, 90  # points
 
 
 def trace_page(
@@ -24,10 +27,10 @@ def trace_page(
     told = events(trace, animal_id)
     sheet = open_paper(shop.paper, _head(trace, animal_id, shop, words), "", made, words)
     columns = (
-        Column(words.say("trace.when"), 88),
-        Column(words.say("trace.about"), 130),
-        Column(words.say("trace.what"), sheet.room - 88 - 130 - 96),
-        Column(words.say("trace.who"), 96),
+        Column(words.say("trace.when"), WHEN),
+        Column(words.say("trace.about"), ABOUT),
+        Column(words.say("trace.what"), sheet.room - WHEN - ABOUT - WHO),
+        Column(words.say("trace.who"), WHO),
     )
     table(sheet, columns, _rows(told, trace, words), 8.5)
     last = max((one.at for one in told), default=made)
@@ -57,7 +60,7 @@ def _head(trace: Trace, animal_id: int | None, shop: ShopDetails, words: Words) 
 def _rows(told: Sequence[TraceEvent], trace: Trace, words: Words) -> list[tuple[str, ...]]:
     return [
         (
-            one.at.astimezone().strftime("%Y-%m-%d %H:%M"),
+            moment_text(one.at, words),
             about(one, trace, words),
             told_with_reason(one, trace, words),
             one.person if not one.station else f"{one.person}, {one.station}",

@@ -1,7 +1,7 @@
 """Reading a day as people say it on the phone: "12/3", "3 dec", "tomorrow", "+7", "friday"."""
 
 import re
-from datetime import date, timedelta
+from datetime import date, datetime, timedelta
 
 from shared.shop.customers import name_key
 
@@ -67,6 +67,18 @@ def weekdays(language: str = "en") -> tuple[str, ...]:
 def day_text(day: date, language: str = "en") -> str:
     """A day without its year, for what lies near: "Fri Dec 4", in Spanish "vie 4 dic"."""
     return date_text(day, language).removesuffix(f" {day.year}").removesuffix(",")
+
+
+def moment_text(at: datetime, language: str = "en") -> str:
+    """A day and hour on the shop's wall: "Fri Dec 4, 2026, 14:05", "vie 4 dic 2026, 14:05"."""
+    here = at.astimezone()
+    return f"{date_text(here.date(), language)}, {here:%H:%M}"
+
+
+def near_moment_text(at: datetime, language: str = "en") -> str:
+    """As `moment_text` where there is little room and it is of late: "Dec 4, 14:05"."""
+    here = at.astimezone()
+    return f"{day_text(here.date(), language).partition(' ')[2]}, {here:%H:%M}"
 
 
 def _worded(plain: str, today: date) -> date | None:

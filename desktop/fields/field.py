@@ -51,6 +51,11 @@ class Field(QWidget, Generic[T]):
         self.label.setVisible(bool(words))
         self.editor.setAccessibleName(words.replace("&", ""))
 
+    def set_name(self, words: str) -> None:
+        """Its name for a screen reader alone, where a table's headings say what it is."""
+        self.label.hide()
+        self.editor.setAccessibleName(words)
+
     def set_size(self, size: Size) -> None:
         """Type what is entered in another size of the scale, e.g. "scale" on the rail."""
         set_type(self.editor, size)

@@ -88,8 +88,27 @@ class FormDialog(QDialog):
     def retranslate(self) -> None:
         """Set every word again; called when the language changes."""
 
+    def make_room(self) -> None:
+        """As wide as large type needs; closer together where it is higher than the window below."""
+        over = self.parentWidget()
+        needed = self.minimumSizeHint()
+        if needed.width() > self.minimumWidth():
+            room = needed.width() if over is None else over.window().width()
+            self.setMinimumWidth(min(needed.width(), room))
+        if over is not None and needed.height() > over.window().height():
+            self._layout.setContentsMargins(GROUP, TOGETHER, GROUP, TOGETHER)
+            self._layout.setSpacing(TOGETHER)
+            self.grid.set_tight()
+            self._layout.activate()
+            self.adjustSize()
+        self._layout.activate()
+        height = self._layout.totalHeightForWidth(self.width())
+        if 0 < height < self.height() and not self.testAttribute(Qt.WidgetAttribute.WA_Resized):
+            self.resize(self.width(), height)  # words that wrap less than was thought
+
     def showEvent(self, event: QEvent) -> None:  # pyright: ignore[reportIncompatibleMethodOverride]
         super().showEvent(event)  # pyright: ignore[reportArgumentType]
+        self.make_room()
         if self.grid.fields and self.focusWidget() in (None, self.leave, self.main):
             self.grid.fields[0].editor.setFocus(Qt.FocusReason.TabFocusReason)
 

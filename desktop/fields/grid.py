@@ -6,7 +6,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QGridLayout, QWidget
 
 from desktop.fields.field import Field
-from desktop.look.space import GROUP, TOGETHER
+from desktop.look.space import GROUP, STEP, TOGETHER
 
 
 class FieldGrid(QWidget):
@@ -32,10 +32,18 @@ class FieldGrid(QWidget):
         self._laid.append((field, span))
         self._lay(field, span)
 
-    def add_widget(self, widget: QWidget) -> None:
-        """Something else over a whole row: a hairline, a heading, a check box."""
-        self._laid.append((widget, self._columns))
-        self._lay(widget, self._columns)
+    def add_widget(self, widget: QWidget, span: int = 0) -> None:
+        """Something else, over a whole row if not said otherwise: a hairline, a heading."""
+        self._laid.append((widget, span or self._columns))
+        self._lay(widget, span or self._columns)
+
+    def end_row(self) -> None:
+        """What comes next begins a row."""
+        self._at = -(-self._at // self._columns) * self._columns
+
+    def set_tight(self) -> None:
+        """Rows as near to one another as can be read."""
+        self._grid.setVerticalSpacing(STEP)
 
     def close_up(self) -> None:
         """Leave no room for what is hidden: the others move up, in the same order."""

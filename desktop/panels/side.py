@@ -1,6 +1,6 @@
 """The one side panel of a place: a hairline at its left, groups below one another."""
 
-from PySide6.QtCore import QEvent
+from PySide6.QtCore import QEvent, Signal
 from PySide6.QtGui import QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QLayout, QWidget
 
@@ -15,7 +15,12 @@ class SidePanel(QWidget):
     """A column of groups, `width` wide, divided from the main thing by a hairline.
 
     Where large type or long words need more, it grows by at most a third: 368 to 490.
+
+    Signals:
+        widened: it has another width now; carries it.
     """
+
+    widened = Signal(int)
 
     def __init__(self, parent: QWidget | None = None, width: int = WIDTH) -> None:
         super().__init__(parent)
@@ -26,8 +31,13 @@ class SidePanel(QWidget):
         self._column.addStretch(1)
 
     def add(self, what: QWidget | QLayout, stretch: int = 0, gap: int = 0) -> None:
-        """The next thing down the panel, `gap` more than 8 below the last."""
+        """The next thing down the panel, `gap` more than 8 below the last.
+
+        What is to `stretch` takes all the room that is over; without, it stays empty at the foot.
+        """
         at = self._column.count() - 1
+        if stretch:
+            self._column.setStretch(at, 0)
         if gap:
             self._column.insertSpacing(at, gap)
             at += 1
@@ -53,7 +63,10 @@ class SidePanel(QWidget):
         sized = event.type() in (QEvent.Type.LayoutRequest, QEvent.Type.Polish)
         if sized and not self._held:
             needed = self._column.minimumSize().width()
-            self.setFixedWidth(max(self._width, min(needed, self._width * 4 // 3)))
+            wide = max(self._width, min(needed, self._width * 4 // 3))
+            if wide != self.maximumWidth():
+                self.setFixedWidth(wide)
+                self.widened.emit(wide)
         return done
 
     def paintEvent(self, event: QPaintEvent) -> None:

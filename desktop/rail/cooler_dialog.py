@@ -11,6 +11,7 @@ from desktop.fields import ChoiceField, CountField, FormDialog, TextField
 from desktop.fields.dates import day_text
 from desktop.look.patterns import Mark
 from desktop.look.space import EDGE, GROUP, ROW_DENSE, TOGETHER, column, row
+from desktop.look.theme import theme_of
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words
 from desktop.rail.temperature_panel import TemperaturePanel
@@ -31,7 +32,7 @@ if TYPE_CHECKING:
     from desktop.bench import Bench
 
 MARKS = {"hangs": Mark.PLAIN, "due": Mark.SETTLED, "overdue": Mark.CONTESTED}
-SPARED = ("chilled", "wish")  # where large type leaves no room: state and day stay in sight
+SPARED = ("chilled", "wish", "days")  # where large type leaves no room: state and day stay in sight
 
 
 class CoolerDialog(QDialog):
@@ -49,7 +50,7 @@ class CoolerDialog(QDialog):
         super().__init__(parent)
         self.bench = bench
         self.dialog: FormDialog | None = None
-        self.resize(1340, 660)
+        self.resize(1340, 690 if theme_of(self).percent > 100 else 660)
         self.heading = Words("group", parent=self)
         self.lead = Words("body", "quiet", self).wrapped()
         self.table: Table[Hanging] = Table(RowsModel(self._columns()), self, height=ROW_DENSE)
@@ -159,14 +160,14 @@ class CoolerDialog(QDialog):
     def _columns(self) -> list[Column[Hanging]]:
         words = self.bench.words
         return [
-            Column("tag", lambda: self.tr("Tag"), lambda one: one.tag, width=72),
+            Column("tag", lambda: self.tr("Tag"), lambda one: one.tag, width=64),
             Column(
                 "species",
                 lambda: self.tr("Animal"),
                 lambda one: words.name(one.species, f"species.{one.species}"),
-                width=76,
+                width=72,
             ),
-            Column("place", lambda: self.tr("Hangs at"), lambda one: one.place or "—", width=88),
+            Column("place", lambda: self.tr("Hangs at"), lambda one: one.place or "—", width=84),
             Column(
                 "owners", lambda: self.tr("Owners"), lambda one: one.owners, width=84, stretch=True
             ),
@@ -192,7 +193,7 @@ class CoolerDialog(QDialog):
                 lambda one: day_text(due_on(one, _house(one)), words.language),
                 "date",
                 sort=lambda one: due_on(one, _house(one)),
-                width=116,
+                width=110,
             ),
             Column(
                 "state",
@@ -200,7 +201,7 @@ class CoolerDialog(QDialog):
                 self._state,
                 "state",
                 mark=self._mark,
-                width=136,
+                width=130,
             ),
             pounds_column(
                 "chilled",

@@ -93,7 +93,7 @@ class FarMode(QObject):
         place, row = self.place, self.place.in_a_row
         if not self.on:
             place.panel.hold_width(0)
-            place.around.setFixedWidth(place.panel_width + 12)
+            place.hold_around(place.panel.width())
             row.set_widths()
             return
         least = place.stack.minimumSizeHint().width() + EDGE + GROUP

@@ -12,6 +12,7 @@ from desktop.rail.weight_places import STAGES, Stage, stage_words
 if TYPE_CHECKING:
     from desktop.bench import Bench
 
+PADDING = 26
 GONE = ("cut", "condemned", "refused")
 
 
@@ -42,11 +43,11 @@ class InARow(QWidget):
         self.tag.line.returnPressed.connect(self._look)
 
     def set_widths(self) -> None:
-        """As wide as the longest stage needs."""
+        """As wide as the longest stage needs; a tag needs room for twelve digits at the most."""
         metrics = self.stage.line.fontMetrics()
         wide = max(metrics.horizontalAdvance(stage_words(one)) for one in STAGES) + 56
         self.stage.setFixedWidth(wide)
-        self.tag.setFixedWidth(wide)
+        self.tag.setFixedWidth(min(wide, metrics.horizontalAdvance("0" * 12) + PADDING))
 
     def retranslate(self) -> None:
         """Every word again."""

@@ -6,7 +6,9 @@ from typing import TYPE_CHECKING
 from PySide6.QtWidgets import QWidget
 
 from desktop.fields import CountField, FormDialog
+from desktop.panels.heading import Words
 from desktop.rail.week_dialog import KINDS
+from printing.words.place_words import capital
 from shared.shop.block_minutes import CLASSES, CutClass
 from shared.shop.calendar import Plan
 
@@ -21,7 +23,7 @@ class MinutesDialog(FormDialog):
     """A row for each animal: its side, then each class of cut; empty is not counted."""
 
     def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
-        super().__init__(parent, columns=1 + len(CLASSES))
+        super().__init__(parent, columns=2 + len(CLASSES))
         self.setMinimumWidth(980)
         self._bench = bench
         with bench.store.read() as work:
@@ -31,8 +33,14 @@ class MinutesDialog(FormDialog):
         self.a_cut: dict[tuple[str, CutClass], CountField] = {
             (kind, of): CountField(most=MOST_MINUTES) for kind in KINDS for of in CLASSES
         }
-        self.grid.add(self.a_day, 1 + len(CLASSES))
+        self.heads = [Words("small", "quiet", self) for _ in range(2 + len(CLASSES))]
+        self.animals = {kind: Words("body", parent=self) for kind in KINDS}
+        self.grid.add(self.a_day, 2)
+        self.grid.end_row()
+        for heading in self.heads:
+            self.grid.add_widget(heading, 1)
         for kind in KINDS:
+            self.grid.add_widget(self.animals[kind], 1)
             self.grid.add(self.a_side[kind])
             for of in CLASSES:
                 self.grid.add(self.a_cut[kind, of])
@@ -60,16 +68,20 @@ class MinutesDialog(FormDialog):
         )
         self.a_day.set_label(self.tr("&Block minutes a day"))
         classes: dict[CutClass, str] = {
-            "roasts": self.tr("Roasts, {animal}"),
-            "steaks": self.tr("Steaks, chops, {animal}"),
-            "ground": self.tr("Ground, stew, {animal}"),
-            "finishes": self.tr("Finishes, {animal}"),
+            "roasts": self.tr("Roasts"),
+            "steaks": self.tr("Steaks, chops"),
+            "ground": self.tr("Ground, stew"),
+            "finishes": self.tr("Finishes"),
         }
-        for kind, field in self.a_side.items():
+        side = self.tr("A side")
+        for heading, text in zip(self.heads[1:], (side, *classes.values()), strict=True):
+            heading.setText(text)
+        for kind, animal in self.animals.items():
             name = words.name("", f"species.{kind}")
-            field.set_label(self.tr("A side, {animal}").format(animal=name))
-        for (kind, of), field in self.a_cut.items():
-            field.set_label(classes[of].format(animal=words.name("", f"species.{kind}")))
+            animal.setText(capital(name))
+            self.a_side[kind].set_name(f"{side}, {name}")
+            for of, text in classes.items():
+                self.a_cut[kind, of].set_name(f"{text}, {name}")
 
     def attempt(self) -> str:
         plan = self._plan()

@@ -6,8 +6,9 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QWidget
 
 from desktop.fields import ChoiceField, FormDialog, TextField
+from desktop.fields.dates import near_moment_text
 from desktop.look.patterns import Mark
-from desktop.look.space import ROW_DENSE, TOGETHER, row
+from desktop.look.space import GROUP, ROW_DENSE, TOGETHER, row
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words
 from desktop.panels.side import SidePanel
@@ -42,6 +43,7 @@ class TemperaturePanel(SidePanel):
         self.unit: DegreeUnit = "F"
         self.dialog: FormDialog | None = None
         self._limits: dict[str, RoomLimits] = {}
+        self._column.setContentsMargins(GROUP, 0, 0, 0)  # in line with the list beside it
         self.heading = self.add_heading()
         self.caution = Words("small", "quiet", self).wrapped()
         self.add(self.caution)
@@ -64,6 +66,7 @@ class TemperaturePanel(SidePanel):
         self.table: Table[CoolerReading] = Table(
             RowsModel(self._columns()), self, height=ROW_DENSE, sortable=False
         )
+        self.table.spare(("verdict",))  # in large type; its pattern stands at the reading too
         self.add(self.table, stretch=1)
         self.keep.clicked.connect(self.read)
         self.degrees.line.returnPressed.connect(self.read)
@@ -151,23 +154,31 @@ class TemperaturePanel(SidePanel):
             Column(
                 "at",
                 lambda: self.tr("When"),
-                lambda one: one.read_at.astimezone().strftime("%m/%d %H:%M"),
-                width=120,
+                lambda one: near_moment_text(one.read_at, self.bench.words.language),
+                width=108,
             ),
-            Column("room", lambda: self.tr("Room"), lambda one: one.room, stretch=True),
+            Column("room", lambda: self.tr("Room"), lambda one: one.room, width=62, stretch=True),
             Column(
-                "degrees", lambda: self.tr("Read"), lambda one: one.temperature.text(), width=80
-            ),
-            Column(
-                "verdict",
-                lambda: self.tr("By limits"),
-                self._verdict,
+                "degrees",
+                lambda: self.tr("Read"),
+                _read,
                 "state",
-                mark=lambda one: MARKS[judged(one.temperature, self._limits.get(one.room))],
-                width=104,
-                tip=lambda one: one.reason or one.note or one.person,
+                mark=self._mark,
+                width=84,
+                tip=self._tip,
             ),
+            Column("verdict", lambda: self.tr("By limits"), self._verdict, width=84, tip=self._tip),
         ]
+
+    def _mark(self, one: CoolerReading) -> Mark:
+        if not one.current:
+            return Mark.PLAIN
+        return MARKS[judged(one.temperature, self._limits.get(one.room))]
+
+    def _tip(self, one: CoolerReading) -> str:
+        """The room and the verdict too: in large type there is no room for them."""
+        said = (one.room, self._verdict(one), one.reason or one.note, one.person)
+        return ", ".join(part for part in said if part)
 
     def _verdict(self, one: CoolerReading) -> str:
         if not one.current:
@@ -178,6 +189,11 @@ class TemperaturePanel(SidePanel):
             "below": self.tr("below"),
             "no_limits": self.tr("no limits"),
         }[judged(one.temperature, self._limits.get(one.room))]
+
+
+def _read(one: CoolerReading) -> str:
+    """What was read; in brackets once it was corrected."""
+    return one.temperature.text() if one.current else f"({one.temperature.text()})"
 
 
 class _Correction(FormDialog):

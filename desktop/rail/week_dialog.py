@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QWidget
 from desktop.fields import ChoiceField, CountField, DateField, FormDialog, TextField
 from desktop.fields.dates import weekdays
 from desktop.panels.heading import Words
+from printing.words.place_words import capital
 from shared.shop.calendar import OtherDay, Plan
 
 if TYPE_CHECKING:
@@ -21,7 +22,7 @@ class WeekDialog(FormDialog):
     """A column for each weekday, a row for each animal; empty is none that day."""
 
     def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
-        super().__init__(parent, columns=WEEKDAYS)
+        super().__init__(parent, columns=1 + WEEKDAYS)
         self.setMinimumWidth(980)
         self._bench = bench
         with bench.store.read() as work:
@@ -36,13 +37,19 @@ class WeekDialog(FormDialog):
         self.other = DateField(self._bench.today)
         self.how: ChoiceField[str] = ChoiceField()
         self.note = TextField()
-        for field in self.places:
+        self.days = [Words("small", "quiet", self) for _ in range(1 + WEEKDAYS)]  # first: no day
+        self.animals = [Words("body", parent=self) for _ in KINDS]
+        for heading in self.days:
+            self.grid.add_widget(heading, 1)
+        for place, field in enumerate(self.places):
+            if place % WEEKDAYS == 0:
+                self.grid.add_widget(self.animals[place // WEEKDAYS], 1)
             self.grid.add(field)
-        self.grid.add(self.hooks)
+        self.grid.add(self.hooks, 2)
         self.exception = Words("body", "quiet", self)
         self.grid.add_widget(self.exception)
         self.grid.add(self.other, 2)
-        self.grid.add(self.how, 2)
+        self.grid.add(self.how, 3)
         self.grid.add(self.note, 3)
 
     def _fill(self) -> None:
@@ -65,9 +72,13 @@ class WeekDialog(FormDialog):
         )
         names = [words.name("", f"species.{kind}", 2) for kind in KINDS]
         days = weekdays(words.language)
+        for heading, day in zip(self.days[1:], days, strict=True):
+            heading.setText(day)
+        for animal, name in zip(self.animals, names, strict=True):
+            animal.setText(capital(name))
         for place, field in enumerate(self.places):
             kind, day = divmod(place, WEEKDAYS)
-            field.set_label(f"{days[day]}, {names[kind]}")
+            field.set_name(f"{days[day]}, {names[kind]}")
         self.hooks.set_label(self.tr("&Cooler hooks"))
         self.exception.setText(self.tr("One date that isn't as its weekday; empty for none"))
         self.other.set_label(self.tr("&Date"))

@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QDialog, QWidget
 
 from desktop.bench import Target
 from desktop.fields import ChoiceField, TextField
-from desktop.fields.dates import date_text
+from desktop.fields.dates import date_text, moment_text
 from desktop.look.space import EDGE, GROUP, ROW_DENSE, TOGETHER, column, row
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words
@@ -216,8 +216,8 @@ class TraceDialog(QDialog):
             Column(
                 "at",
                 lambda: self.tr("When"),
-                lambda one: one.at.astimezone().strftime("%Y-%m-%d %H:%M"),
-                width=168,
+                lambda one: moment_text(one.at, self.bench.words.language),
+                width=186,
             ),
             Column("about", lambda: self.tr("Of"), self._about, width=250),
             Column("what", lambda: self.tr("What"), self._what, stretch=True, tip=self._what),
