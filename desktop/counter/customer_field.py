@@ -158,13 +158,15 @@ class CustomerField(ChoiceField[int]):
         """The customer's id, a new one added; None leaves it open.
 
         `added` holds who was added in this unit by what was typed, so that one typed twice is one.
+        A new one's papers are in the window's language until his entry says otherwise.
         """
         if self.is_empty() or self.value() is not None:
             return self.value()
         typed = name_key(self.text())
         if typed not in added:
             name, phone = split_phone(self.text())
-            made = work.customers.add(Customer(name=name, phone=phone))
+            spoken = "en" if self._bench is None else self._bench.words.language
+            made = work.customers.add(Customer(name=name, phone=phone, language=spoken))
             if not isinstance(made, Customer):
                 self.complain(self.tr("Write a name here."))
                 return None

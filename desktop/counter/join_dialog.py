@@ -36,13 +36,16 @@ class JoinDialog(FormDialog):
             self.tr("&Join"),
             self.tr("&Leave it"),
         )
-        self.duplicate.set_label(self.tr("&Written twice"))
+        self.duplicate.set_label(self.tr("The &duplicate"))
         self.stays.set_label(self.tr("&The entry that stays"))
 
     def attempt(self) -> str:
         duplicate, stays = self.duplicate.value(), self.stays.value()
+        for field in (self.duplicate, self.stays):
+            if field.value() is None:
+                field.complain(self.tr("Nobody kept is called this. Choose from the list."))
         if duplicate is None or stays is None:
-            return self.tr("Choose both from the list.")
+            return ""
         with self._bench.store.work(self._bench.person, self._bench.station) as work:
             found = work.customers.join(duplicate, stays)
             if not isinstance(found, Refused):

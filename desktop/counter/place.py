@@ -11,6 +11,7 @@ from desktop.counter.beforehand import read_beforehand
 from desktop.counter.book_dialog import BookDialog, kinds
 from desktop.counter.booking_dialog import BookingDialog, free_place
 from desktop.counter.calls_dialog import CallsDialog
+from desktop.counter.customer_dialog import CustomerDialog, customer_of
 from desktop.counter.day_room import FURTHER
 from desktop.counter.form_desk import order_form
 from desktop.counter.hand_over_dialog import HandOverDialog
@@ -148,9 +149,14 @@ class CounterPlace(Place):
 
     def join(self) -> None:
         """Two entries that are one person."""
-        self.dialog = JoinDialog(self.bench, self)
-        self.dialog.accepted.connect(self.refresh)
-        self.dialog.open()
+        dialog = JoinDialog(self.bench, self)
+        self.dialog = dialog
+        dialog.accepted.connect(lambda: self._joined(dialog))
+        dialog.open()
+
+    def _joined(self, dialog: JoinDialog) -> None:
+        self.said.emit(self.tr("Joined: both are {name} now.").format(name=dialog.stays.text()))
+        self.refresh()
 
     def _booked(self, dialog: BookDialog) -> None:
         if dialog.lot is None:
@@ -203,6 +209,8 @@ class CounterPlace(Place):
             self._take_payment()
         elif what == "name":
             self._name_owner()
+        elif what == "customer":
+            self._change_customer()
         elif what == "booking":
             self._change_booking()
         elif what == "note":
@@ -296,6 +304,17 @@ class CounterPlace(Place):
         self.dialog = dialog
         dialog.accepted.connect(self._show_changed)
         dialog.open()
+
+    def _change_customer(self) -> None:
+        """Address, mail, language and what else is kept of the owner."""
+        desk = self.order.desk
+        customer = None if desk is None else customer_of(self.bench, desk.order.customer_id)
+        if customer is None:
+            self.order.refuse(self.tr("Nobody is named yet: F11 names the owner."))
+            return
+        self.dialog = CustomerDialog(self.bench, customer, self)
+        self.dialog.accepted.connect(self._show_changed)
+        self.dialog.open()
 
     def _change_booking(self) -> None:
         """Day, producer, owners and what else was booked; or cancel it all."""

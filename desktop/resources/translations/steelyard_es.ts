@@ -2740,6 +2740,10 @@
         <translation>Mostrador</translation>
     </message>
     <message>
+        <source>Joined: both are {name} now.</source>
+        <translation>Fichas juntadas: las dos son {name}.</translation>
+    </message>
+    <message>
         <source>Booked as lot {number}.</source>
         <translation>Apartado como lote {number}.</translation>
     </message>
@@ -2770,6 +2774,10 @@
     <message>
         <source>The order is closed.</source>
         <translation>La orden está cerrada.</translation>
+    </message>
+    <message>
+        <source>Nobody is named yet: F11 names the owner.</source>
+        <translation>Todavía no hay nombre: F11 nombra al dueño.</translation>
     </message>
     <message>
         <source>Lot {number} is cancelled.</source>
@@ -2915,6 +2923,61 @@
     <message>
         <source>Another station has changed this batch. Look again.</source>
         <translation>Otra estación cambió esta tanda. Mire otra vez.</translation>
+    </message>
+</context>
+<context>
+    <name>CustomerDialog</name>
+    <message>
+        <source>What is kept of a customer</source>
+        <translation>Lo que se guarda de un cliente</translation>
+    </message>
+    <message>
+        <source>It stands on his papers from now on; bills and sheets that were issued stay as they are.</source>
+        <translation>Desde ahora está en sus papeles; las cuentas y hojas ya emitidas quedan como están.</translation>
+    </message>
+    <message>
+        <source>&amp;Keep</source>
+        <translation>&amp;Guardar</translation>
+    </message>
+    <message>
+        <source>&amp;Leave it</source>
+        <translation>De&amp;jarlo</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Nombre</translation>
+    </message>
+    <message>
+        <source>&amp;Phone</source>
+        <translation>&amp;Teléfono</translation>
+    </message>
+    <message>
+        <source>&amp;Mail</source>
+        <translation>&amp;Correo</translation>
+    </message>
+    <message>
+        <source>His papers &amp;in</source>
+        <translation>Sus papeles &amp;en</translation>
+    </message>
+    <message>
+        <source>&amp;Address</source>
+        <translation>&amp;Dirección</translation>
+    </message>
+    <message>
+        <source>No&amp;tes, on no paper</source>
+        <translation>N&amp;otas, en ningún papel</translation>
+    </message>
+    <message>
+        <source>&amp;Group, for rates of its own</source>
+        <translation>G&amp;rupo, para tarifas propias</translation>
+    </message>
+    <message>
+        <source>{who} has changed this meanwhile. Leave it and open it again.</source>
+        <translation>{who} lo ha cambiado entretanto. Déjelo y ábralo otra vez.</translation>
+    </message>
+    <message>
+        <source>Write a name here.</source>
+        <translation>Escriba un nombre aquí.</translation>
     </message>
 </context>
 <context>
@@ -4298,16 +4361,16 @@
         <translation>D&amp;ejarlo</translation>
     </message>
     <message>
-        <source>&amp;Written twice</source>
+        <source>The &amp;duplicate</source>
         <translation>La ficha &amp;repetida</translation>
+    </message>
+    <message>
+        <source>Nobody kept is called this. Choose from the list.</source>
+        <translation>Nadie guardado se llama así. Escoja de la lista.</translation>
     </message>
     <message>
         <source>&amp;The entry that stays</source>
         <translation>La ficha &amp;que queda</translation>
-    </message>
-    <message>
-        <source>Choose both from the list.</source>
-        <translation>Elija las dos de la lista.</translation>
     </message>
     <message>
         <source>That is one and the same entry.</source>
@@ -5716,6 +5779,10 @@
     <message>
         <source>Name the owner</source>
         <translation>Nombrar al dueño</translation>
+    </message>
+    <message>
+        <source>What is kept of the owner</source>
+        <translation>Lo que se guarda del dueño</translation>
     </message>
     <message>
         <source>Payment</source>
