@@ -50,7 +50,7 @@ def _head(
     return Letterhead(
         sender=sender(shop),
         title=words.say("calendar.day_title"),
-        corner=(day_text(day, words),),
+        corner=(words.say(f"calendar.on_{day.isoweekday()}", day=day_text(day, words)),),
         facts=tuple(facts),
     )
 
@@ -72,7 +72,7 @@ def _bookings(paper: Paper, lots: Iterable[DayLot], words: Words) -> None:
             str(lot.number),
             f"{lot.head} {words.name('', f'species.{lot.species}', lot.head)}",
             words.say(f"regime.{lot.regime}"),
-            " ".join(one for one in (lot.producer, lot.phone.replace(" ", NO_BREAK)) if one),
+            "\n".join(one for one in (lot.producer, lot.phone.replace(" ", NO_BREAK)) if one),
             "; ".join(_mind(lot, words)),
             "____",
         )

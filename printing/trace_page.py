@@ -3,16 +3,15 @@
 from collections.abc import Sequence
 from datetime import datetime
 
-from printing.letterhead import Letterhead, day_text, notes, open_paper, sender
+from printing.letterhead import Letterhead, day_text, notes, open_paper, sender, time_text
 from printing.page import Column, table
 from printing.words import Words
 from printing.words.place_words import capital
 from printing.words.trace_words import about, animal_name, told_with_reason
-from printing.written import moment_text
 from shared.shop.details import ShopDetails
 from shared.shop.trace import Trace, TraceEvent, events, kept_until
 
-WHEN, ABOUT, WHO = 112, 122, 90  # points
+DAY, HOUR, ABOUT, WHO = 114, 32, 120, 84  # points
 
 
 def trace_page(
@@ -27,9 +26,10 @@ def trace_page(
     told = events(trace, animal_id)
     sheet = open_paper(shop.paper, _head(trace, animal_id, shop, words), "", made, words)
     columns = (
-        Column(words.say("trace.when"), WHEN),
+        Column(words.say("trace.when"), DAY),
+        Column("", HOUR),
         Column(words.say("trace.about"), ABOUT),
-        Column(words.say("trace.what"), sheet.room - WHEN - ABOUT - WHO),
+        Column(words.say("trace.what"), sheet.room - DAY - HOUR - ABOUT - WHO),
         Column(words.say("trace.who"), WHO),
     )
     table(sheet, columns, _rows(told, trace, words), 8.5)
@@ -60,7 +60,8 @@ def _head(trace: Trace, animal_id: int | None, shop: ShopDetails, words: Words) 
 def _rows(told: Sequence[TraceEvent], trace: Trace, words: Words) -> list[tuple[str, ...]]:
     return [
         (
-            moment_text(one.at, words),
+            day_text(one.at.astimezone().date(), words),
+            time_text(one.at),
             about(one, trace, words),
             told_with_reason(one, trace, words),
             one.person if not one.station else f"{one.person}, {one.station}",

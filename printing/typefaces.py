@@ -74,7 +74,7 @@ def cut_short(text: str, face: Face, size: float, room: float) -> str:
 
 
 def wrap(text: str, face: Face, size: float, room: float) -> list[str]:
-    """The text in lines no wider than the room; a word wider than the room is broken."""
+    """The text in lines no wider than the room; a wider word is broken, at a hyphen if it can."""
     lines: list[str] = []
     for paragraph in text.splitlines() or [""]:
         line = ""
@@ -88,6 +88,7 @@ def wrap(text: str, face: Face, size: float, room: float) -> list[str]:
             line = word
             while width(line, face, size) > room and len(line) > 1:
                 cut = _fitting(line, face, size, room)
+                cut = line.rfind("-", 0, cut) + 1 or cut
                 lines.append(line[:cut])
                 line = line[cut:]
         lines.append(line)

@@ -33,11 +33,6 @@ def time_text(moment: datetime) -> str:
     return moment.astimezone().strftime("%H:%M")
 
 
-def moment_text(moment: datetime, words: Words) -> str:
-    """A day and hour by the shop's own clock: "March 9, 2026, 14:05"."""
-    return f"{day_text(moment.astimezone().date(), words)}, {time_text(moment)}"
-
-
 def number_text(exact: Fraction, least: int = 0, most: int = 4) -> str:
     """A quantity with the decimals it has, at most four, rounded half up: 187.5, 203.125, 1,250."""
     places = least

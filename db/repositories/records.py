@@ -61,7 +61,7 @@ def _text(value: object) -> str:
     if value is None:
         return ""
     if isinstance(value, datetime):
-        return value.astimezone(UTC).strftime("%Y-%m-%d %H:%M:%S")
+        return value.astimezone().strftime("%Y-%m-%d %H:%M:%S")
     return str(value)
 
 
@@ -81,8 +81,9 @@ def _selects(start: date, end: date) -> dict[str, Select[*tuple[Any, ...]]]:
 
 
 def _within(column: InstrumentedAttribute[datetime], start: date, end: date) -> ColumnElement[bool]:
-    first = datetime.combine(start, time(), UTC)
-    after = datetime.combine(end + timedelta(days=1), time(), UTC)
+    """Between two days on the shop's wall, as its books are dated."""
+    first = datetime.combine(start, time()).astimezone(UTC)
+    after = datetime.combine(end + timedelta(days=1), time()).astimezone(UTC)
     return (column >= first) & (column < after)
 
 

@@ -11,7 +11,7 @@ class RecordTable:
     columns: tuple[str, ...]
 
 
-# Weights are written as weighed ("34.5 lb"), money in dollars ("12.50"), times in UTC.
+# Weights are written as weighed ("34.5 lb"), money in dollars ("12.50"), times on the shop's wall.
 TABLES: tuple[RecordTable, ...] = (
     RecordTable(
         "animals",

@@ -41,5 +41,10 @@ def test_a_long_day_goes_on_over_the_page_with_none_left_out(language: str) -> N
     assert all(str(1000 + n) in "".join(found) for n in range(60))
 
 
+def test_the_day_of_the_week_stands_beside_the_date_and_the_phone_below_its_name() -> None:
+    assert "Monday, March 9, 2026" in text(made(LOTS))
+    assert "Lunes, 9 de marzo de 2026" in text(made(LOTS, "es"))
+
+
 def test_an_empty_day_says_so() -> None:
     assert "Nothing is booked on this day." in text(made(()))

@@ -6,6 +6,7 @@ from fractions import Fraction
 import pytest
 from pypdfium2 import PdfDocument
 
+from printing.typefaces import width, wrap
 from printing.words import Words
 from shared.billing.bill import make_bill
 from shared.billing.rates import Charge
@@ -21,6 +22,13 @@ LONG = (
 )
 CARD = "Rates for members of the cooperative and their relatives in the first degree, spring"
 DEAR = Charge("other", "flat", Fraction(9_999_999), tax_rate=Fraction(8_875, 100_000))
+
+
+def test_a_name_too_wide_for_its_room_is_broken_at_its_hyphen() -> None:
+    name = "Wolkenstein-Featherstonehaugh Trust"
+    room = width("Featherstonehaugh", "bold", 20) + 1
+    assert wrap(name, "bold", 20, room) == ["Wolkenstein-", "Featherstonehaugh", "Trust"]
+    assert wrap("Featherstonehaugh", "bold", 20, room / 2)[0] == "Featherst"
 
 
 def rects(pdf: bytes) -> list[tuple[float, float, float, float]]:

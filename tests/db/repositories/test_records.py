@@ -1,6 +1,10 @@
 """The kept records, as tables of text."""
 
+import time
+from collections.abc import Iterator
 from datetime import date, timedelta
+
+import pytest
 
 from db.unit_of_work import Work
 from shared.shop.counted import NewCount
@@ -48,6 +52,26 @@ def test_a_weight_is_written_as_weighed_and_money_in_dollars(work: Work) -> None
     assert payment["at"] == "2026-03-02 08:00:00"
     [packed] = read(work, "packages")
     assert (packed["label"], packed["weight"]) == ("1", "16.25 lb")
+
+
+@pytest.fixture
+def in_alaska(monkeypatch: pytest.MonkeyPatch) -> Iterator[None]:
+    """The shop's wall is nine hours behind UTC: 8:00 there is 23:00 of the day before."""
+    if not hasattr(time, "tzset"):
+        pytest.skip("this system's zone can't be set")
+    with monkeypatch.context() as here:
+        here.setenv("TZ", "AKST9")
+        time.tzset()
+        yield
+    time.tzset()
+
+
+@pytest.mark.usefixtures("in_alaska")
+def test_days_and_hours_are_those_on_the_shops_wall(work: Work) -> None:
+    made(work)
+    assert read(work, "weighings") == []
+    [weighing] = read(work, "weighings", TODAY - timedelta(1), TODAY - timedelta(1))
+    assert weighing["at"] == "2026-03-01 23:00:00"
 
 
 def test_owners_and_animals_are_those_of_the_kill_days(work: Work) -> None:
