@@ -7,6 +7,7 @@ from PySide6.QtCore import QEvent, QObject, Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QApplication, QStackedWidget, QWidget
 
+from desktop.counter.first_use import lack_words, lacking
 from desktop.fields import TextField
 from desktop.fields.dates import date_text
 from desktop.look.patterns import Mark
@@ -23,6 +24,7 @@ if TYPE_CHECKING:
     from datetime import date
 
     from desktop.bench import Bench
+    from desktop.counter.first_use import Lack
 
 _MARKS = {"open": Mark.OPEN, "settled": Mark.SETTLED, "ready": Mark.SETTLED}
 
@@ -66,6 +68,7 @@ class OrderList(QWidget):
         self._newest = 0
         self._shown: _Asked | None = None
         self._open_when_there = False
+        self._lacks: tuple[Lack, ...] = ()
         self._empty = EmptyState(self)
         self.begin = button(self._empty, main=True)
         self._empty.add_action(self.begin)
@@ -106,6 +109,14 @@ class OrderList(QWidget):
         self.none.setText(self._none_of(asked))
         self.none.setVisible(not rows)
         nothing = not rows and not asked.text and not asked.closed
+        if nothing:
+            self._bench.work.run(
+                lacking,
+                self._bench.store,
+                then=self._tell_lacking,
+                key="counter.lacking",
+                owner=self,
+            )
         if nothing != bool(self._pages.currentIndex()):
             focus = QApplication.focusWidget()
             here = focus is not None and self._pages.isAncestorOf(focus)
@@ -114,6 +125,27 @@ class OrderList(QWidget):
                 self.first_focus().setFocus()
         if self._open_when_there:
             self._open_chosen()
+
+    def _tell_lacking(self, lacks: "tuple[Lack, ...]") -> None:
+        self._lacks = lacks
+        self._teach()
+
+    def _teach(self) -> None:
+        """What the empty list is for, and what the shop still lacks."""
+        self._empty.set_words(
+            self.tr("No order is open"),
+            "\n\n".join(
+                one
+                for one in (
+                    self.tr(
+                        "Book the animal with its day and its owners. Each owner gets an order; "
+                        "take it by phone, and see line by line what fits."
+                    ),
+                    lack_words(self._lacks),
+                )
+                if one
+            ),
+        )
 
     def _none_of(self, asked: _Asked) -> str:
         if asked.closed:
@@ -129,13 +161,7 @@ class OrderList(QWidget):
         self.weights_button.setText(self.tr("&Weights of the day  Ctrl+W"))
         self.book_button.setText(self.tr("&Book animals  Ctrl+N"))
         self.table.set_name(self.tr("Orders by day"))
-        self._empty.set_words(
-            self.tr("No order is open"),
-            self.tr(
-                "Book the animal with its day and its owners. Each owner gets an order; "
-                "take it by phone, and see line by line what fits."
-            ),
-        )
+        self._teach()
         self.begin.setText(self.tr("Book animals  Ctrl+N"))
 
     def first_focus(self) -> QWidget:

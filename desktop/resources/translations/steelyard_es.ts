@@ -3824,6 +3824,25 @@
     </message>
 </context>
 <context>
+    <name>FirstUse</name>
+    <message>
+        <source>Name and address, for papers and labels: Office, Shop (F6, Alt+4).</source>
+        <translation>Nombre y dirección, para papeles y etiquetas: Oficina, Planta (F6, Alt+4).</translation>
+    </message>
+    <message>
+        <source>A rate card, for prices and bills: Office, Rates (F6, Alt+3).</source>
+        <translation>Una tarifa, para precios y cuentas: Oficina, Tarifas (F6, Alt+3).</translation>
+    </message>
+    <message>
+        <source>Kill days and what each takes, if you like: Rail, calendar (F3, Ctrl+K).</source>
+        <translation>Días de matanza y lo que toma cada uno, si quiere: Riel, calendario (F3, Ctrl+K).</translation>
+    </message>
+    <message>
+        <source>Not set up yet; booking works without it:</source>
+        <translation>Todavía falta; se puede apartar sin ello:</translation>
+    </message>
+</context>
+<context>
     <name>Gone</name>
     <message>
         <source>all of the {primal}</source>
