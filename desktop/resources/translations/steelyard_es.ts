@@ -1278,7 +1278,7 @@
     </message>
     <message>
         <source>Keeps hide, &amp;offal</source>
-        <translation>Se &amp;queda cuero, vísceras</translation>
+        <translation>Se &amp;queda con cuero, vísceras</translation>
     </message>
     <message>
         <source>&amp;Shared as</source>
@@ -1536,7 +1536,7 @@
     </message>
     <message>
         <source>Keeps &amp;hide, offal</source>
-        <translation>Guarda cue&amp;ro, vísceras</translation>
+        <translation>Se queda con cue&amp;ro, vísceras</translation>
     </message>
     <message>
         <source>&amp;Note</source>
@@ -2116,7 +2116,7 @@
     </message>
     <message>
         <source>the inspector stopped the animal</source>
-        <translation>el inspector detuvo el animal</translation>
+        <translation>el inspector retuvo el animal</translation>
     </message>
     <message>
         <source>something was lost</source>
@@ -2609,7 +2609,7 @@
     </message>
     <message>
         <source>To hang</source>
-        <translation>Por colgar</translation>
+        <translation>Debe colgar</translation>
     </message>
     <message>
         <source>Cut on</source>
@@ -2741,7 +2741,7 @@
     </message>
     <message>
         <source>Joined: both are {name} now.</source>
-        <translation>Fichas juntadas: las dos son {name}.</translation>
+        <translation>Fichas unidas: ahora las dos son {name}.</translation>
     </message>
     <message>
         <source>Booked as lot {number}.</source>
@@ -2753,7 +2753,7 @@
     </message>
     <message>
         <source>The order changed meanwhile: look again and release it.</source>
-        <translation>La orden cambió mientras tanto: mírela otra vez y entréguela a la mesa.</translation>
+        <translation>La orden cambió mientras tanto: mírela otra vez y pásela a la mesa.</translation>
     </message>
     <message>
         <source>Sheet {number} is at the block.</source>
@@ -2890,7 +2890,7 @@
     <name>CureFacts</name>
     <message>
         <source>Cure of batch {number}</source>
-        <translation>Cura del lote {number}</translation>
+        <translation>Cura de la tanda {number}</translation>
     </message>
     <message>
         <source>&amp;Check it</source>
@@ -2992,7 +2992,7 @@
     </message>
     <message>
         <source>{known} is known already, written nearly the same.</source>
-        <translation>{known} ya se conoce, escrito casi igual.</translation>
+        <translation>{known} ya está anotado, escrito casi igual.</translation>
     </message>
     <message>
         <source>{known} is known already, with the same name.</source>
@@ -3082,7 +3082,7 @@
     </message>
     <message>
         <source>Report (Ctrl+R)</source>
-        <translation>Informar (Ctrl+R)</translation>
+        <translation>Dar aviso (Ctrl+R)</translation>
     </message>
     <message>
         <source>Sheet (Ctrl+P)</source>
@@ -3365,7 +3365,7 @@
     </message>
     <message>
         <source>batch with others</source>
-        <translation>en lote con otros</translation>
+        <translation>en tanda con otros</translation>
     </message>
     <message>
         <source>Your state says what must be shown, what of a deer from a wasting-disease area may be brought in, and how long tags and records are kept: ask its wildlife agency. Deer are cut apart from other animals, last or on another day.</source>
@@ -3373,7 +3373,7 @@
     </message>
     <message>
         <source>A batch needs the owner&apos;s word in writing: whose?</source>
-        <translation>Un lote común pide la palabra del dueño por escrito: ¿de quién?</translation>
+        <translation>Una tanda común pide la palabra del dueño por escrito: ¿de quién?</translation>
     </message>
     <message>
         <source>Still to ask: {what}.</source>
@@ -4027,7 +4027,7 @@
     </message>
     <message>
         <source>Some of it was fetched before, last on {day} by {whom}.</source>
-        <translation>Una parte ya se recogió, la última vez el {day}, {whom}.</translation>
+        <translation>Una parte ya se recogió, la última vez el {day}, por {whom}.</translation>
     </message>
     <message>
         <source>&amp;Why it leaves unpaid</source>
@@ -4107,7 +4107,7 @@
     </message>
     <message>
         <source>frozen</source>
-        <translation>congelados</translation>
+        <translation>congelado</translation>
     </message>
     <message>
         <source>in no freezer</source>
@@ -4119,7 +4119,7 @@
     </message>
     <message>
         <source>Billed {billed}, paid {paid}, due {due}.</source>
-        <translation>Cuenta {billed}, pagado {paid}, se debe {due}.</translation>
+        <translation>Cuenta: {billed}; pagado: {paid}; se debe: {due}.</translation>
     </message>
     <message>
         <source>F7 on the order takes the payment.</source>
@@ -4475,11 +4475,11 @@
     </message>
     <message>
         <source>left out: {why}</source>
-        <translation>se deja: {why}</translation>
+        <translation>queda fuera: {why}</translation>
     </message>
     <message>
         <source>left out: it isn&apos;t cut here any more</source>
-        <translation>se deja: aquí ya no se corta</translation>
+        <translation>queda fuera: aquí ya no se corta</translation>
     </message>
     <message>
         <source>left out: nothing is left for it</source>
@@ -5260,7 +5260,7 @@
     </message>
     <message>
         <source>{cut} falls</source>
-        <translation>{cut} se cae</translation>
+        <translation>ya no hay {cut}</translation>
     </message>
     <message>
         <source>less {cut}</source>
@@ -5284,7 +5284,7 @@
     </message>
     <message>
         <source>the block reports</source>
-        <translation>la mesa informa</translation>
+        <translation>la mesa avisa</translation>
     </message>
     <message>
         <source>held</source>
@@ -5531,7 +5531,7 @@
     </message>
     <message>
         <source>taken off</source>
-        <translation>se descuenta</translation>
+        <translation>quitada</translation>
     </message>
     <message>
         <source>side fixed</source>
@@ -5669,11 +5669,11 @@
     </message>
     <message>
         <source>frozen</source>
-        <translation>congelados</translation>
+        <translation>congelada</translation>
     </message>
     <message>
         <source>fresh, as agreed</source>
-        <translation>fresco, como se acordó</translation>
+        <translation>fresca, como se acordó</translation>
     </message>
 </context>
 <context>
@@ -5829,7 +5829,7 @@
     </message>
     <message>
         <source>Take the order back</source>
-        <translation>Recoger la orden</translation>
+        <translation>Regresar la orden</translation>
     </message>
 </context>
 <context>
@@ -5864,7 +5864,7 @@
     </message>
     <message>
         <source>Release a new sheet  Ctrl+Enter</source>
-        <translation>Entregar hoja nueva  Ctrl+Intro</translation>
+        <translation>Pasar hoja nueva  Ctrl+Intro</translation>
     </message>
     <message>
         <source>Handed over</source>
@@ -5953,7 +5953,7 @@
     </message>
     <message>
         <source>open primals: {count}</source>
-        <translation>piezas abiertas: {count}</translation>
+        <translation>piezas sin decidir: {count}</translation>
     </message>
     <message>
         <source>all of it, not settled</source>
@@ -5981,7 +5981,7 @@
     </message>
     <message>
         <source>open</source>
-        <translation>abierta</translation>
+        <translation>sin decidir</translation>
     </message>
 </context>
 <context>
@@ -6105,11 +6105,11 @@
     </message>
     <message>
         <source>Take a deposit</source>
-        <translation>Tomar un anticipo</translation>
+        <translation>Recibir un anticipo</translation>
     </message>
     <message>
         <source>Take a payment</source>
-        <translation>Tomar un pago</translation>
+        <translation>Recibir un pago</translation>
     </message>
     <message>
         <source>Order {number}, {owner}. {asked}</source>
@@ -6117,7 +6117,7 @@
     </message>
     <message>
         <source>&amp;Take it</source>
-        <translation>&amp;Tomarlo</translation>
+        <translation>&amp;Recibirlo</translation>
     </message>
     <message>
         <source>&amp;Leave it</source>
@@ -6137,7 +6137,7 @@
     </message>
     <message>
         <source>The amount has to be above nothing.</source>
-        <translation>La cantidad debe ser más que nada.</translation>
+        <translation>La cantidad debe ser mayor que cero.</translation>
     </message>
     <message>
         <source>Deposit asked {asked}, had {had}.</source>
@@ -6341,7 +6341,7 @@
     <name>PutMeatIn</name>
     <message>
         <source>Put meat into batch {number}</source>
-        <translation>Meter carne en el lote {number}</translation>
+        <translation>Meter carne en la tanda {number}</translation>
     </message>
     <message>
         <source>The raw weight of one owner&apos;s pieces or trim. Fat or pork from elsewhere must come from inspected stock: say what it is and from which box or lot.</source>
@@ -6841,7 +6841,7 @@
     <name>RecordsDialog</name>
     <message>
         <source>Write out the records</source>
-        <translation>Escribir los registros</translation>
+        <translation>Exportar los registros</translation>
     </message>
     <message>
         <source>Animals, owners, weights, losses, packages, bills, payments and changes, as tables a spreadsheet opens. By 9 CFR 320.3 records since {day} must be kept; the state may ask for longer. Nothing is removed here.</source>
@@ -6989,7 +6989,7 @@
     <name>ReportDialog</name>
     <message>
         <source>Report of tag {tag}</source>
-        <translation>Informe del arete {tag}</translation>
+        <translation>Aviso del arete {tag}</translation>
     </message>
     <message>
         <source>What is left is planned again, and the counter is told.</source>
@@ -7926,7 +7926,7 @@
     </message>
     <message>
         <source>&amp;Write out the records…</source>
-        <translation>&amp;Escribir los registros…</translation>
+        <translation>&amp;Exportar los registros…</translation>
     </message>
     <message>
         <source>Make a &amp;copy of the records now…</source>
@@ -8145,7 +8145,7 @@
     </message>
     <message>
         <source>The counter (F2) must release a new block sheet.</source>
-        <translation>El mostrador (F2) debe liberar una hoja nueva.</translation>
+        <translation>El mostrador (F2) debe pasar a la mesa una hoja nueva.</translation>
     </message>
     <message>
         <source>No longer stands for {owner}: {cut}.</source>
