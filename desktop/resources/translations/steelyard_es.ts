@@ -1270,7 +1270,7 @@
     </message>
     <message>
         <source>Hanging &amp;weight, a guess</source>
-        <translation>Peso en &amp;gancho, a ojo</translation>
+        <translation>Peso en Peso en &amp;gancho, a ojoamp;canal, a ojo</translation>
     </message>
     <message>
         <source>Sk&amp;inned or scalded</source>
@@ -1532,7 +1532,7 @@
     </message>
     <message>
         <source>Hanging &amp;weight, a guess</source>
-        <translation>&amp;Peso en gancho, a ojo</translation>
+        <translation>&amp;Peso en canal, a ojo</translation>
     </message>
     <message>
         <source>Keeps &amp;hide, offal</source>
