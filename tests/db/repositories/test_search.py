@@ -1,7 +1,9 @@
 """One search for whatever is known: a name, a few digits, a tag, a number."""
 
 from dataclasses import replace
+from pathlib import Path
 
+from db.store import open_store
 from db.unit_of_work import Work
 from shared.shop.customers import Customer
 from tests.db.examples import arrived, customer, lot_of_halves, lot_of_one, order_of
@@ -90,6 +92,41 @@ def test_names_written_nearly_so_come_last_and_say_so(work: Work) -> None:
     assert near("johns") == [("Anna Johnson", False), ("Karl Johns", False)]
     assert near("iversen") == [("Bert Iversen", False)]
     assert near("wxyz") == []
+
+
+def test_a_long_word_may_have_two_edits_and_changed_names_are_followed(work: Work) -> None:
+    anna, vera = customer(work, "Anna Gunderson"), customer(work, "Vera Ostergaard")
+
+    def near(text: str) -> list[str]:
+        return [one.title for one in work.search.find(text) if one.near]
+
+    assert near("gundarsin") == ["Anna Gunderson"]
+    assert near("ana gundarsin") == [], "three letters must be there as they are"
+    assert near("ostregard vera") == ["Vera Ostergaard"]
+    assert near("ivrsan") == []
+    customer(work, "Bo Abendroth")
+    assert near("abendorht") == ["Bo Abendroth"]
+    work.customers.save(replace(vera, name="Vera Lindqvist"))
+    assert near("ostregard") == []
+    assert near("linkvist") == ["Vera Lindqvist"]
+    bo = customer(work, "Bo Sand")
+    work.customers.join(anna.id, bo.id)
+    assert near("gundarsin") == ["Bo Sand"]
+    customer(work, "Cora Gunterson")
+    assert near("gundersonn") == ["Bo Sand", "Cora Gunterson"], "one edit before two"
+
+
+def test_names_kept_in_memory_stay_with_their_store(tmp_path: Path) -> None:
+    for name in ("Anna Gunderson", "Vera Ostergaard"):
+        store = open_store(tmp_path / f"{name[:4]}.db", keep_copies=False)
+        signed = store.sign_on("Bench", "Bench")
+        with store.work(signed.person, signed.station) as work:
+            customer(work, name)
+            work.commit()
+        with store.read() as read:
+            found = [*read.search.find("gundarsin"), *read.search.find("ostregard")]
+        assert [one.title for one in found] == [name]
+        store.close()
 
 
 def test_near_is_left_out_where_enough_is_found(work: Work) -> None:
