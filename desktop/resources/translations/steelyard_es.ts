@@ -1270,7 +1270,7 @@
     </message>
     <message>
         <source>Hanging &amp;weight, a guess</source>
-        <translation>Peso en Peso en &amp;gancho, a ojoamp;canal, a ojo</translation>
+        <translation>Peso en &amp;canal, a ojo</translation>
     </message>
     <message>
         <source>Sk&amp;inned or scalded</source>
