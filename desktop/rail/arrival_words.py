@@ -27,28 +27,30 @@ def age_by_words(age_by: AgeBy) -> str:
 
 
 def caution_words(caution: ArrivalCaution) -> str:
-    """The caution, worded as ours, with the rule it rests on."""
+    """The caution, worded as ours; a rule is named only where its number could be looked up.
+
+    The others (`shared.shop.arrival` has their numbers, from memory) defer to the inspector.
+    """
     return {
         "dead": QCoreApplication.translate(
-            "Arrivals", "Dead on arrival: not for food. Tell the inspector (9 CFR 309.3)."
+            "Arrivals", "Dead on arrival: not for food. Tell the inspector, whose word holds."
         ),
         "down_inspected": QCoreApplication.translate(
             "Arrivals",
-            "It can't walk: the inspector decides, before anything else is done "
-            "(9 CFR 309.2 and 309.3).",
+            "It can't walk: the inspector decides, before anything else is done.",
         ),
         "down_custom": QCoreApplication.translate(
             "Arrivals",
-            "It can't walk. Cattle that can't are not killed for food (9 CFR 309.3); of any other, "
-            "ask your inspection office first.",
+            "It can't walk. Cattle that can't are not taken for food; of any other, ask your "
+            "inspection office before anything is done.",
         ),
         "not_healthy": QCoreApplication.translate(
             "Arrivals", "Not said to be healthy: the inspector, or your office, decides first."
         ),
         "drugs": QCoreApplication.translate(
             "Arrivals",
-            "A withdrawal time still runs: it can't be killed for food before it is over "
-            "(9 CFR 309.16).",
+            "A withdrawal time still runs: not to be killed for food before it is over. The "
+            "medicine's label says when, and the inspector's word holds.",
         ),
         "not_stated": QCoreApplication.translate(
             "Arrivals",
@@ -60,6 +62,8 @@ def caution_words(caution: ArrivalCaution) -> str:
             "months and over: no backbone goes to the owner (9 CFR 310.22).",
         ),
         "feed": QCoreApplication.translate(
-            "Arrivals", "Over 24 hours in the pen: it must have feed and water (9 CFR 313.2)."
+            "Arrivals",
+            "Over 24 hours in the pen: see that it has feed as well as water; your inspector or "
+            "office says what is asked.",
         ),
     }[caution]

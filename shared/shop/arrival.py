@@ -91,7 +91,9 @@ def arrival_cautions(
 
     Dead and disabled animals: 9 CFR 309.2 and 309.3. Residues: 9 CFR 309.16. Age not shown is cut
     as 30 months and over: 9 CFR 310.22. Water in every pen, and feed where held over 24 hours: 9
-    CFR 313.2(e). The numbers but 310.22 are from memory.
+    CFR 313.2(e). The numbers but 310.22 are from memory, so they
+    are not shown.
+
     A cow that can't walk, inspected, penned at 7:00 the day before, at 8:00: ("down_inspected",
     "not_stated", "age_not_shown", "feed").
     """

@@ -383,24 +383,28 @@
         <translation>sólo la palabra del dueño</translation>
     </message>
     <message>
-        <source>Dead on arrival: not for food. Tell the inspector (9 CFR 309.3).</source>
-        <translation>Llegó muerto: no es para comer. Avise al inspector (9 CFR 309.3).</translation>
+        <source>Dead on arrival: not for food. Tell the inspector, whose word holds.</source>
+        <translation>Llegó muerto: no es para comer. Avise al inspector; vale su palabra.</translation>
     </message>
     <message>
-        <source>It can&apos;t walk: the inspector decides, before anything else is done (9 CFR 309.2 and 309.3).</source>
-        <translation>No puede caminar: decide el inspector, antes de hacer otra cosa (9 CFR 309.2 y 309.3).</translation>
+        <source>It can&apos;t walk: the inspector decides, before anything else is done.</source>
+        <translation>No puede caminar: decide el inspector, antes de hacer otra cosa.</translation>
     </message>
     <message>
-        <source>It can&apos;t walk. Cattle that can&apos;t are not killed for food (9 CFR 309.3); of any other, ask your inspection office first.</source>
-        <translation>No puede caminar. El ganado que no puede no se mata para comer (9 CFR 309.3); de los demás, pregunte antes a su oficina de inspección.</translation>
+        <source>It can&apos;t walk. Cattle that can&apos;t are not taken for food; of any other, ask your inspection office before anything is done.</source>
+        <translation>No puede caminar. El ganado vacuno que no puede no se toma para comer; de los demás, pregunte a su oficina de inspección antes de hacer nada.</translation>
+    </message>
+    <message>
+        <source>A withdrawal time still runs: not to be killed for food before it is over. The medicine&apos;s label says when, and the inspector&apos;s word holds.</source>
+        <translation>Corre todavía un tiempo de retiro: no se mata para comer antes de que termine. La etiqueta de la medicina dice cuándo, y vale la palabra del inspector.</translation>
+    </message>
+    <message>
+        <source>Over 24 hours in the pen: see that it has feed as well as water; your inspector or office says what is asked.</source>
+        <translation>Más de 24 horas en el corral: vea que tenga alimento además de agua; su inspector o su oficina dice qué se pide.</translation>
     </message>
     <message>
         <source>Not said to be healthy: the inspector, or your office, decides first.</source>
         <translation>No se dijo que esté sano: decide antes el inspector o su oficina.</translation>
-    </message>
-    <message>
-        <source>A withdrawal time still runs: it can&apos;t be killed for food before it is over (9 CFR 309.16).</source>
-        <translation>Corre todavía un tiempo de retiro: no se puede matar para comer antes de que termine (9 CFR 309.16).</translation>
     </message>
     <message>
         <source>Ask for the owner&apos;s word: healthy, and no medicine whose withdrawal time still runs.</source>
@@ -409,10 +413,6 @@
     <message>
         <source>Age is read from teeth or papers; the inspector decides. Not shown, it is cut as 30 months and over: no backbone goes to the owner (9 CFR 310.22).</source>
         <translation>La edad se lee en los dientes o en papeles; decide el inspector. Si no consta, se corta como de 30 meses o más: el espinazo no va al dueño (9 CFR 310.22).</translation>
-    </message>
-    <message>
-        <source>Over 24 hours in the pen: it must have feed and water (9 CFR 313.2).</source>
-        <translation>Más de 24 horas en el corral: debe tener alimento y agua (9 CFR 313.2).</translation>
     </message>
 </context>
 <context>
@@ -1270,7 +1270,7 @@
     </message>
     <message>
         <source>Hanging &amp;weight, a guess</source>
-        <translation>Peso en &amp;canal, a ojo</translation>
+        <translation>Peso en Peso en &amp;gancho, a ojoamp;canal, a ojo</translation>
     </message>
     <message>
         <source>Sk&amp;inned or scalded</source>
@@ -2073,6 +2073,10 @@
     <message>
         <source>&amp;Note</source>
         <translation>N&amp;ota</translation>
+    </message>
+    <message>
+        <source>&amp;Told to, if not the owner</source>
+        <translation>&amp;Dicho a, si no fue al dueño</translation>
     </message>
     <message>
         <source>Owners to ring</source>
@@ -5290,6 +5294,14 @@
         <source>held</source>
         <translation>retenido</translation>
     </message>
+    <message>
+        <source>{offer} ({amount} more, estimated)</source>
+        <translation>{offer} ({amount} más, estimado)</translation>
+    </message>
+    <message>
+        <source>{offer} ({amount} less, estimated)</source>
+        <translation>{offer} ({amount} menos, estimado)</translation>
+    </message>
 </context>
 <context>
     <name>NoteField</name>
@@ -5520,6 +5532,26 @@
     <message>
         <source>closed</source>
         <translation>cerrada</translation>
+    </message>
+    <message>
+        <source>rung: no answer</source>
+        <translation>llamada: sin respuesta</translation>
+    </message>
+    <message>
+        <source>rung: message left</source>
+        <translation>llamada: se dejó recado</translation>
+    </message>
+    <message>
+        <source>rung: spoke</source>
+        <translation>llamada: se habló</translation>
+    </message>
+    <message>
+        <source>offered: {ways}</source>
+        <translation>se ofreció: {ways}</translation>
+    </message>
+    <message>
+        <source>told to {name}</source>
+        <translation>dicho a {name}</translation>
     </message>
     <message>
         <source>put on</source>

@@ -21,6 +21,7 @@ def test_a_sound_animal_with_its_statements_raises_nothing() -> None:
 
 def test_a_cow_that_cant_walk_is_the_inspectors_to_decide() -> None:
     # 9 CFR 309.2(b), 309.3(e): non-ambulatory disabled cattle; 310.22; 313.2(e): feed after 24 h
+    # (all but 310.22 from memory)
     down = Arrival("down", penned_at=NOW - timedelta(hours=25))
     assert arrival_cautions("beef", "inspected", down, NOW) == (
         "down_inspected",
@@ -32,7 +33,7 @@ def test_a_cow_that_cant_walk_is_the_inspectors_to_decide() -> None:
 
 
 def test_drugs_still_running_and_sick_animals_are_said() -> None:
-    # 9 CFR 309.16: residues
+    # 9 CFR 309.16: residues (from memory)
     bad = Arrival("sound", healthy=False, withdrawn_drugs=False, age_by="papers")
     assert arrival_cautions("veal", "custom", bad, NOW) == ("not_healthy", "drugs")
 
