@@ -132,7 +132,8 @@ class CarcassMap(QWidget):
             painter.setPen(theme.color("steel"))
             left = min(path.boundingRect().left() for path in placed.values())
             right = max(path.boundingRect().right() for path in placed.values())
-            below = QRectF(left - STEP, self.height() - FOOT, right - left + 2 * STEP, FOOT)
+            low = max(path.boundingRect().bottom() for path in placed.values())
+            below = QRectF(left - STEP, low + STEP, right - left + 2 * STEP, FOOT)
             painter.drawText(below, Qt.AlignmentFlag.AlignCenter, side.words)
 
     def _placed(self) -> list[dict[str, QPainterPath]]:
