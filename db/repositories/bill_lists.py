@@ -1,18 +1,21 @@
-"""Bills and credit notes as the Office lists them, with what is still due on the order."""
+"""Bills and credit notes as the Office lists them, and the open orders it bills and checks."""
 
+from collections.abc import Collection
 from datetime import datetime
 from typing import Any, Literal
 
-from sqlalchemy import ColumnElement, Connection, func, or_, select
+from sqlalchemy import ColumnElement, Connection, exists, func, or_, select
 from sqlalchemy.orm import InstrumentedAttribute, aliased
 
 from db.repositories.listing import contains
 from db.repositories.order_lists import billed, paid
 from db.tables.bills import Bills
 from db.tables.customers import Customers
+from db.tables.lots import Lots
 from db.tables.orders import Orders
 from shared.shop.customers import name_key
 from shared.shop.lists import BillRow
+from shared.shop.states import OrderState
 
 BillSort = Literal["number", "issued", "customer", "total"]
 OWN, JOINED = aliased(Customers), aliased(Customers)
@@ -74,3 +77,27 @@ def bill_rows(
         .order_by(*by)
     )
     return tuple(BillRow(*row) for row in rows)
+
+
+def open_orders(
+    connection: Connection, states: Collection[OrderState], *, checked: bool
+) -> tuple[int, ...]:
+    """Ids of all orders in these states that aren't closed, however many.
+
+    Those without a bill come first, each by number. One that was closed is among them while a
+    credit leaves its balance at other than nothing. `checked` leaves out those of lots on which
+    nothing was billed yet.
+    """
+    on_it = exists().where(Bills.order_id == Orders.id).correlate(Orders)
+    credited = select(Bills.order_id).where(Bills.kind == "credit", Bills.order_id.is_not(None))
+    again = Orders.id.in_(credited) & (billed() != paid())
+    found = (
+        select(Orders.id)
+        .join(Lots, Lots.id == Orders.lot_id)
+        .where(Lots.cancelled == "", Orders.state.in_(states))
+        .where(or_(Orders.closed_at.is_(None), again))
+        .order_by(on_it, Orders.number)
+    )
+    if checked:
+        found = found.where(exists().where(Bills.lot_id == Orders.lot_id).correlate(Orders))
+    return tuple(connection.execute(found).scalars())

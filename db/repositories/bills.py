@@ -1,6 +1,6 @@
 """Issued bills and credit notes: numbered without gaps, kept whole, never changed."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Collection, Sequence
 from datetime import date, datetime, timedelta
 from typing import Literal
 
@@ -8,7 +8,7 @@ from sqlalchemy import ColumnElement, func, select
 
 from db.columns import Cents
 from db.desk import Desk
-from db.repositories.bill_lists import BillSort, bill_rows
+from db.repositories.bill_lists import BillSort, bill_rows, open_orders
 from db.repositories.ledger_posting import (
     About,
     must_be_open,
@@ -30,6 +30,7 @@ from shared.billing.posting import bill_postings, credit_postings
 from shared.shop.lists import BillRow
 from shared.shop.money import IssuedBill
 from shared.shop.problems import Refused
+from shared.shop.states import OrderState
 
 
 class BillBook:
@@ -288,6 +289,14 @@ class BillBook:
         """Bills and credit notes by day (UTC), customer and number, sorted; `end` is within."""
         moments = (_moment(start), None if end is None else _moment(end + timedelta(days=1)))
         return bill_rows(self._desk.connection, text, moments, (sort, descending), (limit, offset))
+
+    def to_bill(self, states: Collection[OrderState]) -> tuple[int, ...]:
+        """Ids of all open orders in these states, those without a bill first."""
+        return open_orders(self._desk.connection, states, checked=False)
+
+    def to_check(self, states: Collection[OrderState]) -> tuple[int, ...]:
+        """Of those, the orders of lots on which something was billed."""
+        return open_orders(self._desk.connection, states, checked=True)
 
     def _bills(self, where: ColumnElement[bool]) -> tuple[IssuedBill, ...]:
         rows = self._desk.connection.execute(

@@ -5,7 +5,7 @@ from collections.abc import Mapping, Sequence
 from datetime import date, timedelta
 from typing import Any
 
-from sqlalchemy import ColumnElement, delete, func, or_, select
+from sqlalchemy import ColumnElement, delete, func, or_, select, true
 
 from db.desk import Desk
 from db.repositories.block_minutes import cut_minutes
@@ -64,6 +64,11 @@ class CalendarBook:
             },
         )
         desk.record("other_day", row, "set", day=other.day.isoformat(), closed=other.closed)
+
+    def closed_days(self) -> frozenset[date]:
+        """The dates on which the shop is closed, all that were ever said."""
+        found = select(OtherDays.day).where(OtherDays.closed == true())
+        return frozenset(self._desk.connection.execute(found).scalars())
 
     def as_weekday(self, day: date) -> None:
         """A date is as its weekday again."""

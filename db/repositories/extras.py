@@ -10,7 +10,7 @@ from sqlalchemy.orm import aliased
 from db.desk import Desk
 from db.repositories.bills import BillBook
 from db.tables.bills import BillLines, Bills
-from db.tables.extras import OrderExtras
+from db.tables.extras import OrderExtras, TakenExtras
 from db.tables.orders import Orders
 from db.tables.papers import Changes
 from db.tables.people import Persons
@@ -54,11 +54,13 @@ class ExtrasBook:
         ).one_or_none()
         return SaidExtras() if row is None else SaidExtras(_extras_of(row[0]), *row[1:])
 
-    def say(self, order_id: int, extras: Extras, after: int) -> SaidExtras | StaleEdit:
+    def say(
+        self, order_id: int, extras: Extras, after: int, bill_id: int | None = None
+    ) -> SaidExtras | StaleEdit:
         """These are on the order's next bill; none at all takes them off it again.
 
         `after` is the id of what was read before: where somebody said otherwise meanwhile,
-        nothing is written.
+        nothing is written. `bill_id` is the bill that took what is no longer among them.
         """
         desk = self._desk
         desk.hold("bill")
@@ -68,9 +70,29 @@ class ExtrasBook:
         if stands.extras == extras:
             return stands
         values = {"order_id": order_id, "said": _text(extras), "at": desk.now, **desk.stamp}
-        desk.insert(OrderExtras, values)
+        row = desk.insert(OrderExtras, values)
+        if bill_id is not None:
+            desk.add_rows(TakenExtras, [{"extras_id": row, "bill_id": bill_id}])
         desk.record("order", order_id, "extras", "; ".join(one.reason for one in extras.credits))
         return self.of(order_id)
+
+    def taken_by(self, bill_id: int) -> dict[int, Extras]:
+        """What a bill took of the extras of its lot's orders, by order; empty where not known."""
+        before = aliased(OrderExtras)
+        last = (
+            select(func.max(before.id))
+            .where(before.order_id == OrderExtras.order_id, before.id < OrderExtras.id)
+            .correlate(OrderExtras)
+            .scalar_subquery()
+        )
+        former = aliased(OrderExtras)
+        rows = self._desk.connection.execute(
+            select(OrderExtras.order_id, former.said, OrderExtras.said)
+            .join(TakenExtras, TakenExtras.extras_id == OrderExtras.id)
+            .join(former, former.id == last)
+            .where(TakenExtras.bill_id == bill_id)
+        )
+        return {row[0]: _less(_extras_of(row[1]), _extras_of(row[2])) for row in rows}
 
     def billed(self, lot_id: int) -> tuple[BilledExtra, ...]:
         """Lines of a lot's bills that aren't credited whole, each with its bill and day."""
@@ -128,3 +150,10 @@ def _extras_of(text: str) -> Extras:
         tuple(Asked(str(code), Fraction(much)) for code, much in kept["asked"]),
         tuple(Credit(str(reason), int(cents)) for reason, cents in kept["credits"]),
     )
+
+
+def _less(before: Extras, after: Extras) -> Extras:
+    """What was among the extras and no longer is."""
+    left = {one.code for one in after.asked}
+    asked = tuple(one for one in before.asked if one.code not in left)
+    return Extras(asked, tuple(one for one in before.credits if one not in after.credits))

@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 from datetime import date
+from functools import lru_cache
 
 from sqlalchemy import false, select, update
 
@@ -84,7 +85,9 @@ class RateBook:
         return card_for(self.all(), day, species=species, regime=regime, group=group)
 
 
+@lru_cache(maxsize=256)
 def _read(card_id: int, text: str) -> RateCard:
+    """The card of a text; kept, for a month's bills ask for the same few hundreds of times."""
     card = card_from_text(text)
     if isinstance(card, BillingProblem):
         raise StoreBug(f"rate card {card_id} can't be read: {card.code}")

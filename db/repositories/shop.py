@@ -12,6 +12,7 @@ from shared.shop.details import HangingBasis, PaperSize, ShopDetails
 from shared.shop.problems import StaleEdit
 
 if TYPE_CHECKING:
+    from shared.billing.storage import StorageDays
     from shared.shop.counted import Wrapped
 
 _KERFS = select(Shop.kerf_saw, Shop.kerf_slicer)
@@ -53,6 +54,7 @@ class ShopBook:
             kerf_slicer=row["kerf_slicer"],
             own_lengths=tuple((one[0], one[1], one[2]) for one in lengths),
             wrapped=cast("Wrapped", row["wrapped"]),
+            storage_days=cast("StorageDays", row["storage_days"]),
             version=row["version"],
         )
 
@@ -64,7 +66,7 @@ class ShopBook:
             for name in (
                 "name", "address", "phone", "email", "language", "paper", "stock", "dpi",
                 "weight_unit", "hanging_basis", "fore_share", "kerf_saw", "kerf_slicer",
-                "wrapped",
+                "wrapped", "storage_days",
             )
         }  # fmt: skip
         stale = desk.edit(Shop, "shop", 1, details.version, values)

@@ -1,4 +1,4 @@
-"""Table of what is also on orders' next bills."""
+"""Tables of what is also on orders' next bills, and which bill took it off."""
 
 from datetime import datetime
 
@@ -19,3 +19,14 @@ class OrderExtras(Row):
     at: Mapped[datetime]
     person_id: Mapped[int] = mapped_column(ForeignKey("persons.id"))
     station_id: Mapped[int] = mapped_column(ForeignKey("stations.id"))
+
+
+class TakenExtras(Row):
+    """A row of the extras that was written because a bill took off what is on it now."""
+
+    __tablename__ = "taken_extras"
+
+    extras_id: Mapped[int] = mapped_column(
+        ForeignKey("order_extras.id"), primary_key=True, autoincrement=False
+    )
+    bill_id: Mapped[int] = mapped_column(ForeignKey("bills.id"), index=True)

@@ -34,6 +34,9 @@ class Shop(Row):
     __table_args__ = (
         CheckConstraint("id = 1", name="one_row"),
         CheckConstraint("wrapped IN ('weighed', 'counted')", name="wrapped"),
+        CheckConstraint(
+            "storage_days IN ('every_day', 'weekdays', 'six_days')", name="storage_days"
+        ),
     )
 
     id: Mapped[Id] = mapped_column(autoincrement=False)
@@ -51,6 +54,7 @@ class Shop(Row):
     kerf_saw: Mapped[int | None]
     kerf_slicer: Mapped[int | None]
     wrapped: Mapped[str] = mapped_column(server_default="weighed")
+    storage_days: Mapped[str] = mapped_column(server_default="every_day")
     version: Mapped[int]
 
 

@@ -147,7 +147,7 @@ def read_billing(store: "Store", order_id: int) -> Billing | None:
             payments=payments,
             balance=work.payments.balance(order_id),
             said=said,
-            storing=_storing(work, order, before),
+            storing=_storing(work, order, before, shop),
         )
         return replace(found, producers=_producers(work, found))
 
@@ -180,11 +180,15 @@ def producers_codes(billed: BilledLot) -> frozenset[str]:
     return frozenset(one.code for one in charges if one.falls_to == "producer")
 
 
-def _storing(work: "Work", order: "Order", before: "Iterable[BilledExtra]") -> Storing | None:
+def _storing(
+    work: "Work", order: "Order", before: "Iterable[BilledExtra]", shop: "ShopDetails"
+) -> Storing | None:
     until = work.extras.fetched_on(order.id) if order.state == "handed_over" else None
     mine = [one for one in before if one.order_id == order.id]
     today = work.now.astimezone().date()
-    return storing(work.extras.ready_on(order.id), until or today, mine)
+    which = shop.storage_days
+    closed = () if which == "every_day" else work.calendar.closed_days()
+    return storing(work.extras.ready_on(order.id), until or today, mine, which, closed)
 
 
 def _producers(work: "Work", billing: Billing) -> Billing | None:
@@ -245,6 +249,7 @@ def _billed(work: "Work", lot: "Lot", shop: "ShopDetails") -> BilledLot | Billin
         producer_share=his[0] if his else None,
         producer_card=_card(cards, day, lot, groups.get(lot.producer_id, "")),
         kept=_kept(work, lot.id, his[0] if his else None),
+        storage_days=shop.storage_days,
         not_cut=frozenset(one.index for one in lot.animals if one.state == "condemned"),
     )
 

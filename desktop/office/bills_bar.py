@@ -10,10 +10,10 @@ from PySide6.QtWidgets import QWidget
 from desktop.fields import ChoiceField
 from desktop.look.space import GROUP, TOGETHER, column, row
 from desktop.office.day_bills_dialog import DayBillsDialog
-from desktop.office.progress import ProgressStrip, Steps
-from desktop.office.scale_check import Disagreement, Mended, disagreements
+from desktop.office.progress import ProgressStrip
+from desktop.office.scale_check import Checked, Mended, disagreements
 from desktop.office.scale_dialog import ScaleDialog
-from desktop.office.to_bill import AT_ONCE, MOST, ToBill, orders_to_bill
+from desktop.office.to_bill import MOST
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words
 
@@ -89,8 +89,8 @@ class BillsBar(QWidget):
         self.more.setVisible(count > MOST)
         self.more.setText(
             self.tr(
-                "The first {most} of {count} orders by number. Find any other with Ctrl+F."
-            ).format(most=MOST, count=count)
+                "{most} of {count} orders, those with no bill first. Find any other with Ctrl+F."
+            ).format(most=MOST, count=f"{count:,}")
         )
 
     def states(self) -> "tuple[OrderState, ...]":
@@ -98,18 +98,9 @@ class BillsBar(QWidget):
         every: tuple[OrderState, ...] = ("open", "settled", "released", "cut", *TO_BILL)
         return TO_BILL if self.which.value() != "all" else every
 
-    def _ready(self) -> ToBill:
-        """All that can be billed, at most `AT_ONCE`; on a worker."""
-        return orders_to_bill(self.bench.store, TO_BILL, most=AT_ONCE)
-
     def bill_all(self) -> None:
         """Open the bills of all that is ready."""
-        self.bench.work.run(self._ready, then=self._open_bills, key="office.bill_all")
-
-    def _open_bills(self, ready: ToBill) -> None:
-        self.dialog = DayBillsDialog(
-            self.bench, ready, self._show_bills, self.changed.emit, self.window()
-        )
+        self.dialog = DayBillsDialog(self.bench, self._show_bills, self.changed.emit, self.window())
         self.dialog.open()
 
     def _show_bills(self, pdf: bytes, count: int) -> None:
@@ -118,26 +109,17 @@ class BillsBar(QWidget):
     def check_scale(self) -> None:
         """Compare what was billed with the scale as it stands now."""
         store = self.bench.store
+        self.progress.run(lambda steps: disagreements(store, steps), self._checked)
 
-        def read(steps: Steps) -> tuple[tuple[Disagreement, ...], ToBill]:
-            ready = self._ready()
-            rows = [one for one in ready.rows if one.billed_cents]
-            return disagreements(store, rows, steps), ready
-
-        self.progress.run(read, self._checked)
-
-    def _checked(self, read: tuple[tuple[Disagreement, ...], ToBill]) -> None:
-        found, ready = read
-        bills = {one.bill.id for one in found}
+    def _checked(self, checked: Checked) -> None:
+        bills = {one.bill.id for one in checked.found}
         if not bills:
-            self.said.emit(
-                self.tr(
-                    "The bills of the first {most} of {count} orders by number agree with the "
-                    "scale. The others were not checked."
-                ).format(most=len(ready.rows), count=ready.count)
-                if ready.beyond
-                else self.tr("All bills of open orders agree with the scale.")
-            )
+            stopped = self.tr(
+                "Stopped: the bills of {done} of {count} open orders agree with the scale. "
+                "The others were not checked."
+            ).format(done=f"{checked.looked_at:,}", count=f"{checked.orders:,}")
+            whole = self.tr("All bills of open orders agree with the scale.")
+            self.said.emit(whole if checked.whole else stopped)
             return
         self.said.emit(
             self.tr("{count} bills no longer agree with the scale: credit and bill again.").format(
@@ -146,7 +128,7 @@ class BillsBar(QWidget):
             if len(bills) > 1
             else self.tr("1 bill no longer agrees with the scale: credit and bill again.")
         )
-        self.scale_dialog = ScaleDialog(self.bench, found, ready, self._mended, self.window())
+        self.scale_dialog = ScaleDialog(self.bench, checked, self._mended, self.window())
         self.scale_dialog.open()
 
     def _mended(self, found: Mended) -> None:

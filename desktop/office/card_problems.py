@@ -2,10 +2,15 @@
 
 from collections.abc import Callable, Mapping, Sequence
 from datetime import date, timedelta
+from typing import TYPE_CHECKING
 
 from shared.billing.card_dates import check_cards
 from shared.billing.rates import RateCard
 from shared.carcass.anatomy import species
+
+if TYPE_CHECKING:
+    from printing.words import Words
+    from shared.billing.rates import Charge
 
 BACK = timedelta(days=60)
 """Animals of the last two months may still be billed."""
@@ -35,3 +40,21 @@ def doubts(
     ]
     gaps = len([one for one in found if one.code == "no_card_then"])
     return " ".join(said if gaps <= 1 else [*said[:1], *said[gaps:]])
+
+
+def never_there(card: RateCard, words: "Words") -> "tuple[Charge, ...]":
+    """The charges limited to single cuts of which the card's animals have none.
+
+    A card for lambs with a charge for bacon would never bill it; a card for all animals has all.
+    """
+    return tuple(
+        one
+        for one in card.charges
+        if card.species
+        and one.applies_to.cuts
+        and not any(
+            words.has(f"cut.{cut}", animal)
+            for cut in one.applies_to.cuts
+            for animal in card.species
+        )
+    )

@@ -1,13 +1,18 @@
 """One charge of a rate card with all it can have: basis, steps, minimum, tax, payer and limits."""
 
-from collections.abc import Callable, Collection
+from collections.abc import Callable, Collection, Sequence
 from dataclasses import replace
 from fractions import Fraction
 from typing import TYPE_CHECKING, Literal, get_args
 
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QWidget
 
 from desktop.fields import ChoiceField, FormDialog, MoneyField, RateField, TextField
+from desktop.look.space import GROUP, row
+from desktop.office.charge_cuts import CutOffered, cuts_offered, holds_for, never_billed
+from desktop.office.cuts_dialog import CutsDialog
 from desktop.office.money_words import charge_words, complaint
 from desktop.office.percent_field import PercentField
 from desktop.office.steps_field import StepsField
@@ -18,8 +23,11 @@ from desktop.office.usual_charges import (
     finish_words,
     kind_words,
 )
+from desktop.panels.buttons import button
+from desktop.panels.heading import Words
 from shared.billing.problems import BillingProblem
 from shared.billing.rates import CHARGE_CODES, AppliesTo, Basis, Charge, RateCard, check_card
+from shared.carcass.anatomy import species
 from shared.carcass.carcass import Age
 from shared.reading import Unread, read_number
 
@@ -55,7 +63,10 @@ AGES: tuple[tuple[Age, ...], ...] = (
 
 
 class ChargeDialog(FormDialog):
-    """Begun from `start`, or a new one; `keep` gets it. `taken` are the codes of the others."""
+    """Begun from `start`, or a new one; `keep` gets it. `taken` are the codes of the others.
+
+    `animals` are the species of the card, whose cuts it can be limited to; none means all.
+    """
 
     def __init__(
         self,
@@ -64,11 +75,15 @@ class ChargeDialog(FormDialog):
         taken: Collection[str],
         keep: Callable[[Charge], object],
         parent: QWidget | None = None,
+        animals: Sequence[str] = (),
     ) -> None:
         super().__init__(parent, columns=3)
         self.setMinimumWidth(960)
         self.bench = bench
         self._start, self._taken, self._keep = start, taken, keep
+        self._animals = tuple(animals) or species()
+        self._offered: tuple[CutOffered, ...] | None = None
+        self.chosen_cuts: tuple[str, ...] = start.applies_to.cuts if start is not None else ()
         self.code: ChoiceField[str] = ChoiceField(self, required=True, free=True)
         self.basis: ChoiceField[Basis] = ChoiceField(self, required=True)
         self.rate = RateField(self, required=True)
@@ -80,16 +95,66 @@ class ChargeDialog(FormDialog):
         self.billed: ChoiceField[Billed] = ChoiceField(self, required=True)
         self.finishes: ChoiceField[tuple[str, ...]] = ChoiceField(self, required=True)
         self.kinds: ChoiceField[tuple[str, ...]] = ChoiceField(self, required=True)
-        self.cuts = TextField(self)
+        self.cuts = TextField(self, most=10_000)
         self.cuts.set_read_only(True)
         self.age: ChoiceField[tuple[Age, ...]] = ChoiceField(self, required=True)
         self.shrink = PercentField(self)
         self.hot_from = TextField(self)
         self.hot_below = TextField(self)
         for field in self._fields():
-            self.grid.add(field)
+            self.grid.add(field, 3 if field is self.cuts else 1)
+        self._build_cuts()
         self.retranslate()
         self._begin(start or Charge("", "per_head", Fraction(0)))
+        self._read_cuts()
+
+    def _read_cuts(self) -> None:
+        animals, words, held = self._animals, self.bench.words, self.chosen_cuts
+        self.bench.work.run(
+            lambda: cuts_offered(animals, words, held), then=self._cuts_read, owner=self
+        )
+
+    def _build_cuts(self) -> None:
+        """The button that asks for single cuts, beside what the charge holds for."""
+        below = QWidget(self)
+        across = row(below, gap=GROUP)
+        self.holds = Words("body", parent=below).wrapped()
+        self.pick = button(below)
+        self.pick.setAutoDefault(False)
+        across.addWidget(self.holds, 1)
+        across.addWidget(self.pick, 0, Qt.AlignmentFlag.AlignTop)
+        self.add_below(below)
+        self.pick.clicked.connect(self.pick_cuts)
+        QShortcut(QKeySequence("F4"), self).activated.connect(self.pick_cuts)
+        for field in (self.basis, self.finishes, self.kinds):
+            field.changed.connect(self._say_holds)
+
+    def _cuts_read(self, found: tuple[CutOffered, ...]) -> None:
+        self._offered = found
+
+    def pick_cuts(self) -> None:
+        """Ask for the single cuts the charge is limited to."""
+        offered = self._offered
+        if offered is None:
+            offered = cuts_offered(self._animals, self.bench.words, self.chosen_cuts)
+        self.cuts_dialog = CutsDialog(
+            self.bench, offered, self.chosen_cuts, self._holds, self._set_cuts, self
+        )
+        self.cuts_dialog.open()
+
+    def _set_cuts(self, codes: tuple[str, ...]) -> None:
+        self.chosen_cuts = codes
+        words, animals = self.bench.words, self._animals
+        self.cuts.set_value("; ".join(cut_words(one, words, animals) for one in codes))
+        self.kinds.set_value(self.kinds.value())  # what it complained of may be mended
+        self._say_holds()
+
+    def _holds(self, codes: tuple[str, ...]) -> str:
+        limits = AppliesTo(codes, self.kinds.value() or (), self.finishes.value() or ())
+        return holds_for(limits, self.basis.value() or "per_head", self.bench.words, self._animals)
+
+    def _say_holds(self) -> None:
+        self.holds.setText(self._holds(self.chosen_cuts))
 
     def _fields(self) -> "tuple[Field[Any], ...]":
         return (
@@ -125,8 +190,6 @@ class ChargeDialog(FormDialog):
         self.billed.set_value("credit" if charge.credit else "asked" if charge.asked else "always")
         self.finishes.set_value(limits.finishes)
         self.kinds.set_value(limits.kinds)
-        self.cuts.set_value(", ".join(cut_words(one, self.bench.words) for one in limits.cuts))
-        self.cuts.setVisible(bool(limits.cuts))
         self.age.set_value(limits.ages)
         self.shrink.set_value(charge.shrink or None)
         for field, pounds in (
@@ -134,13 +197,14 @@ class ChargeDialog(FormDialog):
             (self.hot_below, limits.hot_below),
         ):
             field.set_value("" if pounds is None else f"{float(pounds):g}")
+        self._set_cuts(self.chosen_cuts)
 
     def retranslate(self) -> None:
         words = self.bench.words
         self.set_words(
             self.tr("Charge"),
             self.tr("Steps: above so much another rate holds, as in 5: $5; 10: $7.50."),
-            self.tr("&Keep charge"),
+            self.tr("&Keep"),
             self.tr("&Leave it"),
         )
         self.code.set_label(self.tr("&What for"))
@@ -187,7 +251,9 @@ class ChargeDialog(FormDialog):
                 for one in dict.fromkeys((*KINDS, held.kinds))
             ]
         )
-        self.cuts.set_label(self.tr("Only these cuts, as the card was made"))
+        self.cuts.set_label(self.tr("Only these cuts"))
+        self.cuts.hint(self.tr("every cut"))
+        self.pick.setText(self.tr("Choose c&uts… (F4)"))
         self.age.set_label(self.tr("&Age of the animal"))
         self.age.set_choices(
             [(one, ages_words(one) or self.tr("any")) for one in dict.fromkeys((*AGES, held.ages))]
@@ -196,6 +262,11 @@ class ChargeDialog(FormDialog):
     def attempt(self) -> str:
         limits = self._limits()
         if limits is None:
+            return ""
+        if never_billed(limits, self._offered or ()):
+            self.kinds.complain(
+                self.tr("None of the cuts chosen is of this kind; it would never be billed.")
+            )
             return ""
         charge = self._charge(limits)
         if charge.code in self._taken:
@@ -255,6 +326,7 @@ class ChargeDialog(FormDialog):
             pounds.append(None if found is None else found.value)
         return replace(
             start,
+            cuts=self.chosen_cuts,
             finishes=self.finishes.value() or (),
             kinds=self.kinds.value() or (),
             ages=self.age.value() or (),

@@ -5,7 +5,7 @@ from io import BytesIO
 from typing import TYPE_CHECKING
 
 from desktop.office import issuing
-from desktop.office.billing import Billing, read_billing
+from desktop.office.billing import COMPLETE, Billing, read_billing
 from shared.billing.bill import Bill
 from shared.billing.problems import BillingProblem
 from shared.shop.money import IssuedBill
@@ -17,7 +17,6 @@ if TYPE_CHECKING:
     from db.store import Store
     from desktop.bench import Bench
     from desktop.office.progress import Steps
-    from shared.shop.lists import OrderRow
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,12 +44,29 @@ class DayBill:
         return 0 if self.bill is None else len(self.bill.waiting)
 
 
-def read_day(store: "Store", rows: "Sequence[OrderRow]", steps: "Steps") -> tuple[DayBill, ...]:
-    """The bills of some orders and of their producers; orders with nothing to bill left out."""
+@dataclass(frozen=True, slots=True)
+class ReadDay:
+    """The bills that can be issued, of `looked_at` orders of `orders`: fewer where stopped."""
+
+    bills: tuple[DayBill, ...] = ()
+    looked_at: int = 0
+    orders: int = 0
+
+
+def read_day(store: "Store", steps: "Steps") -> ReadDay:
+    """The bills of all orders that are ready or handed over, and of their producers.
+
+    Orders without a bill come first, so that stopping leaves out those that may only have a
+    further one. Orders with nothing to bill aren't listed.
+    """
+    with store.read() as work:
+        ids = work.bills.to_bill(COMPLETE)
     found: list[DayBill] = []
     producers: set[int] = set()
-    for row in steps.over(rows):
-        billing = read_billing(store, row.id)
+    looked_at = 0
+    for order_id in steps.over(ids):
+        looked_at += 1
+        billing = read_billing(store, order_id)
         if billing is None:
             continue
         mine = [billing]
@@ -58,7 +74,8 @@ def read_day(store: "Store", rows: "Sequence[OrderRow]", steps: "Steps") -> tupl
             producers.add(billing.lot.id)
             mine.append(billing.producers)
         found += [one for one in map(_day_bill, mine) if one is not None]
-    return tuple(found)
+    found.sort(key=lambda one: one.billing.order.number)
+    return ReadDay(tuple(found), looked_at, len(ids))
 
 
 def _day_bill(billing: Billing) -> DayBill | None:

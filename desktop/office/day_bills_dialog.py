@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QDialog, QWidget
 
 from desktop.look.patterns import Mark
 from desktop.look.space import EDGE, GROUP, TOGETHER, column, row
-from desktop.office.day_bills import DayBill, issue_day, one_pdf, read_day
+from desktop.office.day_bills import DayBill, ReadDay, issue_day, one_pdf, read_day
 from desktop.office.money_words import complaint
 from desktop.office.progress import ProgressStrip
 from desktop.panels.buttons import button
@@ -19,7 +19,6 @@ from shared.money import money_text
 
 if TYPE_CHECKING:
     from desktop.bench import Bench
-    from desktop.office.to_bill import ToBill
 
 
 class DayBillsDialog(QDialog):
@@ -31,14 +30,13 @@ class DayBillsDialog(QDialog):
     def __init__(
         self,
         bench: "Bench",
-        ready: "ToBill",
         show: Callable[[bytes, int], object],
         done: Callable[[], object],
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
         self.bench = bench
-        self._ready = ready
+        self._read = ReadDay()
         self._show, self._done = show, done
         self._left_out: set[tuple[int, bool]] = set()
         self._bills: list[DayBill] = []
@@ -46,13 +44,13 @@ class DayBillsDialog(QDialog):
         self._build()
         self._connect()
         self.retranslate()
-        self.progress.run(lambda steps: read_day(bench.store, ready.rows, steps), self._was_read)
+        self.progress.run(lambda steps: read_day(bench.store, steps), self._was_read)
 
     def _build(self) -> None:
         self.heading = Words("group", parent=self)
         self.lead = Words("body", "quiet", self).wrapped()
         self.more = Words("body", parent=self).wrapped()
-        self.more.setVisible(self._ready.beyond)
+        self.more.hide()
         self.table: Table[DayBill] = Table(RowsModel(self._columns()), self)
         self.sum = Words("body", parent=self)
         self.said = Words("body", "complaint", self).wrapped()
@@ -99,20 +97,15 @@ class DayBillsDialog(QDialog):
                 "its own later. An issued bill is never changed."
             )
         )
-        self.more.setText(
-            self.tr(
-                "Only the first {most} of {count} orders by number are looked at here. "
-                "Bill any other in the list: find it with Ctrl+F."
-            ).format(most=len(self._ready.rows), count=self._ready.count)
-        )
         self.table.set_name(self.tr("Bills to issue"))
         self.leave.setText(self.tr("C&lose"))
         self.papers.setText(self.tr("Sho&w what was issued (F9)"))
         self.progress.retranslate()
         self._tell()
 
-    def _was_read(self, found: tuple[DayBill, ...]) -> None:
-        self._bills = list(found)
+    def _was_read(self, found: ReadDay) -> None:
+        self._read = found
+        self._bills = list(found.bills)
         self._refill()
         self.table.setFocus()
 
@@ -121,6 +114,14 @@ class DayBillsDialog(QDialog):
         self._tell()
 
     def _tell(self) -> None:
+        looked_at, orders = self._read.looked_at, self._read.orders
+        self.more.setVisible(looked_at < orders)
+        self.more.setText(
+            self.tr(
+                "Stopped: {done} of {count} orders were looked at, those with no bill first. "
+                "Open this again to look at all."
+            ).format(done=f"{looked_at:,}", count=f"{orders:,}")
+        )
         chosen, to_issue = self.table.chosen(), self._to_issue()
         issued = [one for one in self._bills if one.issued is not None]
         total = sum(one.total_cents or 0 for one in to_issue)

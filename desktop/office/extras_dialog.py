@@ -105,6 +105,8 @@ class ExtrasDialog(FormDialog):
                     days=told.days, since=since, first=first
                 )
             )
+        if told.which != "every_day":
+            said.append(self.tr("Counted are working days, as set under Shop."))
         return " ".join(said)
 
     def _too_many(self) -> bool:

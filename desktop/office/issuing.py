@@ -11,7 +11,7 @@ from shared.billing.credit_note import (
     credit_text,
 )
 from shared.billing.division import new_divisions
-from shared.billing.extras import given_back, left_over
+from shared.billing.extras import given_back, left_over, put_back
 from shared.billing.lot import BilledLot
 from shared.billing.payment import Taken, Tender, refund, take, write_off
 from shared.billing.problems import BillingProblem
@@ -75,18 +75,18 @@ def issue(bench: "Bench", billing: Billing) -> IssuedBill | Refused | BillingPro
         if isinstance(found, IssuedBill):
             if work.extras.of_lot(billing.lot.id) != dict(billing.said):
                 return Refused("extras_changed")
-            _take_off(work, billing, bill, lot)
+            _take_off(work, billing, bill, lot, found.id)
             work.commit()
     return found
 
 
-def _take_off(work: "Work", billing: Billing, bill: Bill, lot: BilledLot) -> None:
+def _take_off(work: "Work", billing: Billing, bill: Bill, lot: BilledLot, bill_id: int) -> None:
     """What is on the bill now is no longer on the next ones."""
     his = producers_codes(lot)
     for order_id, said in billing.said.items():
         left = left_over(said.extras, bill, his, own=order_id == billing.order_id)
         if left != said.extras:
-            work.extras.say(order_id, left, said.id)
+            work.extras.say(order_id, left, said.id, bill_id)
 
 
 def take_money(
@@ -168,14 +168,21 @@ def credit(
         )
         if isinstance(found, IssuedBill):
             if not key:
-                _put_back(work, billing, bill)
+                _put_back(work, billing, bill, issued.id)
             work.commit()
     return found
 
 
-def _put_back(work: "Work", billing: Billing, bill: Bill) -> None:
-    """Credited whole, what was also on the bill is on the next one again."""
-    if billing.card is not None and billing.order_id is not None:
+def _put_back(work: "Work", billing: Billing, bill: Bill, bill_id: int) -> None:
+    """Credited whole, what was also on the bill is on the next one again.
+
+    The producer's bill gives it back to the orders that asked for it.
+    """
+    taken = work.extras.taken_by(bill_id)
+    for order_id, theirs in taken.items():
+        said = work.extras.of(order_id)
+        work.extras.say(order_id, put_back(said.extras, theirs), said.id)
+    if not taken and billing.card is not None and billing.order_id is not None:
         said = work.extras.of(billing.order_id)
         again = given_back(said.extras, bill, billing.card)
         work.extras.say(billing.order_id, again, said.id)

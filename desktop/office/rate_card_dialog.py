@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QWidget
 from desktop.fields import ChoiceField, DateField, FormDialog, RateField, TextField
 from desktop.fields.dates import date_text
 from desktop.look.space import GROUP, TOGETHER, column, row
-from desktop.office.card_problems import doubts
+from desktop.office.card_problems import doubts, never_there
 from desktop.office.charge_columns import charge_columns
 from desktop.office.charge_dialog import ChargeDialog
 from desktop.office.late_dialog import LateDialog
@@ -127,7 +127,7 @@ class RateCardDialog(FormDialog):
         self.set_words(
             self.tr("New rate card"),
             self.tr("Type each rate and press Enter. What is left empty isn't charged."),
-            self.tr("&Keep card (Ctrl+Enter)"),
+            self.tr("&Keep (Ctrl+Enter)"),
             self.tr("&Leave it"),
         )
         self.name.set_label(self.tr("&Name"))
@@ -135,7 +135,7 @@ class RateCardDialog(FormDialog):
         self.species.set_label(self.tr("&For"))
         every = [(one, words.name(one, f"species.{one}")) for one in species()]
         self.species.set_choices([("", self._all_animals()), *every])
-        self.regime.set_label(self.tr("&Killed"))
+        self.regime.set_label(self.tr("K&illed"))
         self.regime.set_choices(
             [
                 ("", self.tr("inspected or custom")),
@@ -221,7 +221,12 @@ class RateCardDialog(FormDialog):
     def _ask(self, charge: Charge | None) -> None:
         others = {one.code for one in self.rows if charge is None or one.code != charge.code}
         self.charge_dialog = ChargeDialog(
-            self.bench, charge, others, lambda now: self._put(charge, now), self
+            self.bench,
+            charge,
+            others,
+            lambda now: self._put(charge, now),
+            self,
+            self._animals(),
         )
         self.charge_dialog.open()
 
@@ -240,20 +245,25 @@ class RateCardDialog(FormDialog):
             return None
         if not self.grid.show_problems():
             return None
-        name, day, chosen = self.name.value(), self.holds_from.value(), self.species.value()
+        name, day = self.name.value(), self.holds_from.value()
         if name is None or day is None:
             return None
-        several = self._start.species if self._start is not None else ()
         return RateCard(
             code=name.casefold().replace(" ", "-"),
             name=name,
             holds_from=day,
-            species=(chosen,) if chosen else several if len(several) > 1 else (),
+            species=self._animals(),
             regime=self.regime.value() or "",
             group=self.group.value() or "",
             charges=tuple(one for one in self.rows if one.rate or one.steps),
             late=self._late,
         )
+
+    def _animals(self) -> tuple[str, ...]:
+        """The species of the card; none means all."""
+        chosen = self.species.value()
+        several = self._start.species if self._start is not None else ()
+        return (chosen,) if chosen else several if len(several) > 1 else ()
 
     def try_it_out(self) -> None:
         """Show the card as it stands on last month's animals."""
@@ -279,12 +289,25 @@ class RateCardDialog(FormDialog):
         card = self.card()
         if card is None or not self._can(card):
             return self.refusal.text() or self.rate.problem()
-        said = doubts(card, self._cards, self.bench.today(), self._doubt)
+        said = " ".join(
+            one
+            for one in (
+                doubts(card, self._cards, self.bench.today(), self._doubt),
+                *(self._never(one) for one in never_there(card, self.bench.words)),
+            )
+            if one
+        )
         if said and said != self._warned:
             self._warned = said
             return said + " " + self.tr("Keep it again if that is meant.")
         self._keep(card)
         return ""
+
+    def _never(self, charge: Charge) -> str:
+        said = charge_words(charge.code, self.bench.words, charge.name)
+        return self.tr("{charge}: these animals have none of its cuts; it is never billed.").format(
+            charge=said
+        )
 
     def _doubt(self, code: str, data: Mapping[str, str]) -> str:
         """A hole in the dates, or two cards from one day, in a sentence."""

@@ -5,7 +5,7 @@ from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from desktop.office import issuing
-from desktop.office.billing import Billing, read_billing
+from desktop.office.billing import COMPLETE, Billing, read_billing
 from shared.billing.bill import Bill, BillLine, make_bill, make_producer_bill
 from shared.billing.credit_note import CreditNote, credit_from_text
 from shared.billing.problems import BillingProblem
@@ -13,12 +13,11 @@ from shared.billing.snapshot import from_snapshot
 from shared.shop.money import IssuedBill
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Sequence
+    from collections.abc import Iterable
 
     from db.store import Store
     from desktop.bench import Bench
     from desktop.office.progress import Steps
-    from shared.shop.lists import OrderRow
     from shared.shop.problems import Refused
 
 SLACK_CENTS = 1
@@ -41,25 +40,41 @@ class Disagreement:
         return self.now_cents - self.billed_cents
 
 
-def disagreements(
-    store: "Store", rows: "Sequence[OrderRow]", steps: "Steps"
-) -> tuple[Disagreement, ...]:
-    """Billed lines of some orders, and of their producers, that would be others today.
+@dataclass(frozen=True, slots=True)
+class Checked:
+    """What disagrees, of `looked_at` orders of `orders`: fewer where it was stopped."""
+
+    found: tuple[Disagreement, ...]
+    looked_at: int
+    orders: int
+
+    @property
+    def whole(self) -> bool:
+        """Whether all were looked at."""
+        return self.looked_at == self.orders
+
+
+def disagreements(store: "Store", steps: "Steps") -> Checked:
+    """Billed lines of all open orders, and of their producers, that would be others today.
 
     Side 1 billed at 93.5 lb and corrected to 95.5 lb at $0.70 stands at $65.45 and would be
     $66.85.
     """
+    with store.read() as work:
+        ids = work.bills.to_check(COMPLETE)
     found: list[Disagreement] = []
     producers: set[int] = set()
-    for row in steps.over(rows):
-        billing = read_billing(store, row.id)
+    looked_at = 0
+    for order_id in steps.over(ids):
+        looked_at += 1
+        billing = read_billing(store, order_id)
         if billing is None:
             continue
         found += _of(store, billing)
         if billing.producers is not None and billing.lot.id not in producers:
             producers.add(billing.lot.id)
             found += _of(store, billing.producers)
-    return tuple(found)
+    return Checked(tuple(found), looked_at, len(ids))
 
 
 def _of(store: "Store", billing: Billing) -> list[Disagreement]:

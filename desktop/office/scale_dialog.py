@@ -13,27 +13,26 @@ from desktop.tables import Column, RowsModel, Table, count_column, money_column
 
 if TYPE_CHECKING:
     from desktop.bench import Bench
-    from desktop.office.to_bill import ToBill
+    from desktop.office.scale_check import Checked
 
 
 class ScaleDialog(FormDialog):
     """Lists them and does it for all; `done` gets what was credited and billed.
 
-    `ready` are the orders whose bills were checked; where there are more, it says so.
+    Where the check was stopped, it says how many orders were looked at.
     """
 
     def __init__(
         self,
         bench: "Bench",
-        found: tuple[Disagreement, ...],
-        ready: "ToBill",
+        checked: "Checked",
         done: Callable[[Mended], object],
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
         self.setMinimumWidth(940)
         self.bench = bench
-        self._found, self._ready, self._done = found, ready, done
+        self._checked, self._done = checked, done
         self.table: Table[Disagreement] = Table(RowsModel(self._columns()), self)
         self.table.setMinimumSize(860, 240)
         self.reason = TextField(self, required=True)
@@ -42,7 +41,7 @@ class ScaleDialog(FormDialog):
         self.add_below(self.table)
         self.add_below(self.progress)
         self.retranslate()
-        self.table.show_rows(list(found))
+        self.table.show_rows(list(checked.found))
         self.reason.set_text(self.tr("Weight corrected after the bill"))
 
     def retranslate(self) -> None:
@@ -60,10 +59,12 @@ class ScaleDialog(FormDialog):
         self.reason.set_label(self.tr("&Reason, printed on each credit"))
 
     def _only(self) -> str:
-        if not self._ready.beyond:
+        if self._checked.whole:
             return ""
-        only = self.tr("Only the first {most} of {count} orders by number were checked.")
-        return " " + only.format(most=len(self._ready.rows), count=self._ready.count)
+        only = self.tr("The check was stopped: {done} of {count} orders were looked at.")
+        return " " + only.format(
+            done=f"{self._checked.looked_at:,}", count=f"{self._checked.orders:,}"
+        )
 
     def attempt(self) -> str:
         """Begin; the dialog closes once it is done, and stays where something is refused."""
@@ -72,7 +73,7 @@ class ScaleDialog(FormDialog):
         reason = self.reason.value() or ""
         self.main.setEnabled(False)
         self.progress.run(
-            lambda steps: credit_and_bill_again(self.bench, self._found, reason, steps),
+            lambda steps: credit_and_bill_again(self.bench, self._checked.found, reason, steps),
             self._mended,
         )
         return self.tr("Crediting and billing again.")

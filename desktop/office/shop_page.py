@@ -18,6 +18,7 @@ from shared.shop.problems import StaleEdit
 
 if TYPE_CHECKING:
     from desktop.bench import Bench
+    from shared.billing.storage import StorageDays
     from shared.shop.counted import Wrapped
     from shared.shop.details import PaperSize, ShopDetails
 
@@ -58,11 +59,13 @@ class ShopPage(QWidget):
         self.dpi: ChoiceField[int] = ChoiceField(self, required=True)
         self.fore = TextField(self)
         self.wrapped: ChoiceField[Wrapped] = ChoiceField(self, required=True)
+        self.storage: ChoiceField[StorageDays] = ChoiceField(self, required=True)
         for field in (self.name, self.phone):
             self.grid.add(field)
         self.grid.add(self.address, span=2)
         for field in (self.email, self.paper, self.stock, self.dpi, self.fore, self.wrapped):
             self.grid.add(field)
+        self.grid.add(self.storage, span=2)
         self.by_count = Words("body", "tight", self).wrapped()
         self.by_count.setMaximumWidth(760)
         self.by_count.hide()
@@ -102,6 +105,14 @@ class ShopPage(QWidget):
         self.wrapped.set_choices(
             [("weighed", self.tr("weighed and labeled")), ("counted", self.tr("by count only"))]
         )
+        self.storage.set_label(self.tr("Days of &storage counted"))
+        self.storage.set_choices(
+            [
+                ("every_day", self.tr("every day")),
+                ("weekdays", self.tr("Monday to Friday, less the calendar's closed days")),
+                ("six_days", self.tr("Monday to Saturday, less the calendar's closed days")),
+            ]
+        )
         self.by_count.setText(
             self.tr(
                 "Custom-exempt packages are counted, without weight and label. Their paper must "
@@ -134,6 +145,7 @@ class ShopPage(QWidget):
         self.stock.set_value(found.stock)
         self.dpi.set_value(found.dpi)
         self.wrapped.set_value(found.wrapped)
+        self.storage.set_value(found.storage_days)
         self._say_by_count()
         fore = found.fore_share
         self.fore.set_value("" if fore is None else f"{float(fore * 100):g}")
@@ -159,6 +171,7 @@ class ShopPage(QWidget):
             dpi=self.dpi.value() or self._kept.dpi,
             fore_share=share,
             wrapped=self.wrapped.value() or self._kept.wrapped,
+            storage_days=self.storage.value() or self._kept.storage_days,
         )
         with self.bench.store.work(self.bench.person, self.bench.station) as work:
             found = work.shop.save(details)

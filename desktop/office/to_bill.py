@@ -9,20 +9,14 @@ if TYPE_CHECKING:
     from shared.shop.states import OrderState
 
 MOST = 500
-AT_ONCE = 5000
 
 
 @dataclass(frozen=True, slots=True)
 class ToBill:
-    """The first orders by number, `MOST` or as many as were asked for, of `count` in all."""
+    """The first `MOST` orders of `count` in all, those without a bill before the others."""
 
     rows: "tuple[OrderRow, ...]"
     count: int
-
-    @property
-    def beyond(self) -> bool:
-        """Whether there are more orders than were read."""
-        return self.count > len(self.rows)
 
     def row(self, order_id: int) -> "OrderRow | None":
         """An order of the list, or None."""
@@ -34,10 +28,9 @@ def orders_to_bill(
 ) -> ToBill:
     """Open orders in these states; one that is `wanted` is on top where it isn't among them."""
     with store.read() as work:
-        rows = work.orders.list(states=states, closed=False, sort="number", limit=most)
-        count = len(rows)
-        if count == most:
-            count = work.orders.count(states=states, closed=False)
-        if wanted and all(one.id != wanted for one in rows):
+        ids = work.bills.to_bill(states)
+        first = ids[:most]
+        rows = work.orders.list(only=first, sort="number", limit=most) if first else ()
+        if wanted and wanted not in first:
             rows = (*work.orders.list(only=(wanted,)), *rows)
-    return ToBill(rows, count)
+    return ToBill(rows, len(ids))

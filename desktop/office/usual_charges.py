@@ -101,7 +101,8 @@ def _of_limits(charge: Charge, words: "Words") -> list[str]:
     if limits.kinds:
         said.append(", ".join(kind_words(one) for one in limits.kinds))
     if limits.cuts:
-        said.append(", ".join(cut_words(one, words) for one in limits.cuts))
+        either = translate("Charges", " or ")  # names have commas of their own
+        said.append(either.join(cut_words(one, words) for one in limits.cuts))
     if limits.ages:
         said.append(ages_words(limits.ages))
     if limits.hot_from is not None:
@@ -142,14 +143,16 @@ def kind_words(code: str) -> str:
             return translate("Charges", "bones")
         case "fat":
             return translate("Charges", "fat")
+        case "to_trim":
+            return translate("Charges", "what goes to the grind")
         case _:
             return code.replace("_", " ")
 
 
-def cut_words(code: str, words: "Words") -> str:
-    """What a cut is called, of whichever species has it."""
+def cut_words(code: str, words: "Words", animals: "Sequence[str]" = ()) -> str:
+    """What a cut is called in these animals, else in whichever species has it."""
     key = f"cut.{code}"
-    has_it = next((one for one in species() if words.has(key, one)), "")
+    has_it = next((one for one in (*animals, *species()) if words.has(key, one)), "")
     return words.name(has_it, key) if has_it else code.replace("_", " ")
 
 

@@ -245,7 +245,7 @@ def _line(lot: BilledLot, part: Portion) -> BillLine:
         animal=part.animal,
         tag=lot.animals[part.animal - 1].tag if part.animal else "",
         quantity=part.quantity,
-        unit=charge.unit,
+        unit=_unit(lot, charge),
         rate=charge.rate,
         rule=part.rule,
         amount_cents=cents,
@@ -257,6 +257,13 @@ def _line(lot: BilledLot, part: Portion) -> BillLine:
         by_table=part.by_table,
         shrink=charge.shrink,
     )
+
+
+def _unit(lot: BilledLot, charge: Charge) -> Unit:
+    """What the quantity is counted in: storage may be counted by working days."""
+    if charge.unit == "day" and lot.storage_days != "every_day":
+        return "working_day"
+    return charge.unit
 
 
 def _credit_line(place: int, credit: Credit) -> BillLine:

@@ -2,13 +2,13 @@
 
 from collections.abc import Collection, Sequence
 from dataclasses import dataclass, replace
-from datetime import date, datetime, timedelta
+from datetime import date, datetime
 from fractions import Fraction
 
 from shared.billing.bill import Bill
 from shared.billing.lot import Asked, Credit
 from shared.billing.rates import RateCard
-from shared.billing.storage import days_stored
+from shared.billing.storage import StorageDays, days_stored, nth_day
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,21 +47,29 @@ class Storing:
 
     `since` is the day of the last storage billed (`bill` is its number, `billed` the days on all
     such bills), else the day the order was ready; the card's steps then say how many are free.
+    `which` days count, less the `closed` ones.
     """
 
     since: date
     until: date
     billed: Fraction = Fraction(0)
     bill: int = 0
+    which: StorageDays = "every_day"
+    closed: frozenset[date] = frozenset()
 
     @property
     def days(self) -> int:
         """The new days."""
-        return days_stored(self.since, self.until)
+        return days_stored(self.since, self.until, self.which, self.closed)
 
 
 def storing(
-    ready: date | None, until: date, before: Sequence[BilledExtra], code: str = "storage"
+    ready: date | None,
+    until: date,
+    before: Sequence[BilledExtra],
+    which: StorageDays = "every_day",
+    closed: Collection[date] = (),
+    code: str = "storage",
 ) -> Storing | None:
     """What storage an order is still to be billed for; None where it was never ready.
 
@@ -70,8 +78,11 @@ def storing(
     theirs = sorted((one for one in before if one.code == code), key=lambda one: one.day)
     if theirs:
         billed = sum((one.quantity for one in theirs), Fraction(0))
-        return Storing(theirs[-1].day, until, billed, theirs[-1].bill)
-    return None if ready is None else Storing(ready, until)
+        last = theirs[-1]
+        return Storing(last.day, until, billed, last.bill, which, frozenset(closed))
+    if ready is None:
+        return None
+    return Storing(ready, until, which=which, closed=frozenset(closed))
 
 
 def free_days(card: RateCard, code: str = "storage") -> int:
@@ -88,7 +99,7 @@ def first_day_that_costs(told: Storing, card: RateCard) -> date:
     Ready on 1 May with 5 days free: 7 May (the days are counted from the day after).
     """
     left = max(0, free_days(card) - int(told.billed))
-    return told.since + timedelta(days=left + 1)
+    return nth_day(told.since, left + 1, told.which, told.closed)
 
 
 def told_again(said: Extras, before: Collection[BilledExtra], card: RateCard) -> Extras:
@@ -127,8 +138,18 @@ def left_over(said: Extras, bill: Bill, producers: Collection[str], *, own: bool
     return Extras(waiting, () if own else said.credits)
 
 
+def put_back(said: Extras, taken: Extras) -> Extras:
+    """The extras once a bill that took `taken` of them was credited whole.
+
+    What was said again meanwhile stays as it was said last.
+    """
+    codes = {one.code for one in said.asked}
+    again = tuple(one for one in taken.asked if one.code not in codes)
+    return Extras((*said.asked, *again), said.credits or taken.credits)
+
+
 def given_back(said: Extras, bill: Bill, card: RateCard) -> Extras:
-    """The extras once a bill was credited whole: what it had of them is to be billed again."""
+    """As `put_back` for a bill of which it isn't known what it took: what its own lines have."""
     codes = {one.code for one in card.charges if one.asked} - {one.code for one in said.asked}
     asked = [
         Asked(line.code, line.quantity or Fraction(0)) for line in bill.lines if line.code in codes

@@ -14,6 +14,7 @@ from shared.billing.quantities import (
     made_lines,
 )
 from shared.billing.rates import RateCard
+from shared.billing.storage import StorageDays
 from shared.carcass.carcass import Carcass, Holding
 from shared.carcass.catalogue import Catalogue
 from shared.cutting.forecast import Forecast
@@ -83,7 +84,8 @@ class BilledLot:
     `producer_share` is the share whose bill also carries what falls to the producer; without a
     `producer_card` the first share's card says what that is. `kept` are the divisions stored
     with earlier bills; they win. `not_cut` are carcasses that were killed but not cut.
-    `expected` fills in hanging weights for a quote.
+    `expected` fills in hanging weights for a quote. `storage_days` are the days that were counted
+    as storage, as the bill says them.
     """
 
     species: str
@@ -96,6 +98,7 @@ class BilledLot:
     kept: tuple[Division, ...] = ()
     not_cut: frozenset[int] = frozenset()
     expected: tuple[ExpectedSides, ...] = ()
+    storage_days: StorageDays = "every_day"
 
     def share(self, number: int) -> BilledShare | None:
         """The share of that number, or None."""

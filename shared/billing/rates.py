@@ -27,7 +27,7 @@ Basis = Literal[
     "per_day",
     "per_mile",
 ]
-Unit = Literal["head", "lb", "package", "each", "day", "mile"]
+Unit = Literal["head", "lb", "package", "each", "day", "working_day", "mile"]
 
 HANGING: Final[tuple[Basis, ...]] = ("per_lb_hot", "per_lb_hot_less_shrink", "per_lb_chilled")
 """Bases on the hanging weight, divided animal by animal."""

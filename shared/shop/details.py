@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal
 
+from shared.billing.storage import StorageDays
 from shared.shop.counted import Wrapped
 
 PaperSize = Literal["letter", "a4"]
@@ -17,6 +18,7 @@ class ShopDetails:
     `fore_share` None takes the species file's share; kerfs and own lengths (species, stretch,
     length) are in 1/203,200 in, None or absent keeps the species file's figure.
     `wrapped` "counted": custom-exempt packages may be counted instead of weighed.
+    `storage_days` says which days of storage are counted.
     """
 
     name: str = ""
@@ -34,4 +36,5 @@ class ShopDetails:
     kerf_slicer: int | None = None
     own_lengths: tuple[tuple[str, str, int], ...] = ()
     wrapped: Wrapped = "weighed"
+    storage_days: StorageDays = "every_day"
     version: int = 0

@@ -16,7 +16,6 @@ from db.store import Store, open_store
 from desktop.bench import Bench
 from desktop.office import issuing
 from desktop.office.billing import read_billing
-from desktop.office.bills_bar import TO_BILL
 from desktop.office.day_bills import DayBill, issue_day, one_pdf, read_day
 from desktop.office.progress import Steps
 from desktop.office.scale_check import disagreements
@@ -64,9 +63,7 @@ def shop(made: Path, tmp_path: Path, qapp: object) -> Iterator[Bench]:
 
 def billed(bench: Bench) -> tuple[DayBill, ...]:
     """All that is ready, read and issued as F7 does it."""
-    with bench.store.read() as work:
-        rows = work.orders.list(states=TO_BILL, sort="number", limit=1000)
-    return issue_day(bench, read_day(bench.store, rows, Steps()), Steps())
+    return issue_day(bench, read_day(bench.store, Steps()).bills, Steps())
 
 
 def as_journal(store: Store) -> str:
@@ -117,7 +114,7 @@ def test_a_month_credited_and_billed_again_balances_in_an_independent_library(
             theirs[one.account] = theirs.get(one.account, Decimal(0)) + one.units.number
     assert sum(theirs.values()) == 0
     assert theirs["Assets:Receivable"] * 100 == owed
-    assert disagreements(shop.store, orders, Steps()) == ()
+    assert disagreements(shop.store, Steps()).found == ()
 
 
 def test_every_shared_animal_adds_up_to_the_cent(shop: Bench) -> None:
@@ -196,16 +193,14 @@ def test_forty_bills_in_one_go_are_counted_and_can_be_stopped(
     for at in range(20):
         handed_over(store, signed, rates=at == 0)
     bench = bench_on(store, tmp_path)
-    with store.read() as work:
-        rows = work.orders.list(states=TO_BILL, limit=1000)
-    checked = read_day(store, rows, Steps())
+    checked = read_day(store, Steps()).bills
     assert len(checked) == 40
     steps, told = Steps(), []
     steps.told.connect(lambda done, of: (told.append((done, of)), done == 25 and steps.stop()))
     first = [one.issued for one in issue_day(bench, checked, steps) if one.issued]
     assert told[-1] == (25, 40)
     assert len(first) == 25
-    rest = [one.issued for one in issue_day(bench, read_day(store, rows, Steps()), Steps())]
+    rest = [one.issued for one in issue_day(bench, read_day(store, Steps()).bills, Steps())]
     assert [one.number for one in (*first, *rest) if one] == list(range(1, 41))
     pdf = one_pdf(store, [one for one in (*first, *rest) if one], Steps())
     assert len(pages(pdf)) == 40

@@ -1,11 +1,13 @@
 """A hog in halves, wrapped and handed over, with the shop's rates; nothing billed yet."""
 
+from collections.abc import Iterable, Iterator
 from dataclasses import replace
 from datetime import date
 from fractions import Fraction
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, TypeVar
 
 from db.store import Store
+from desktop.office.progress import Steps
 from shared.billing.rates import AppliesTo, Charge, RateCard
 from shared.cutting.order import Choice
 from shared.shop.lots import Lot
@@ -27,6 +29,18 @@ from tests.desktop.wrap.orders import BACON, GROUND, HAM
 
 if TYPE_CHECKING:
     from shared.shop.states import OrderState
+
+T = TypeVar("T")
+
+
+class StopsAfterOne(Steps):
+    """As if somebody stopped it while the first step was done."""
+
+    def over(self, things: Iterable[T]) -> Iterator[T]:
+        for thing in super().over(things):
+            yield thing
+            self.stop()
+
 
 RATES = RateCard(
     "usual",

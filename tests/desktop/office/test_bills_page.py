@@ -1,8 +1,10 @@
 """The bills page: extras on a bill, quote, ticket, a written-off rest, another payer's receipt."""
 
 from dataclasses import replace
+from datetime import date
 from fractions import Fraction
 
+import pytest
 from pytestqt.qtbot import QtBot
 
 from db.store import Store
@@ -10,13 +12,18 @@ from desktop.bench import Bench
 from desktop.office.bills_page import BillsPage
 from desktop.office.extras_dialog import ExtrasDialog
 from desktop.office.to_bill import orders_to_bill
+from printing.bill import quantity_text
 from shared.billing.bill import Bill
 from shared.billing.extras import Extras
 from shared.billing.lot import Asked
 from shared.billing.rates import Charge, Step
+from shared.billing.storage import StorageDays
+from shared.shop.calendar import OtherDay
+from shared.shop.orders import Order
 from shared.shop.people import SignedOn
 from tests.desktop.audit import unnamed
 from tests.desktop.office.ready_orders import RATES, handed_over
+from tests.store_fixture import Clock
 
 STORAGE = Charge(
     "storage", "per_day", Fraction(0), asked=True, steps=(Step(Fraction(5), Fraction(500)),)
@@ -193,7 +200,7 @@ def test_where_there_are_more_orders_than_listed_it_is_said(
     page = opened(qtbot, bench)
     assert page.bar.more.isHidden()
     page.bar.show_count(1_203)
-    assert page.bar.more.text().startswith("The first 500 of 1203 orders")
+    assert page.bar.more.text().startswith("500 of 1,203 orders, those with no bill first")
     found = orders_to_bill(store, ("ready", "handed_over"), most=1)
     assert (len(found.rows), found.count) == (1, 2)
 
@@ -281,3 +288,49 @@ def test_quantities_are_told_in_the_windows_language(qtbot: QtBot, bench: Bench)
     assert str(spanish._quantity(line)) == "0.5 cabeza"
     assert str(spanish._quantity(replace(line, quantity=Fraction(3)))) == "3 cabezas"
     assert str(BillColumns(bench, bench.work)._quantity(replace(line, unit="lb"))) == "0.5 lb"
+
+
+@pytest.mark.parametrize(
+    ("which", "days", "unit", "first"),
+    [
+        ("every_day", 9, "9 days", "Sun Mar 8, 2026"),
+        ("weekdays", 6, "6 working days", "Wed Mar 11, 2026"),
+    ],
+)
+def test_storage_counts_the_days_the_shop_says(
+    qtbot: QtBot,
+    bench: Bench,
+    store: Store,
+    signed: SignedOn,
+    clock: Clock,
+    which: StorageDays,
+    days: int,
+    unit: str,
+    first: str,
+) -> None:
+    """Fetched on Monday 2 March's order is looked at on Wednesday 11 March; Friday 6 was closed.
+
+    Working days are 3, 4, 5, 9, 10, 11 March: the sixth is the first that costs.
+    """
+    with_extras(store, signed)
+    with store.work(signed.person, signed.station) as work:
+        work.shop.save(replace(work.shop.details(), storage_days=which))
+        work.calendar.set_other(OtherDay(date(2026, 3, 6), closed=True))
+        order = work.orders.list()[0]
+        found = work.orders.move(order.id, "ready", version=order.version, reason="came back")
+        assert isinstance(found, Order)
+        work.commit()
+    clock.pass_by(days=9)
+    page = opened(qtbot, bench)
+    page.choose(order.id)
+    settle(qtbot, bench)
+    assert page.billing is not None
+    assert page.billing.storing is not None
+    assert page.billing.storing.days == days
+    dialog = ask_days(qtbot, bench, page, days)
+    assert f"charged from {first}" in dialog.lead.text().replace("\u00a0", " ")
+    assert ("working days" in dialog.lead.text()) == (which != "every_day")
+    assert isinstance(page.billing.next_bill, Bill)
+    (line,) = [one for one in page.billing.next_bill.lines if one.code == "storage"]
+    assert quantity_text(line, bench.words) == unit
+    assert line.amount_cents == (days - 5) * 500

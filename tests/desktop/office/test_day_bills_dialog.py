@@ -10,13 +10,14 @@ from pytestqt.qtbot import QtBot
 
 from db.store import Store
 from desktop.bench import Bench
-from desktop.office import bills_bar
+from desktop.office import day_bills_dialog
 from desktop.office.bills_page import BillsPage
-from desktop.office.day_bills import issue_day, read_day
+from desktop.office.day_bills import ReadDay, issue_day, read_day
 from desktop.office.progress import Steps
+from desktop.office.to_bill import orders_to_bill
 from shared.shop.people import SignedOn
 from tests.desktop.audit import unnamed
-from tests.desktop.office.ready_orders import handed_over
+from tests.desktop.office.ready_orders import StopsAfterOne, handed_over
 
 
 def opened(qtbot: QtBot, bench: Bench) -> BillsPage:
@@ -72,9 +73,7 @@ def test_what_was_changed_since_it_was_checked_is_left(
     bench: Bench, store: Store, signed: SignedOn
 ) -> None:
     handed_over(store, signed)
-    with store.read() as work:
-        rows = work.orders.list()
-    checked = read_day(store, rows, Steps())
+    checked = read_day(store, Steps()).bills
     with store.work(signed.person, signed.station) as work:
         (card,) = work.rates.all()
         work.rates.retire(card.id, "raised")
@@ -86,9 +85,7 @@ def test_what_was_changed_since_it_was_checked_is_left(
 
 def test_stopped_the_rest_is_not_issued(bench: Bench, store: Store, signed: SignedOn) -> None:
     handed_over(store, signed)
-    with store.read() as work:
-        rows = work.orders.list()
-    checked = read_day(store, rows, Steps())
+    checked = read_day(store, Steps()).bills
     steps = Steps()
     steps.told.connect(lambda done, _of: steps.stop() if done else None)
     found = issue_day(bench, checked, steps)
@@ -97,7 +94,7 @@ def test_stopped_the_rest_is_not_issued(bench: Bench, store: Store, signed: Sign
         assert len(work.bills.list()) == 1
 
 
-def test_where_there_are_more_orders_it_says_so(
+def test_stopped_while_reading_it_says_how_many_orders_were_looked_at(
     qtbot: QtBot,
     bench: Bench,
     store: Store,
@@ -108,9 +105,28 @@ def test_where_there_are_more_orders_it_says_so(
     page = opened(qtbot, bench)
     assert page.bar.dialog.more.isHidden()
     page.bar.dialog.reject()
-    monkeypatch.setattr(bills_bar, "AT_ONCE", 1)
+
+    def stopped(store: Store, _steps: Steps) -> ReadDay:
+        return read_day(store, StopsAfterOne())
+
+    monkeypatch.setattr(day_bills_dialog, "read_day", stopped)
     page.bar.bill_all()
     qtbot.waitUntil(lambda: not bench.work.busy())
     assert len(page.bar.dialog.table.rows.rows()) == 1
     assert page.bar.dialog.more.isVisible()
-    assert page.bar.dialog.more.text().startswith("Only the first 1 of 2 orders by number")
+    assert page.bar.dialog.more.text().startswith("Stopped: 1 of 2 orders were looked at")
+
+
+def test_orders_without_a_bill_come_first(bench: Bench, store: Store, signed: SignedOn) -> None:
+    """The first is billed and not closed; with room for one, the other is listed."""
+    handed_over(store, signed)
+    first = read_day(store, Steps()).bills[:1]
+    issue_day(bench, first, Steps())
+    with store.read() as work:
+        assert work.bills.to_bill(("handed_over",)) == (2, 1)
+        assert work.bills.to_bill(("open",)) == ()
+        assert work.bills.to_check(("handed_over",)) == (2, 1)
+    found = orders_to_bill(store, ("ready", "handed_over"), most=1)
+    assert ([one.id for one in found.rows], found.count) == ([2], 2)
+    (left,) = read_day(store, Steps()).bills
+    assert left.billing.order.id == 2

@@ -17,6 +17,7 @@ from desktop.office.rates_page import RatesPage
 from desktop.office.usual_charges import particulars
 from desktop.work import LIMIT_MS
 from shared.billing.rates import AppliesTo, Charge, LateTerms, Step
+from shared.carcass.anatomy import catalogue
 from shared.shop.people import SignedOn
 from tests.desktop.audit import unnamed
 from tests.desktop.office.ready_orders import RATES
@@ -194,9 +195,9 @@ def test_minimum_tax_and_shrink_are_refused_at_their_fields(qtbot: QtBot, bench:
 def test_every_limit_a_card_holds_is_shown_and_kept(
     qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
 ) -> None:
-    """Kinds and ages can be chosen; single cuts are shown, and none is lost by keeping another."""
+    """Kinds, ages and single cuts are shown, and none is lost by keeping another."""
     limits = AppliesTo(
-        cuts=("ham", "bacon"), kinds=("roast", "whole"), ages=("30_and_over", "unknown")
+        cuts=("whole_ham", "bacon"), kinds=("roast", "whole"), ages=("30_and_over", "unknown")
     )
     start = replace(RATES.charges[0], minimum=2_500, applies_to=limits)
     kept: list[Charge] = []
@@ -206,25 +207,103 @@ def test_every_limit_a_card_holds_is_shown_and_kept(
     assert unnamed(dialog) == []
     assert dialog.kinds.text() == "roasts, cuts left whole"
     assert dialog.age.text() == "30 months and over, age not known"
-    assert dialog.cuts.isVisible()
+    assert dialog.cuts.text() == "whole ham, shank on; bacon"
     assert dialog.cuts.line.isReadOnly()
     dialog.try_it()
     assert kept == [start]
     again = ChargeDialog(bench, start, (), kept.append)
     qtbot.addWidget(again)
-    again.kinds.set_value(("offal",))
+    again.kinds.set_value(("steaks",))
     again.age.set_value(())
     again.try_it()
-    assert kept[1].applies_to == AppliesTo(cuts=("ham", "bacon"), kinds=("offal",))
+    assert kept[1].applies_to == AppliesTo(cuts=("whole_ham", "bacon"), kinds=("steaks",))
     said = particulars(start, bench.words)
     assert "roasts, cuts left whole" in said
     assert "age not known" in said
-    assert dialog.cuts.text() in said
+    assert "whole ham, shank on or bacon" in said
 
 
-def test_without_single_cuts_no_field_asks_for_them(qtbot: QtBot, bench: Bench) -> None:
+def test_single_cuts_are_taken_in_by_name_and_said_in_a_sentence(
+    qtbot: QtBot, bench: Bench
+) -> None:
+    """Typed, stepped to and taken in with Enter; another taken out again."""
+    smoke = Charge("smoke", "per_lb_finished", Fraction(95), applies_to=AppliesTo())
+    kept: list[Charge] = []
+    dialog = ChargeDialog(bench, smoke, (), kept.append, animals=("pork",))
+    qtbot.addWidget(dialog)
+    dialog.show()
+    assert dialog.holds.text() == "Holds for every cut."
+    dialog.pick_cuts()
+    cuts = dialog.cuts_dialog
+    qtbot.waitUntil(cuts.isActiveWindow)
+    assert unnamed(cuts) == []
+    assert cuts.table.rows.rowCount() == len(catalogue("pork").cuts)
+    for typed in ("bacon", "whole ham, shank on", "spareribs"):
+        type_into(cuts.wanted.line, typed)
+        assert cuts.table.rows.rowCount() >= 1
+        QTest.keyClick(cuts.wanted.line, Qt.Key.Key_Return)
+    assert cuts.isVisible()
+    last = cuts.table.chosen()
+    assert last is not None
+    assert last.code in cuts.chosen
+    QTest.keyClick(cuts.wanted.line, Qt.Key.Key_Return)
+    assert last.code not in cuts.chosen
+    assert cuts.holds.text() == "Counts only what is made as: bacon or whole ham, shank on."
+    type_into(cuts.wanted.line, "brisket")
+    assert "No cut of these animals" in cuts.refusal.text()
+    QTest.keyClick(cuts.wanted.line, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
+    assert not cuts.isVisible()
+    assert dialog.cuts.text() == "bacon; whole ham, shank on"
+    dialog.basis.set_value("flat")
+    dialog.finishes.set_value(("smoked",))
+    dialog._say_holds()  # pyright: ignore[reportPrivateUsage]
+    assert dialog.holds.text() == (
+        "Billed only to owners who ordered some of: "
+        "bacon or whole ham, shank on; of these only smoked."
+    )
+    dialog.try_it()
+    assert kept[0].applies_to == AppliesTo(("bacon", "whole_ham"), (), ("smoked",))
+
+
+def test_cuts_and_a_kind_none_of_them_is_are_refused_at_the_kind(
+    qtbot: QtBot, bench: Bench
+) -> None:
+    start = Charge("slice", "per_lb_in", Fraction(30), applies_to=AppliesTo(cuts=("bacon",)))
+    kept: list[Charge] = []
+    dialog = ChargeDialog(bench, start, (), kept.append, animals=("pork",))
+    qtbot.addWidget(dialog)
+    qtbot.waitUntil(lambda: dialog._offered is not None)  # pyright: ignore[reportPrivateUsage]
+    dialog.kinds.set_value(("offal",))
+    dialog.try_it()
+    assert "never be billed" in dialog.kinds.complaint.text()
+    assert kept == []
+    dialog.kinds.set_value(())
+    dialog.try_it()
+    assert kept == [start]
+
+
+def test_a_card_whose_animals_have_none_of_the_cuts_says_so_before_it_is_kept(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
+) -> None:
+    bacon = replace(RATES.charges[1], applies_to=AppliesTo(cuts=("bacon",)))
+    with store.work(signed.person, signed.station) as work:
+        work.rates.save(replace(RATES, charges=(RATES.charges[0], bacon)))
+        work.commit()
+    page = opened(qtbot, bench)
+    page.dialog.species.set_value("lamb")
+    page.dialog.try_it()
+    assert page.dialog.isVisible()
+    assert "have none of its cuts" in page.dialog.refusal.text()
+    page.dialog.species.set_value("pork")
+    page.dialog.try_it()
+    assert "have none of its cuts" not in page.dialog.refusal.text()
+    page.dialog.reject()
+
+
+def test_without_single_cuts_the_field_says_every_cut(qtbot: QtBot, bench: Bench) -> None:
     dialog = ChargeDialog(bench, None, (), lambda _charge: None)
     qtbot.addWidget(dialog)
     dialog.show()
-    assert not dialog.cuts.isVisible()
+    assert dialog.cuts.text() == ""
+    assert dialog.cuts.line.placeholderText() == "every cut"
     assert dialog.kinds.text() == "any"

@@ -11,20 +11,19 @@ from desktop.office import bills_bar
 from desktop.office.bills_page import BillsPage
 from desktop.office.day_bills import issue_day, read_day
 from desktop.office.progress import Steps
-from desktop.office.scale_check import disagreements
+from desktop.office.scale_check import Checked, disagreements
 from shared.shop.animals import Weighing
 from shared.shop.people import SignedOn
 from shared.units import Weight
-from tests.desktop.office.ready_orders import handed_over
+from tests.desktop.office.ready_orders import StopsAfterOne, handed_over
 
 
 def billed_and_corrected(bench: Bench, store: Store, signed: SignedOn) -> None:
     order = handed_over(store, signed)
-    with store.read() as work:
-        rows = work.orders.list()
-    issue_day(bench, read_day(store, rows, Steps()), Steps())
-    with store.read() as work:
-        assert disagreements(store, work.orders.list(), Steps()) == ()
+    assert disagreements(store, Steps()).orders == 0
+    issue_day(bench, read_day(store, Steps()).bills, Steps())
+    checked = disagreements(store, Steps())
+    assert (checked.found, checked.looked_at, checked.orders) == ((), 2, 2)
     with store.work(signed.person, signed.station) as work:
         lot = work.lots.get(order.lot_id)
         assert lot is not None
@@ -37,8 +36,7 @@ def billed_and_corrected(bench: Bench, store: Store, signed: SignedOn) -> None:
 def test_the_line_that_differs_is_listed(bench: Bench, store: Store, signed: SignedOn) -> None:
     """Worked by hand: 191.75 lb at $0.70 is $134.225, $134.23; 95.5 lb of it are $66.85."""
     billed_and_corrected(bench, store, signed)
-    with store.read() as work:
-        found = disagreements(store, work.orders.list(), Steps())
+    found = disagreements(store, Steps()).found
     assert [(one.line.key, one.billed_cents, one.now_cents) for one in found] == [
         ("cut_and_wrap:1", 6545, 6685)
     ]
@@ -67,7 +65,7 @@ def test_credited_and_billed_again_it_agrees(
     assert bills == [10249, 10389, 10442]
     assert [one.total_cents for one in rows if one.credits is not None] == [10249]
     assert [one.due_cents for one in orders] == [10389 - 5000, 10442]
-    assert disagreements(store, orders, Steps()) == ()
+    assert disagreements(store, Steps()).found == ()
     said: list[str] = []
     page.said.connect(said.append)
     page.bar.check_scale()
@@ -75,7 +73,7 @@ def test_credited_and_billed_again_it_agrees(
     assert said == ["All bills of open orders agree with the scale."]
 
 
-def test_where_not_all_orders_are_checked_it_says_so(
+def test_stopped_it_says_how_many_orders_were_checked(
     qtbot: QtBot,
     bench: Bench,
     store: Store,
@@ -83,19 +81,23 @@ def test_where_not_all_orders_are_checked_it_says_so(
     monkeypatch: pytest.MonkeyPatch,
 ) -> None:
     billed_and_corrected(bench, store, signed)
-    monkeypatch.setattr(bills_bar, "AT_ONCE", 1)
+
+    def stopped(store: Store, _steps: Steps) -> Checked:
+        return disagreements(store, StopsAfterOne())
+
+    monkeypatch.setattr(bills_bar, "disagreements", stopped)
     page = BillsPage(bench)
     qtbot.addWidget(page)
     page.show()
     page.bar.check_scale()
     qtbot.waitUntil(lambda: not bench.work.busy())
     dialog = page.bar.scale_dialog
-    assert "Only the first 1 of 2 orders by number were checked." in dialog.lead.text()
+    assert "stopped: 1 of 2 orders were looked at." in dialog.lead.text()
     dialog.try_it()
     qtbot.waitUntil(lambda: not bench.work.busy())
     with qtbot.waitSignal(page.bar.said) as heard:
         page.bar.check_scale()
     assert heard.args == [
-        "The bills of the first 1 of 2 orders by number agree with the scale. "
+        "Stopped: the bills of 1 of 2 open orders agree with the scale. "
         "The others were not checked."
     ]
