@@ -12,8 +12,8 @@ from db.repositories.news import NewsBook
 from db.repositories.order_lists import OrderFilter, order_rows
 from db.repositories.waiting import WaitingBook
 from db.tables.calendar import WaitingRows
+from db.tables.calls import CallOffers, Calls
 from db.tables.calls import CallRules as Rules
-from db.tables.calls import Calls
 from db.tables.customers import Customers
 from db.tables.lots import Animals
 from db.tables.orders import Orders
@@ -24,6 +24,7 @@ from shared.shop.calls import (
     Call,
     CallRules,
     CountedFrom,
+    Offered,
     Outcome,
     PlaceFree,
     ToRing,
@@ -81,13 +82,29 @@ class CallBook:
         self._desk.record("call_rules", 1, "saved", "", **values)
         return self.rules()
 
-    def log(self, order_id: int, outcome: Outcome, note: str = "") -> Call | Refused:
-        """Keep a call; who made it, when and at which station comes from the unit."""
+    def log(
+        self,
+        order_id: int,
+        outcome: Outcome,
+        note: str = "",
+        *,
+        told_to: str = "",
+        offered: Sequence[Offered] = (),
+    ) -> Call | Refused:
+        """Keep a call, with who was told and what was offered; they are never changed.
+
+        Who made it, when and at which station comes from the unit.
+        """
         known = self._desk.connection.execute(select(Orders.id).where(Orders.id == order_id))
         if known.first() is None:
             return Refused("no_such_order")
         values = {"order_id": order_id, "outcome": outcome, "note": note.strip()}
+        values["told_to"] = told_to.strip()
         new = self._desk.insert(Calls, {**values, "at": self._desk.now, **self._desk.stamp})
+        offers: list[dict[str, object]] = [
+            {"call_id": new, "offer": one.offer, "cents": one.cents} for one in offered
+        ]
+        self._desk.add_rows(CallOffers, offers)
         return next(one for one in self.of_order(order_id) if one.id == new)
 
     def of_order(self, order_id: int) -> tuple[Call, ...]:
@@ -104,13 +121,29 @@ class CallBook:
                 Calls.at,
                 Persons.name,
                 Stations.name,
+                Calls.told_to,
             )
             .join(Persons, Persons.id == Calls.person_id)
             .join(Stations, Stations.id == Calls.station_id)
             .where(Calls.order_id.in_(order_ids))
             .order_by(Calls.at, Calls.id)
+        ).all()
+        offered = self._offered([row.id for row in rows])
+        return tuple(
+            Call(*row[:2], cast("Outcome", row[2]), *row[3:], offered.get(row.id, ()))
+            for row in rows
         )
-        return tuple(Call(*row[:2], cast("Outcome", row[2]), *row[3:]) for row in rows)
+
+    def _offered(self, call_ids: Sequence[int]) -> dict[int, tuple[Offered, ...]]:
+        found: dict[int, tuple[Offered, ...]] = {}
+        rows = self._desk.connection.execute(
+            select(CallOffers.call_id, CallOffers.offer, CallOffers.cents)
+            .where(CallOffers.call_id.in_(call_ids))
+            .order_by(CallOffers.id)
+        )
+        for call_id, offer, cents in rows:
+            found[call_id] = (*found.get(call_id, ()), Offered(offer, cents))
+        return found
 
     def due(self, order: OrderRow, written: date | None) -> date:
         """The day written on the order, else by the shop's rules.

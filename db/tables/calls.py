@@ -24,6 +24,18 @@ class Calls(Row):
     at: Mapped[datetime]
     person_id: Mapped[int] = mapped_column(ForeignKey("persons.id"))
     station_id: Mapped[int] = mapped_column(ForeignKey("stations.id"))
+    told_to: Mapped[str] = mapped_column(server_default="")
+
+
+class CallOffers(Row):
+    """A way out told in a call, as it was said; rows are never changed."""
+
+    __tablename__ = "call_offers"
+
+    id: Mapped[Id]
+    call_id: Mapped[int] = mapped_column(ForeignKey("calls.id"), index=True)
+    offer: Mapped[str]
+    cents: Mapped[int | None]
 
 
 class CallRules(Row):

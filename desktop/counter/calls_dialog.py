@@ -8,17 +8,18 @@ from PySide6.QtWidgets import QWidget
 
 from desktop.counter.news_words import news_words
 from desktop.counter.to_agree import to_agree
-from desktop.counter.ways_out import Ways, wanted, ways_out, ways_words
+from desktop.counter.ways_out import Ways, offer_words, offers, wanted, ways_out
 from desktop.fields import ChoiceField, FormDialog, TextField
 from desktop.fields.dates import date_text
 from desktop.look.space import ROW_DESK
 from desktop.panels.heading import Words
 from desktop.tables import Column, RowsModel, Table
-from shared.shop.calls import Outcome, PlaceFree, ToRing
+from shared.shop.calls import Offered, Outcome, PlaceFree, ToRing
 
 if TYPE_CHECKING:
     from datetime import date
 
+    from db.unit_of_work import Work
     from desktop.bench import Bench
     from shared.shop.news import News
 
@@ -37,7 +38,7 @@ class CallsDialog(FormDialog):
     book = Signal()
 
     def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
-        super().__init__(parent, columns=2)
+        super().__init__(parent, columns=3)
         self.setMinimumWidth(1180)
         self._bench = bench
         self._agree: dict[int, tuple[str, ...]] = {}
@@ -45,8 +46,10 @@ class CallsDialog(FormDialog):
         self._asked: set[int] = set()
         self.outcome: ChoiceField[Outcome] = ChoiceField(self, required=True)
         self.note = TextField(self)
+        self.told_to = TextField(self, most=80)
         self.grid.add(self.outcome)
         self.grid.add(self.note)
+        self.grid.add(self.told_to)
         self.table: Table[Row] = Table(RowsModel(self._columns()), self, height=ROW_DESK)
         self.table.setMinimumHeight(ROW_DESK * 8)  # what was lost stands below it
         self.add_below(self.table)
@@ -93,6 +96,7 @@ class CallsDialog(FormDialog):
         self.outcome.set_choices([(one, self._outcome(one)) for one in OUTCOMES])
         self.outcome.set_value("message")
         self.note.set_label(self.tr("&Note"))
+        self.told_to.set_label(self.tr("&Told to, if not the owner"))
         self.table.set_name(self.tr("Owners to ring"))
         self._tell_lost(self.table.chosen())
 
@@ -108,9 +112,25 @@ class CallsDialog(FormDialog):
                 if stale is not None:
                     return self.tr("Another station has rung meanwhile: look again.")
             else:
-                work.calls.log(chosen.order.id, outcome, self.note.text())
+                self._log(work, chosen, outcome)
             work.commit()
         return ""
+
+    def _log(self, work: "Work", row: ToRing, outcome: Outcome) -> None:
+        """What was offered is kept as it was told, and to whom: an owner may ask in a month."""
+        told = "" if outcome == "no_answer" else self.told_to.text().strip() or row.order.owner
+        said = self._offered(row) if told else ()
+        work.calls.log(row.order.id, outcome, self.note.text(), told_to=told, offered=said)
+
+    def _offered(self, row: ToRing) -> tuple[Offered, ...]:
+        found = [offer for one in row.news for offer in self._offers(one)]
+        return tuple(dict.fromkeys(found))
+
+    def _offers(self, one: "News") -> tuple[Offered, ...]:
+        ways = self._ways.get(one.id)
+        if one.remedies:  # kept as sentences by an earlier version
+            return tuple(Offered(way) for way in one.remedies)
+        return offers(ways, self._bench.words) if ways else ()
 
     def try_it(self) -> None:
         self.refuse("")
@@ -121,6 +141,7 @@ class CallsDialog(FormDialog):
             self.refuse(said)
             return
         self.note.set_text("")
+        self.told_to.set_text("")
         self.read()
 
     def _agreeing(self, found: dict[int, tuple[str, ...]]) -> None:
@@ -167,8 +188,8 @@ class CallsDialog(FormDialog):
         self.lost.setVisible(bool(said))
 
     def _news(self, one: "News") -> str:
-        words, found = self._bench.words, self._ways.get(one.id)
-        ways = ways_words(found, words) if found else ()
+        words = self._bench.words
+        ways = tuple(offer_words(offer) for offer in self._offers(one))
         waits = one.id in self._asked and one.id not in self._ways
         return news_words(one, words, ways, planning=waits)
 

@@ -9,8 +9,9 @@ from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QWidget
 
 from desktop.counter.last_time_dialog import words_of
+from desktop.counter.ways_out import offer_words
 from desktop.fields import FormDialog
-from desktop.fields.dates import date_text
+from desktop.fields.dates import moment_text
 from desktop.look.space import ROW_DENSE
 from desktop.tables import Column, RowsModel, Table
 
@@ -18,6 +19,7 @@ if TYPE_CHECKING:
     from desktop.bench import Bench
     from desktop.counter.order_desk import OrderDesk
     from shared.cutting.order import Choice
+    from shared.shop.calls import Call
     from shared.shop.lists import Change
     from shared.shop.orders import OrderChange
 
@@ -37,12 +39,14 @@ class Told:
 
 
 def history(bench: "Bench", desk: "OrderDesk") -> list[Told]:
-    """The changes of the shown order's lines, note and state, the newest first."""
+    """The changes of the shown order's lines, note and state and its calls, the newest first."""
     with bench.store.read() as work:
         lines = work.orders.changes(desk.order.id)
         others = work.changes.of("order", desk.order.id)
+        calls = work.calls.of_order(desk.order.id)
     found = [(one.at, 0, one.id, _of_line(one, desk, bench)) for one in lines]
     found += [(one.at, 1, one.id, _of_order(one, bench)) for one in others]
+    found += [(one.at, 2, one.id, _of_call(one)) for one in calls]
     return [one[3] for one in sorted(found, key=lambda one: one[:3], reverse=True)]
 
 
@@ -77,8 +81,7 @@ class HistoryDialog(FormDialog):
         language = self._bench.words.language
 
         def when(one: Told) -> str:
-            at = one.at.astimezone()
-            return f"{date_text(at.date(), language)}, {at:%H:%M}"
+            return moment_text(one.at, language)
 
         return [
             Column(
@@ -128,6 +131,28 @@ def _of_order(one: "Change", bench: "Bench") -> Told:
     elif one.what == "closed":
         what = QCoreApplication.translate("OrderHistory", "closed")
     return Told(one.at, one.person, one.station, what, was, became)
+
+
+def _of_call(one: "Call") -> Told:
+    """A call with what came of it; what was offered, in the words and at the price of that day."""
+    translate = QCoreApplication.translate
+    outcomes = {
+        "no_answer": translate("OrderHistory", "rung: no answer"),
+        "message": translate("OrderHistory", "rung: message left"),
+        "spoke": translate("OrderHistory", "rung: spoke"),
+    }
+    offered = " · ".join(offer_words(offer) for offer in one.offered)
+    parts = [one.note.replace("\n", " / ")]
+    if offered:
+        parts.append(translate("OrderHistory", "offered: {ways}").format(ways=offered))
+    return Told(
+        one.at,
+        one.person,
+        one.station,
+        outcomes[one.outcome],
+        translate("OrderHistory", "told to {name}").format(name=one.told_to) if one.told_to else "",
+        ", ".join(part for part in parts if part),
+    )
 
 
 def _note(data: dict[str, object], text: str, due: str) -> str:

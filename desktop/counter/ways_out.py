@@ -1,20 +1,31 @@
 """What would work for owners who lost something: planned on a worker, of the orders as they are."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
+from PySide6.QtCore import QCoreApplication
+
+from desktop.counter.price import cards_of
+from shared.billing.bill import make_bill
+from shared.billing.lot import billed_lot
+from shared.billing.problems import BillingProblem
+from shared.cutting.forecast import forecast
 from shared.cutting.plan import plan
 from shared.cutting.remedy import remedies
+from shared.money import money_text
+from shared.shop.calls import Offered
 
 if TYPE_CHECKING:
     from collections.abc import Mapping, Sequence
 
     from db.store import Store
+    from db.unit_of_work import Work
     from printing.words import Words
     from shared.carcass.catalogue import Catalogue
     from shared.cutting.answer import Remedy
     from shared.cutting.order import Question
     from shared.shop.calls import ToRing
+    from shared.shop.lots import Lot
     from shared.shop.news import News
 
 PARTLY = ("part_gone", "block")  # of an animal lost whole nothing is left to cut otherwise
@@ -22,11 +33,16 @@ PARTLY = ("part_gone", "block")  # of an animal lost whole nothing is left to cu
 
 @dataclass(frozen=True, slots=True)
 class Ways:
-    """The ways out of one news, as values: spoken in the reader's language when they are shown."""
+    """The ways out of one news, as values: spoken in the reader's language when they are shown.
+
+    `cents` is what each would change of the owner's bill, by the estimate; None where the shop's
+    rates can't price it.
+    """
 
     question: "Question"
     catalogue: "Catalogue"
     remedies: "tuple[Remedy, ...]"
+    cents: "tuple[int | None, ...]" = ()
 
 
 def wanted(rows: "Sequence[ToRing]") -> "dict[int, tuple[News, ...]]":
@@ -57,6 +73,8 @@ def ways_out(store: "Store", lots: "Mapping[int, tuple[News, ...]]") -> dict[int
             at_block = any(one.state == "on_block" for one in work.animals.of_lot(lot_id))
             question = work.lots.question(lot_id, at_block=at_block)
             known = shop_catalogue(news[0].species, work.usual.ways(news[0].species))
+            lot = work.lots.get(lot_id)
+            priced = None if lot is None else _Priced(lot, known, work)
         answer = plan(question, known)
         fell = {line.line for one in news for line in one.lost}
         standing = {line for one in answer.conflicts for line in one.lines}
@@ -69,8 +87,63 @@ def ways_out(store: "Store", lots: "Mapping[int, tuple[News, ...]]") -> dict[int
         for one in news:
             mine = (way for line in one.lost for way in of_line.get(line.line, ()))
             ways = tuple(dict.fromkeys(mine))
-            found[one.id] = Ways(question, known, ways) if ways else None
+            cents = () if priced is None else priced.changes(question, one.order_id, ways)
+            found[one.id] = Ways(question, known, ways, cents) if ways else None
     return found
+
+
+class _Priced:
+    """What a way out changes of an owner's bill, by the estimate the counter shows."""
+
+    def __init__(self, lot: "Lot", catalogue: "Catalogue", work: "Work") -> None:
+        self._lot, self._catalogue = lot, catalogue
+        self._cards = cards_of(lot, work)
+        self._own = work.yields.used(lot.species)
+        self._graded = work.cooler.meat_factor(lot.id)
+
+    def changes(
+        self, question: "Question", order_id: int, ways: "Sequence[Remedy]"
+    ) -> tuple[int | None, ...]:
+        """Cents more or less than the order comes to as it stands, what was lost left out."""
+        share = next(one.number for one in self._lot.shares if one.order_id == order_id)
+        now = self._total(question, share)
+        found: list[int | None] = []
+        for way in ways:
+            changed = {edit.line: edit.choice for edit in way.edits}
+            choices = [changed.get(one.line, one) for one in question.choices]
+            kept = tuple(one for one in choices if one is not None)
+            then = self._total(replace(question, choices=kept), share)
+            found.append(None if now is None or then is None else then - now)
+        return tuple(found)
+
+    def _total(self, question: "Question", share: int) -> int | None:
+        if self._cards is None:
+            return None
+        expected = forecast(
+            question, plan(question, self._catalogue), self._catalogue, self._own, self._graded
+        )
+        billed = billed_lot(question, self._catalogue, self._cards, forecast=expected)
+        if isinstance(billed, BillingProblem):
+            return None
+        bill = make_bill(replace(billed, producer=self._lot.producer), share)
+        return None if isinstance(bill, BillingProblem) else bill.total_cents
+
+
+def offers(ways: Ways, words: "Words") -> tuple[Offered, ...]:
+    """The ways out as they are said, each with its change of the bill; kept with the call."""
+    told = ways_words(ways, words)
+    cents = ways.cents or (None,) * len(told)
+    return tuple(Offered(one, change) for one, change in zip(told, cents, strict=True))
+
+
+def offer_words(offer: Offered) -> str:
+    """An offer with its price: "Leave out the ham. ($12.40 less, estimated)"."""
+    if not offer.cents:
+        return offer.offer
+    more = QCoreApplication.translate("News", "{offer} ({amount} more, estimated)")
+    less = QCoreApplication.translate("News", "{offer} ({amount} less, estimated)")
+    text = more if offer.cents > 0 else less
+    return text.format(offer=offer.offer, amount=money_text(abs(offer.cents)))
 
 
 def ways_words(ways: Ways, words: "Words") -> tuple[str, ...]:

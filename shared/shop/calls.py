@@ -55,8 +55,19 @@ def rules_fault(rules: CallRules) -> str:
 
 
 @dataclass(frozen=True, slots=True)
+class Offered:
+    """A way out that an owner was told, in the words it was told in.
+
+    `cents` is what his bill would change by, by the estimate of that day; None: not known.
+    """
+
+    offer: str
+    cents: int | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class Call:
-    """One call, as it was made."""
+    """One call, as it was made: who was told, and what was offered, where somebody was."""
 
     id: int
     order_id: int
@@ -65,6 +76,8 @@ class Call:
     at: datetime
     person: str
     station: str
+    told_to: str = ""
+    offered: tuple[Offered, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

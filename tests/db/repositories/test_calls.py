@@ -9,7 +9,7 @@ from sqlalchemy.exc import IntegrityError
 
 from db.unit_of_work import Work
 from shared.shop.calendar import Plan
-from shared.shop.calls import Call, CallRules
+from shared.shop.calls import Call, CallRules, Offered
 from shared.shop.problems import Refused, StaleEdit
 from tests.db.examples import KILL_DAY, customer, lot_of_halves, order_of
 
@@ -38,6 +38,19 @@ def test_a_call_is_kept_and_told_and_never_changed(work: Work) -> None:
     assert work.calls.log(999, "spoke") == Refused("no_such_order")
     with pytest.raises(IntegrityError, match="rows are locked"):
         work._desk.connection.execute(text("UPDATE calls SET note = ''"))
+
+
+def test_what_was_offered_is_kept_with_the_call_and_never_changed(work: Work) -> None:
+    order = order_of(work, lot_of_halves(work), 2)
+    ways = (Offered("Roasts in place of the ham", 1240), Offered("Leave the ham out"))
+    call = work.calls.log(order.id, "spoke", told_to=" Bert Iversen ", offered=ways)
+    assert isinstance(call, Call)
+    assert (call.told_to, call.offered) == ("Bert Iversen", ways)
+    work.calls.log(order.id, "no_answer")
+    assert [one.offered for one in work.calls.of_order(order.id)] == [ways, ()]
+    for said in ("UPDATE call_offers SET cents = 0", "DELETE FROM call_offers"):
+        with pytest.raises(IntegrityError, match="rows are locked"):
+            work._desk.connection.execute(text(said))
 
 
 def test_the_rules_are_the_shop_s(work: Work) -> None:

@@ -2,17 +2,21 @@
 
 from dataclasses import replace
 from datetime import date
+from fractions import Fraction
 
 import pytest
 from pytestqt.qtbot import QtBot
 
 from desktop.bench import Bench
 from desktop.counter.calls_dialog import CallsDialog
-from desktop.counter.ways_out import wanted, ways_out, ways_words
+from desktop.counter.history_dialog import history
+from desktop.counter.order_desk import OrderDesk
+from desktop.counter.ways_out import offer_words, wanted, ways_out, ways_words
 from desktop.rail.loss import LossDialog
 from desktop.rail.seen import see
 from desktop.work import slow_turns
 from printing.words import Words
+from shared.billing.rates import Charge, RateCard
 from shared.cutting.order import Amount, Choice
 from shared.cutting.plan import plan
 from shared.shop.calls import ToRing
@@ -87,6 +91,42 @@ def test_each_way_out_can_be_cut_and_is_spoken_in_the_readers_language(
     assert len(english) == len(spanish) == len(ways.remedies) > 0
     assert any("ham" in one for one in english)
     assert any("jamón" in one.lower() or "pierna" in one.lower() for one in spanish)
+
+
+def test_what_was_offered_in_a_call_is_kept_with_its_price_and_who_was_told(
+    qtbot: QtBot, bench: Bench
+) -> None:
+    """A dollar a package: leaving the lost ham out changes nothing, another cut its packages."""
+    lot, animal = hog(bench)
+    charges = (Charge("package", "per_package", Fraction(100)),)
+    with bench.store.work(bench.person, bench.station) as work:
+        work.rates.save(RateCard("plain", "Plain", date(2026, 1, 1), charges=charges))
+        work.commit()
+    lose(qtbot, bench, animal)
+    dialog = CallsDialog(bench)
+    qtbot.addWidget(dialog)
+    qtbot.waitUntil(lambda: "What works: " in dialog.lost.text())
+    shown = dialog.lost.text().partition("What works: ")[2].split(" · ")
+    dialog.outcome.set_value("no_answer")
+    dialog.try_it()
+    dialog.outcome.set_value("spoke")
+    dialog.told_to.set_text("his wife")
+    dialog.try_it()
+    with bench.store.read() as work:
+        order = examples.order_of(work, lot, 2)
+        silent, spoke = work.calls.of_order(order.id)
+    assert (silent.told_to, silent.offered) == ("", ())
+    assert spoke.told_to == "his wife"
+    assert [offer_words(one) for one in spoke.offered] == shown
+    prices = [one.cents for one in spoke.offered]
+    assert all(one is not None and one % 100 == 0 for one in prices)
+    assert 0 in prices
+    assert max(one or 0 for one in prices) > 0
+    assert any("more, estimated)" in one for one in shown)
+    told = history(bench, OrderDesk(bench, lot.id, order.id))
+    (rung,) = (one for one in told if one.what == "rung: spoke")
+    assert rung.was == "told to his wife"
+    assert all(one in rung.became for one in shown)
 
 
 def test_an_order_changed_since_is_offered_nothing(qtbot: QtBot, bench: Bench) -> None:
