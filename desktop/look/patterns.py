@@ -12,6 +12,7 @@ from PySide6.QtGui import QPainter, QPainterPath, QPen
 from desktop.look.theme import Theme
 
 HATCH_STEP = 5.0
+SQUARE = 12
 
 
 class Mark(Enum):
@@ -49,13 +50,23 @@ def hatch_path(
     painter.restore()
 
 
+def square_beside(line: int) -> int:
+    """The side of a state's square beside words of that line height: 12 by 18, 60 by 90."""
+    return max(SQUARE, line * 2 // 3)
+
+
 def paint_mark(painter: QPainter, rect: QRectF, mark: Mark, theme: Theme) -> None:
-    """A state's small square, as in a table row: 12 by 12 or so."""
+    """A state's square, as in a table row; lines and hatch of a large one grow with it."""
+    grown = max(1.0, min(rect.width(), rect.height()) / SQUARE)
     path = QPainterPath()
-    path.addRect(rect.adjusted(0.5, 0.5, -0.5, -0.5))
+    path.addRect(QRectF(0.5, 0.5, rect.width() / grown - 1, rect.height() / grown - 1))
+    painter.save()
+    painter.translate(rect.topLeft())
+    painter.scale(grown, grown)
     if mark is Mark.SETTLED:
         painter.fillPath(path, theme.color(mark.value))
     hatch_path(painter, path, mark, theme, step=4.0)
+    painter.restore()
 
 
 def _slanted(box: QRectF, step: float, *, rising: bool) -> list[QLineF]:

@@ -4,15 +4,13 @@ from PySide6.QtCore import QRectF, QSize, Qt
 from PySide6.QtGui import QFont, QFontMetrics, QPainter, QPaintEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from desktop.look.patterns import Mark, paint_mark
+from desktop.look.patterns import Mark, paint_mark, square_beside
 from desktop.look.space import STEP
 from desktop.look.theme import theme_of
 
-SQUARE = 12
-
 
 class StateWord(QWidget):
-    """A 12 pixel square in the state's pattern with its word beside it."""
+    """A square in the state's pattern, as high as its word needs, with the word beside it."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -39,19 +37,18 @@ class StateWord(QWidget):
 
     def sizeHint(self) -> QSize:
         metrics = QFontMetrics(self._font())
-        return QSize(
-            SQUARE + 2 * STEP + metrics.horizontalAdvance(self._words),
-            max(metrics.height(), SQUARE),
-        )
+        side = square_beside(metrics.height())
+        return QSize(side + _gap(side) + metrics.horizontalAdvance(self._words), metrics.height())
 
     def paintEvent(self, _event: QPaintEvent) -> None:
         theme = theme_of(self)
         painter = QPainter(self)
-        top = (self.height() - SQUARE) / 2
-        paint_mark(painter, QRectF(0, top, SQUARE, SQUARE), self._mark, theme)
         painter.setFont(self._font())
+        side = square_beside(painter.fontMetrics().height())
+        top = (self.height() - side) / 2
+        paint_mark(painter, QRectF(0, top, side, side), self._mark, theme)
         painter.setPen(theme.color(self._mark.value))
-        words = self.rect().adjusted(SQUARE + 2 * STEP, 0, 0, 0)
+        words = self.rect().adjusted(side + _gap(side), 0, 0, 0)
         painter.drawText(words, Qt.AlignmentFlag.AlignVCenter, self._words)
 
     def _font(self) -> QFont:
@@ -59,3 +56,7 @@ class StateWord(QWidget):
         if self._pixels:
             font.setPixelSize(self._pixels)
         return font
+
+
+def _gap(side: int) -> int:
+    return max(2 * STEP, side // 3)

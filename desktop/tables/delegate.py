@@ -6,13 +6,12 @@ from PySide6.QtCore import QModelIndex, QObject, QPersistentModelIndex, QRect, Q
 from PySide6.QtGui import QFont, QFontMetrics, QPainter
 from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
-from desktop.look.patterns import Mark, paint_mark
+from desktop.look.patterns import Mark, paint_mark, square_beside
 from desktop.look.space import TOGETHER
 from desktop.look.theme import Theme, theme_of
 from desktop.tables.columns import Figure
 from desktop.tables.rows import RowsModel
 
-SQUARE = 12
 EDGE_WIDTH = 3
 _MIDDLE = Qt.AlignmentFlag.AlignVCenter
 _LEFT, _RIGHT = _MIDDLE | Qt.AlignmentFlag.AlignLeft, _MIDDLE | Qt.AlignmentFlag.AlignRight
@@ -43,20 +42,23 @@ class CellDelegate(QStyledItemDelegate):
         if isinstance(cell, Figure):
             paint_figure(painter, inner, cell, tail, theme)
         else:
-            if mark is Mark.PLAIN:  # beside others that have one: the words stand in a line
-                inner.adjust(SQUARE + TOGETHER, 0, 0, 0)
-            if isinstance(mark, Mark) and mark is not Mark.PLAIN:
-                top = inner.center().y() - SQUARE / 2 + 0.5
-                paint_mark(painter, QRectF(inner.left(), top, SQUARE, SQUARE), mark, theme)
-                inner.adjust(SQUARE + TOGETHER, 0, 0, 0)
-                painter.setPen(theme.color(mark.value))
-            else:
-                painter.setPen(theme.color("ink"))
+            painter.setPen(theme.color("ink"))
+            if mark is not None:
+                self._paint_mark(painter, inner, mark, theme)
             shown = painter.fontMetrics().elidedText(
                 cell, Qt.TextElideMode.ElideRight, inner.width()
             )
             painter.drawText(inner, aligned, shown)
         painter.restore()
+
+    def _paint_mark(self, painter: QPainter, inner: QRect, mark: Mark, theme: Theme) -> None:
+        """The square, and its colour for the words; PLAIN has its room, so all stand in a line."""
+        side = square_beside(painter.fontMetrics().height())
+        if mark is not Mark.PLAIN:
+            top = inner.center().y() - side / 2 + 0.5
+            paint_mark(painter, QRectF(inner.left(), top, side, side), mark, theme)
+            painter.setPen(theme.color(mark.value))
+        inner.adjust(side + max(TOGETHER, side // 3), 0, 0, 0)
 
     def _paint_ground(
         self,

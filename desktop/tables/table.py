@@ -93,8 +93,9 @@ class Table(QTableView, Generic[Row]):
             return
         self._spared = ()
         self.verticalHeader().setDefaultSectionSize(pixels * 3 // 2)
+        narrow = self.viewport().width() < pixels * 10  # of the two the state takes the room
         for at in range(len(self.rows.columns)):
-            across.resizeSection(at, pixels * 4)
+            across.resizeSection(at, pixels * (3 if narrow else 4))
 
     def spare(self, keys: Sequence[str]) -> None:
         """Columns to be hidden where the table is narrow, the first first, so that none scroll."""
