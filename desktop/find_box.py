@@ -25,6 +25,7 @@ from PySide6.QtWidgets import (
 
 from desktop.look.space import GROUP, ROW_DESK, STEP
 from desktop.look.theme import theme_of
+from shared.marking.gs1 import FNC1
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Sequence
@@ -126,7 +127,7 @@ class FindBox(QLineEdit):
     def retranslate(self) -> None:
         """The box's words in the window's language."""
         self.setPlaceholderText(self.tr("Find (Ctrl+F)"))
-        self.setToolTip(self.tr("Any part of a name, tag, number or phone"))
+        self.setToolTip(self.tr("Any part of a name, tag, number or phone; or scan a label"))
         self.setAccessibleDescription(self.toolTip())
         self.setAccessibleName(self.tr("Find"))
         self.list.setAccessibleName(self.tr("Found"))
@@ -152,6 +153,8 @@ class FindBox(QLineEdit):
             self.close_list()
             self.clear()
             self.left.emit()
+        elif event.text() == FNC1:  # a scanner types it within a GS1 code
+            self.insert(FNC1)
         else:
             super().keyPressEvent(event)
 

@@ -12,6 +12,9 @@ from db.repositories.text_index import tag_holds
 from db.tables.customers import Customers
 from db.tables.lots import Animals, Lots, Shares
 from db.tables.orders import Orders
+from db.tables.packages import Packages
+from shared.marking.package_code import PackageCode, read_package
+from shared.marking.serial import BoxSerial, read_box
 from shared.shop.customers import name_key, phone_digits
 from shared.shop.lists import Found
 
@@ -28,10 +31,14 @@ class SearchBook:
     def find(self, text: str, limit: int = 20) -> tuple[Found, ...]:
         """Exact numbers first, then tags, then customers; at most `limit` in all.
 
+        A package's or box's code, as it is or within a GS1 label, is its order alone.
         Where that is few, customers follow whose names are written nearly so, marked as near.
         """
         if not name_key(text):
             return ()
+        scanned = self._scanned(text)
+        if scanned:
+            return scanned
         found = [*self._numbers(text, 4), *self._tags(text, limit), *self._customers(text, limit)]
         if len(found) < FEW:
             found += self._near(text, {one.id for one in found if one.kind == "customer"})
@@ -60,6 +67,31 @@ class SearchBook:
         )
         found = {row[0]: Found("customer", row[0], None, row[1], row[2], near=True) for row in rows}
         return [found[one] for one in ids if one in found]
+
+    def _scanned(self, text: str) -> tuple[Found, ...]:
+        """The order a label's code is of; () for what is no such code or stands for nothing."""
+        box, codes = read_box(text), read_package(text)
+        if isinstance(box, BoxSerial):
+            of = Orders.number == box.order
+        elif isinstance(codes, tuple):
+            of = or_(*(_labeled(one) for one in codes))
+        else:
+            return ()
+        row = self._desk.connection.execute(
+            select(
+                Orders.id,
+                Orders.lot_id,
+                Orders.number,
+                func.coalesce(JOINED.name, OWN.name, "").label("owner"),
+            )
+            .join(Shares, (Shares.lot_id == Orders.lot_id) & (Shares.number == Orders.share))
+            .outerjoin(OWN, OWN.id == Shares.customer_id)
+            .outerjoin(JOINED, JOINED.id == OWN.joined_into)
+            .where(of)
+        ).first()
+        if row is None:
+            return ()
+        return (Found("order", row.id, row.lot_id, str(row.number), row.owner),)
 
     def _numbers(self, text: str, limit: int) -> list[Found]:
         digits = phone_digits(text)
@@ -114,3 +146,11 @@ def _starts(number: InstrumentedAttribute[int], digits: str) -> ColumnElement[bo
     low = int(digits)
     spans = [(low * 10**more, low * 10**more + 10**more - 1) for more in range(10 - len(digits))]
     return or_(*(number.between(*span) for span in spans if low))
+
+
+def _labeled(code: PackageCode) -> ColumnElement[bool]:
+    """The order has that number and a package with that label."""
+    made = select(Packages.id).where(
+        Packages.order_id == Orders.id, Packages.label_number == code.package
+    )
+    return (Orders.number == code.order) & made.exists()

@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from sqlalchemy import Select, literal, select, union_all
+from sqlalchemy import Select, literal, or_, select, union_all
 from sqlalchemy.sql.elements import ColumnElement
 
 from db.desk import Desk
@@ -21,6 +21,7 @@ from db.tables.customers import Customers
 from db.tables.lots import Animals, Lots
 from db.tables.orders import Orders
 from db.tables.packages import Packages
+from shared.marking.package_code import PackageCode, read_package
 from shared.shop.customers import name_key
 from shared.shop.trace import Trace, TraceHit, TraceKind
 
@@ -38,7 +39,29 @@ class TraceBook:
         key = name_key(text)
         if not key:
             return ()
+        codes = read_package(text)
+        if isinstance(codes, tuple):
+            return self._codes(codes)
         return (*self._tags(key), *self._numbers(key))
+
+    def _codes(self, codes: tuple[PackageCode, ...]) -> tuple[TraceHit, ...]:
+        """A label scanned: the package of that order and number."""
+        same = or_(
+            *(
+                (Packages.label_number == one.package) & (Orders.number == one.order)
+                for one in codes
+            )
+        )
+        found = (
+            self._lots("label", same)
+            .add_columns(Packages.label_number)
+            .join(Orders, Orders.lot_id == Lots.id)
+            .join(Packages, Packages.order_id == Orders.id)
+        )
+        return tuple(
+            TraceHit("label", str(row[3]), row[1], None, row[2])
+            for row in self._desk.connection.execute(found)
+        )
 
     def _tags(self, key: str) -> list[TraceHit]:
         rows = self._desk.connection.execute(

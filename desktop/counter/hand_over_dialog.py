@@ -9,13 +9,13 @@ from PySide6.QtWidgets import QWidget
 
 from desktop.counter.box_dialog import BoxDialog
 from desktop.counter.leaving import Leaving, frozen_words, leaving_rows
-from desktop.counter.scan_field import ScanField
 from desktop.fields import FormDialog, TextField
 from desktop.fields.dates import date_text
 from desktop.look.patterns import Mark
 from desktop.look.space import ROW_DENSE, TOGETHER, row
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words
+from desktop.panels.scan_field import ScanField
 from desktop.tables import Column, Figure, RowsModel, Table, count_column, figure
 from shared.money import money_text
 from shared.shop.hand_overs import HandOver

@@ -12,6 +12,8 @@ from desktop.look.patterns import Mark
 from desktop.look.space import ROW_DENSE, TOGETHER, row
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words
+from desktop.panels.scan_field import Order as ScanOrder
+from desktop.panels.scan_field import ScanField
 from desktop.tables import Column, RowsModel, Table, count_column, pounds_column
 from shared.marking.box_label import BoxLabel, InBox
 from shared.marking.serial import box_serial
@@ -26,6 +28,7 @@ if TYPE_CHECKING:
     from printing.words import Words as PaperWords
     from shared.shop.hand_overs import Boxed
     from shared.shop.packages import PackageMade
+    from shared.shop.scanned import Scanned
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,18 +50,24 @@ class Heap:
 
 
 class BoxesDialog(FormDialog):
-    """Enter packs a box with all that lies loose; Space leaves a product out of it."""
+    """Enter packs a box with all that lies loose; Space leaves a product out of it.
+
+    Packages scanned go in alone: from the first one on nothing else does.
+    """
 
     def __init__(self, bench: "Bench", wrapping: "Wrapping", parent: QWidget | None = None) -> None:
-        super().__init__(parent, columns=2)
+        super().__init__(parent, columns=3)
         self.setMinimumWidth(760)
         self.bench = bench
         self.wrapping = wrapping
         self.preview: Preview | None = None
         self.box = TextField(self, required=True, most=8)
         self.place = TextField(self, most=40)
+        self.scan = ScanField(self._scan_order, self.scanned, self)
+        self._scanned: frozenset[int] = frozenset()  # goes in alone, from the first one on
         self.grid.add(self.box)
         self.grid.add(self.place)
+        self.grid.add(self.scan)
         self.loose: Table[Heap] = Table(
             RowsModel(self._columns(loose=True)), self, height=ROW_DENSE, sortable=False
         )
@@ -99,9 +108,10 @@ class BoxesDialog(FormDialog):
     def _read(self) -> None:
         with self.bench.store.read() as work:
             here = work.hand_overs.left(self.wrapping.order.id)
-            made = work.packages.of_order(self.wrapping.order.id, void=False)
+            every = work.packages.of_order(self.wrapping.order.id)
             places = work.hand_overs.places(self.wrapping.order.id)
-        there = [one for one in made if one.id in here]
+        self._at_hand: ScanOrder = (self.wrapping.order.number, every, here, places)
+        there = [one for one in every if one.id in here]
         self._loose = _by_product([one for one in there if not _box(one, places)])
         self._boxes = _by_box(there, places)
         self.loose.show_rows(self._loose)
@@ -120,6 +130,7 @@ class BoxesDialog(FormDialog):
         )
         self.box.set_label(self.tr("&Box"))
         self.place.set_label(self.tr("&Freezer or locker"))
+        self.scan.set_label(self.tr("S&can what goes in"))
         self.loose_heading.setText(self.tr("Loose"))
         self.boxes_heading.setText(self.tr("In boxes"))
         self.loose.set_name(self.tr("Packages in no box"))
@@ -136,6 +147,46 @@ class BoxesDialog(FormDialog):
         self._loose[at] = replace(chosen, stays=not chosen.stays)
         self.loose.show_rows(self._loose, self._loose[at])
 
+    def _scan_order(self) -> ScanOrder:
+        return self._at_hand
+
+    def scanned(self, found: "Scanned") -> None:
+        """A package goes into the box; one that lies in another box is taken out of that."""
+        self._scanned |= found.packages
+        loose = {each.id for one in self._loose for each in one.packages}
+        self.loose.show_rows(self._loose, self.loose.chosen())
+        self._say(self._told(len(self._scanned), len(self._scanned - loose)))
+
+    def _told(self, count: int, moved: int) -> str:
+        said = self.tr("Scanned: {count}. Only what is scanned goes into the box.")
+        if moved:
+            said = self.tr(
+                "Scanned: {count}, {moved} of them out of another box. "
+                "Only what is scanned goes into the box."
+            )
+        return said.format(count=count, moved=moved)
+
+    def _going(self) -> list[int]:
+        """The ids of the packages that go into the box."""
+        if self._scanned:
+            return sorted(self._scanned)
+        return [each.id for one in self._loose if not one.stays for each in one.packages]
+
+    def _goes(self, heap: Heap) -> str:
+        """Whether a product goes in, and where some of it was scanned how many."""
+        if not self._scanned:
+            return self.tr("stays out") if heap.stays else self.tr("goes in")
+        count = sum(one.id in self._scanned for one in heap.packages)
+        if 0 < count < len(heap.packages):
+            return self.tr("{count} of {all} in").format(count=count, all=len(heap.packages))
+        return self.tr("goes in") if count else self.tr("stays out")
+
+    def _open(self, heap: Heap) -> bool:
+        """Whether all of a product stays out."""
+        if not self._scanned:
+            return heap.stays
+        return not any(one.id in self._scanned for one in heap.packages)
+
     def try_it(self) -> None:
         """Pack the box, print its label, and stay for the next one."""
         self.refuse("")
@@ -147,7 +198,7 @@ class BoxesDialog(FormDialog):
 
     def attempt(self) -> str:
         name, place = (self.box.value() or "").strip().upper(), self.place.value() or ""
-        packages = [each for one in self._loose if not one.stays for each in one.packages]
+        packages = self._going()
         if not packages:
             return self.tr("Nothing goes in: no package lies loose.")
         if any(one.name == name and one.place != place.strip() for one in self._boxes):
@@ -155,8 +206,9 @@ class BoxesDialog(FormDialog):
                 box=name
             )
         with self.bench.store.work(self.bench.person, self.bench.station) as work:
-            work.hand_overs.put([one.id for one in packages], name, place)
+            work.hand_overs.put(packages, name, place)
             work.commit()
+        self._scanned = frozenset()
         self._read()
         packed = next(one for one in self._boxes if one.name == name)
         self._print(packed)
@@ -230,9 +282,9 @@ class BoxesDialog(FormDialog):
                 Column(
                     "goes",
                     lambda: self.tr("Now"),
-                    lambda one: self.tr("stays out") if one.stays else self.tr("goes in"),
+                    self._goes,
                     "state",
-                    mark=lambda one: Mark.OPEN if one.stays else Mark.SETTLED,
+                    mark=lambda one: Mark.OPEN if self._open(one) else Mark.SETTLED,
                     width=120,
                 )
             )

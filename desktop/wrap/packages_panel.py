@@ -6,6 +6,7 @@ from desktop.look.patterns import Mark
 from desktop.look.space import ROW_DENSE, TOGETHER, row
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words
+from desktop.panels.scan_field import ScanField
 from desktop.panels.side import SidePanel
 from desktop.tables import Column, Figure, RowsModel, Table, figure
 from shared.shop.counted import CountedPackages
@@ -14,11 +15,13 @@ from shared.units import weight_text
 
 
 class PackagesPanel(SidePanel):
-    """Newest package first. The place connects the buttons."""
+    """Newest package first, or the one scanned. The place connects the buttons."""
 
-    def __init__(self, parent: QWidget | None = None) -> None:
+    def __init__(self, scan: ScanField, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.heading = self.add_heading()
+        self.scan = scan
+        self.add(self.scan)
         self.total = Words("body", "quiet", self).wrapped()
         self.add(self.total)
         self.table: Table[PackageMade | CountedPackages] = Table(
@@ -46,6 +49,7 @@ class PackagesPanel(SidePanel):
     def retranslate(self) -> None:
         """Every word of the panel."""
         self.heading.setText(self.tr("Packages"))
+        self.scan.set_label(self.tr("Scan a package (Ctrl+E)"))
         self.table.set_name(self.tr("Packages"))
         self.label.setText(self.tr("Show &label (F9)"))
         self.stroke.setText(self.tr("Whole s&troke (Shift+F9)"))
@@ -64,6 +68,13 @@ class PackagesPanel(SidePanel):
         both: list[PackageMade | CountedPackages] = [*counted, *packages]
         both.sort(key=lambda one: one.made_at)
         self.table.show_rows(both[::-1])
+
+    def choose(self, package_id: int) -> None:
+        """The row of a weighed package, to show its label or make it void."""
+        for at, one in enumerate(self.table.rows.rows()):
+            if isinstance(one, PackageMade) and one.id == package_id:
+                self.table.choose(at)
+                return
 
     def say(self, sentence: str) -> None:
         """Say in place why there is no label, or why the order isn't ready."""

@@ -15,6 +15,7 @@ from desktop.tables import RowsModel, Table
 from desktop.wrap.line_columns import LineColumns
 from desktop.wrap.odd_package import OddPackage
 from desktop.wrap.package_entry import PackageEntry
+from desktop.wrap.package_scan import PackageScan
 from desktop.wrap.packages_panel import PackagesPanel
 from desktop.wrap.table_work import Wrapped, WrapTable
 from desktop.wrap.wrapping import WrapLine
@@ -39,6 +40,7 @@ class WrapPlace(Place):
         super().__init__(bench, parent)
         self.work = WrapTable(bench, self)
         self.wrapping: Wrapping | None = None
+        self._wanted = 0  # a package scanned of an order that is still read
         self._build()
         self._connect()
         self.retranslate()
@@ -71,7 +73,8 @@ class WrapPlace(Place):
         self.entry = PackageEntry(self.bench, main)
         self.strip = self.entry.strip
         down.addWidget(self.entry)
-        self.side = PackagesPanel(whole)
+        self.scan = PackageScan(self.bench, whole)
+        self.side = PackagesPanel(self.scan.field, whole)
         across.addWidget(main, 1)
         across.addWidget(self.side)
         self._stack.addWidget(whole)
@@ -88,6 +91,11 @@ class WrapPlace(Place):
         self.work.read.connect(self._show)
         self.work.said.connect(self.said)
         self.work.no_label.connect(self.side.say)
+        self.scan.found.connect(self.side.choose)
+        self.scan.elsewhere.connect(self._scanned_elsewhere)
+        self._connect_buttons()
+
+    def _connect_buttons(self) -> None:
         side = self.side
         for button, slot in (
             (side.label, self.show_label),
@@ -109,12 +117,19 @@ class WrapPlace(Place):
             ("Ctrl+P", self.show_counts),
             ("Ctrl+Return", self.mark_ready),
             ("F11", self.show_boxes),
+            ("Ctrl+E", lambda: self.scan.field.line.setFocus(Qt.FocusReason.ShortcutFocusReason)),
             ("F12", self.entry.change_way),
             ("Ctrl+B", self.show_batches),
         ):
             shortcut = QShortcut(QKeySequence(keys), self)
             shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
             shortcut.activated.connect(slot)
+
+    def _scanned_elsewhere(self, order_id: int, package_id: int) -> None:
+        """Its order lies on the table now; the package is chosen once that is read."""
+        self._wanted = package_id
+        self.orders.set_value(order_id)
+        self._order_chosen()
 
     def _step(self, by: int) -> None:
         """The keyboard stays in the weight or count, and another line is wrapped."""
@@ -178,13 +193,15 @@ class WrapPlace(Place):
         """An order was read, or a package of it changed."""
         same = self.wrapping is not None and self.wrapping.order.id == found.wrapping.order.id
         line = self.lines.chosen()
-        self.wrapping = found.wrapping
+        self.wrapping = self.scan.wrapping = found.wrapping
         self.lines.show_rows(list(found.wrapping.lines))
         if same and line is not None:
             at = [(one.line, one.product) for one in self.lines.rows.rows()]
             if (line.line, line.product) in at:
                 self.lines.choose(at.index((line.line, line.product)))
         self.side.show_packages(found.wrapping.packages, found.wrapping.counted)
+        self.side.choose(self._wanted)
+        self._wanted = 0
         self.side.say(found.complaint)
         self._line_moved(self.lines.chosen())
         self._say_total()

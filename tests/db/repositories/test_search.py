@@ -1,12 +1,23 @@
 """One search for whatever is known: a name, a few digits, a tag, a number."""
 
 from dataclasses import replace
+from datetime import date
 from pathlib import Path
 
 from db.store import open_store
 from db.unit_of_work import Work
+from shared.marking.gs1 import FNC1, ElementString, package_elements
+from shared.marking.serial import box_serial, package_serial
 from shared.shop.customers import Customer
-from tests.db.examples import arrived, customer, lot_of_halves, lot_of_one, order_of
+from tests.db.examples import (
+    arrived,
+    customer,
+    line,
+    lot_of_halves,
+    lot_of_one,
+    order_of,
+    package,
+)
 
 
 def kinds(work: Work, text: str) -> list[tuple[str, str]]:
@@ -37,6 +48,28 @@ def test_a_hit_says_whose_it_is_and_how_to_open_it(work: Work) -> None:
     order = order_of(work, lot, 2)
     (hit,) = work.search.find("2")
     assert (hit.id, hit.lot_id, hit.detail) == (order.id, lot.id, "Bert Iversen")
+
+
+def test_the_code_of_a_label_is_its_order(work: Work) -> None:
+    lot = lot_of_halves(work)
+    order_of(work, lot, 1)
+    order = order_of(work, lot, 2)
+    made = package(work, order, line(work, order))
+    serial = f"{order.number}-{made.label_number}"
+    gs1 = package_elements(
+        "98898765432106", made.net, date(2026, 3, 2), lot=str(lot.number), serial=serial
+    )
+    assert isinstance(gs1, ElementString)
+    for text in (
+        package_serial(order.number, made.label_number),
+        box_serial(order.number, "3"),
+        f"]C1{gs1.raw}",
+        gs1.raw.replace(FNC1, ""),
+        gs1.human,
+    ):
+        (hit,) = work.search.find(text)
+        assert (hit.kind, hit.id, hit.lot_id) == ("order", order.id, lot.id), text
+    assert work.search.find(package_serial(order.number, made.label_number + 1)) == ()
 
 
 def test_no_more_than_asked_for(work: Work) -> None:

@@ -1,9 +1,10 @@
 """What a scanned code stands for at the hand-over of order 1042."""
 
-from datetime import UTC, datetime
+from datetime import UTC, date, datetime
 
 import pytest
 
+from shared.marking.gs1 import FNC1, ElementString, package_elements
 from shared.marking.serial import box_serial, package_serial
 from shared.shop.hand_overs import Boxed
 from shared.shop.packages import PackageMade
@@ -37,9 +38,31 @@ def test_a_package_is_itself() -> None:
     assert read(package_serial(1042, 102)) == Scanned(frozenset({2}))
 
 
+def gs1(order: int, number: int, pounds: int = 2) -> str:
+    found = package_elements(
+        "98898765432106",
+        Weight(pounds, "lb"),
+        date(2026, 3, 2),
+        lot="12",
+        serial=f"{order}-{number}",
+    )
+    assert isinstance(found, ElementString)
+    return found.raw
+
+
+def test_the_gs1_label_of_a_package_is_the_package() -> None:
+    for text in (f"]C1{gs1(1042, 102)}", gs1(1042, 102).replace(FNC1, "")):
+        assert read(text) == Scanned(frozenset({2}))
+    other = read(gs1(1042, 102, pounds=3))
+    assert other == ScanRefused("other_weight", {"package": "102", "label": "3 lb", "kept": "2 lb"})
+
+
 @pytest.mark.parametrize(
     ("text", "code"),
     [
+        (gs1(1043, 102), "other_order"),
+        (gs1(1042, 104), "package_void"),
+        (gs1(1042, 102).replace("98898765432106", "98898765432107"), "check_character"),
         ("0614141123452", "not_ours"),
         ("1042-B3-A", "check_character"),
         (box_serial(1043, "3"), "other_order"),
