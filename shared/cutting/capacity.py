@@ -4,8 +4,10 @@ Three sets of lengths are kept for a side: sure, expected and most. Positions ru
 end of a run, in 1/203,200 in.
 """
 
+from collections.abc import Iterable
 from dataclasses import dataclass, field
 from fractions import Fraction
+from math import lcm
 from typing import NamedTuple
 
 from shared.carcass import thirty_months
@@ -83,8 +85,8 @@ class Held:
 
     `fractions` by quarter, "" being what lies in neither. `whole`: all of the side. `split`:
     something is held in part only. `of_animal` is what of the animal this is: a side is half of
-    it, a quarter half of a side. `uniform`: the same fraction of everything. `turn`: the fractions
-    of a divided side by share number, and this share's place among them. `quarters` are those
+    it, a quarter half of a side. `uniform`: the same fraction of everything. `turn`: whose turn it
+    is where a side is divided evenly, and this share's `place` among them. `quarters` are those
     something is held of. The rest is memory.
     """
 
@@ -94,7 +96,8 @@ class Held:
     split: bool
     of_animal: Fraction
     uniform: bool
-    turn: tuple[tuple[Fraction, ...], int] = ((), 0)
+    turn: "Turn | None" = None
+    place: int = 0
     quarters: frozenset[str] = frozenset()
     known: "Reckoned" = field(default_factory=lambda: Reckoned())
     turns: dict[tuple[int, int, int, int, int], int] = field(
@@ -175,21 +178,33 @@ def owners(question: Question, herd: tuple[Animal, ...]) -> dict[int, tuple[Held
             sides.setdefault((one.side.carcass, one.side.number), []).append(one)
     for mine in sides.values():
         if len(mine) > 1 and all(one.split and one.uniform for one in mine):
-            fractions = tuple([one.fractions[""] for one in mine])
+            turn = in_turn([one.fractions[""] for one in mine])
             for place, one in enumerate(mine):
-                one.turn = (fractions, place)
+                one.turn, one.place = turn, place
     return held
 
 
-def dealt(count: int, fractions: tuple[Fraction, ...], place: int) -> int:
-    """How many of so many pieces an owner gets: whole ones, then the odd ones in turn.
+class Turn(NamedTuple):
+    """Owners who have pieces of one side in turn: each one's part in `whole`, by share number."""
 
-    Worked numbers: 15 slices of two halves are 8 and 7; 17 of three thirds are 6, 6 and 5.
-    """
-    each = [count * part.numerator // part.denominator for part in fractions]
-    total = count * sum(fractions, NOTHING)
-    odd = total.numerator // total.denominator - sum(each)
-    return each[place] + (place < odd)
+    parts: tuple[int, ...]
+    whole: int
+
+    def dealt(self, count: int, place: int) -> int:
+        """How many of so many pieces an owner gets: whole ones, then the odd ones in turn.
+
+        Worked numbers: 15 slices of two halves are 8 and 7; 17 of three thirds are 6, 6 and 5.
+        """
+        whole = self.whole
+        each = [count * part // whole for part in self.parts]
+        return each[place] + (place < count * sum(self.parts) // whole - sum(each))
+
+
+def in_turn(fractions: Iterable[Fraction]) -> Turn:
+    """The turn of owners who hold these fractions, by share number."""
+    parts = list(fractions)
+    whole = lcm(*[part.denominator for part in parts])
+    return Turn(tuple([part.numerator * (whole // part.denominator) for part in parts]), whole)
 
 
 def by_carcass(

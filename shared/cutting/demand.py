@@ -14,7 +14,7 @@ from shared.cutting.order import Choice, Settings
 from shared.cutting.piece_length import Wanted, wanted
 from shared.cutting.piece_weight import count_of_pounds, piece_ng
 from shared.cutting.singles import Rooms
-from shared.cutting.take import Keys, Missing, Option, Take
+from shared.cutting.take import Keys, Missing, Option, Take, missing
 from shared.cutting.ways import WayPlan, Ways
 
 
@@ -174,12 +174,13 @@ def _want(found: Demand, plan: WayPlan, shop: Shop) -> Wanted:
 def _keep(found: Demand, options: Sequence[Option], shop: Shop) -> None:
     """Keep the options that can be, sort out those that something takes away."""
     reasons: list[tuple[Option, Missing]] = []
+    rest, ways = found.choice.amount.kind == "rest", shop.ways
     for option in options:
-        take = option.take(SURE, shop.ways)
-        if isinstance(take, Take):
-            found.options.append(option)
-        else:
+        take = missing(option, ways) if rest else option.take(SURE, ways)
+        if isinstance(take, Missing):
             reasons.append((option, take))
+        else:
+            found.options.append(option)
     found.lost = [(option, why) for option, why in reasons if why.kind != "not_owned"]
     if found.options:
         return

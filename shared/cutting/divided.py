@@ -4,7 +4,7 @@ from collections.abc import Iterable, Mapping
 from fractions import Fraction
 
 from shared.carcass.carcass import Share
-from shared.cutting.capacity import NOTHING, dealt
+from shared.cutting.capacity import NOTHING, in_turn
 
 
 def packages_dealt(packages: int, leader: int, shares: Iterable[Share]) -> Mapping[int, int]:
@@ -20,8 +20,8 @@ def packages_dealt(packages: int, leader: int, shares: Iterable[Share]) -> Mappi
         if leader in (one.number, one.leader)
     }
     whole = sum(owners.values(), NOTHING)
-    fractions = tuple([held / whole for held in owners.values()])
-    return {number: dealt(packages, fractions, at) for at, number in enumerate(owners)}
+    turn = in_turn([held / whole for held in owners.values()])
+    return {number: turn.dealt(packages, at) for at, number in enumerate(owners)}
 
 
 def _of_animal(share: Share) -> Fraction:

@@ -4,18 +4,21 @@ from collections.abc import Iterable, Iterator, Sequence
 from fractions import Fraction
 
 from shared.carcass.carcass import Share
+from shared.carcass.catalogue import Part
 from shared.cutting.answer import Caution, OpenPart, PlanLine
-from shared.cutting.capacity import ALL, EXPECTED, NOTHING, Animal, Held, Interval
+from shared.cutting.capacity import ALL, EXPECTED, NOTHING, Animal, Held, Interval, Side
 from shared.cutting.demand import Demand
 from shared.cutting.intervals import merged
 from shared.cutting.lanes import bits_of
 from shared.cutting.occupied import Occupied
-from shared.cutting.run_packing import Piece
 from shared.cutting.take import Option, Strip, account_length
-from shared.cutting.taken import Parts, Segment, line, ratio
-from shared.cutting.ways import OffRun, WayPlan, Ways
+from shared.cutting.taken import Parts, line, ratio
+from shared.cutting.ways import OffRun, Ways
 from shared.cutting.whole_lines import pieces_of
 from shared.cutting.windows import window
+
+Block = tuple[Strip, int, int, int]  # strip, lanes, start, end
+_Left = tuple[Part, Fraction]
 
 
 def take_rest(demand: Demand, occupied: Occupied, ways: Ways) -> list[PlanLine]:
@@ -36,9 +39,18 @@ def rest_of_option(
     pending = [part for off in plan.off_run if (part := _rest_part(option, off, occupied))]
     lines: list[PlanLine] = []
     if plan.on_run is not None:
+        run, lanes = plan.on_run.run, plan.on_run.lanes
         for held in option.held:
-            for segment in _free(option, held, plan, occupied, ways):
-                lines.append(_rest_line(demand, option, held, segment, occupied, ways))
+            there = window(held, plan.on_run, EXPECTED, ways)
+            if there is None:
+                continue
+            strip = (option.carcass, held.side.number, run)
+            for lo, hi in free_of(strip, lanes, there.allowed, occupied):
+                if held.split:
+                    hi = min(hi, lo + _account_left(option, held, strip, lanes, occupied, ways))
+                if hi > lo:
+                    block = strip, lanes, lo, hi
+                    lines.append(_rest_line(demand, option, held, block, occupied, ways))
     if pending:
         parts = Parts(option, ways, EXPECTED)
         count = 0
@@ -54,21 +66,21 @@ def rest_of_option(
 
 
 def _rest_line(
-    demand: Demand, option: Option, held: Held, segment: Segment, occupied: Occupied, ways: Ways
+    demand: Demand, option: Option, held: Held, block: Block, occupied: Occupied, ways: Ways
 ) -> PlanLine:
     plan, alone = option.ways[0], option
+    strip, lanes, start, end = block
     if len(option.held) > 1 or option.side != held.side.number:
         alone = Option(
             option.carcass, held.side.number, option.ways, (held,), option.animal, option.wanted
         )
     parts = Parts(alone, ways, EXPECTED)
-    parts.add_segment(segment)
-    occupied.add_length(segment.strip, segment.piece.lanes, segment.start, segment.end)
+    parts.add_block(strip, lanes, start, end)
+    occupied.add_length(strip, lanes, start, end)
     if held.split:
-        length = segment.end - segment.start
-        occupied.charge(option.wanted.share, segment.strip, segment.piece.lanes, length)
-    count, size = pieces_of(plan, alone, segment, EXPECTED, ways)
-    return line(demand, alone, plan, count, parts, segment.start, segment.end, size)
+        occupied.charge(option.wanted.share, strip, lanes, end - start)
+    count, size = pieces_of(plan, alone, end - start, EXPECTED, ways)
+    return line(demand, alone, plan, count, parts, start, end, size)
 
 
 def _rest_part(
@@ -97,28 +109,10 @@ def _room(option: Option, off: OffRun) -> Fraction:
     return option.animal.rooms.get((option.wanted.share, off.part.code), ALL)
 
 
-def _free(
-    option: Option, held: Held, plan: WayPlan, occupied: Occupied, ways: Ways
-) -> Iterator[Segment]:
-    """Free intervals of all lanes of a way together, within its window."""
-    assert plan.on_run is not None
-    there = window(held, plan.on_run, EXPECTED, ways)
-    if there is None:
-        return
-    strip = (option.carcass, held.side.number, plan.on_run.run)
-    lanes = plan.on_run.lanes
-    for lo, hi in free_of(strip, lanes, there.allowed, occupied):
-        length = min(hi - lo, _account_left(option, held, strip, lanes, occupied, ways))
-        if length > 0:
-            yield Segment(strip, Piece(lanes, ((lo, lo + length),), length, 0), lo, 1)
-
-
 def _account_left(
     option: Option, held: Held, strip: Strip, lanes: int, occupied: Occupied, ways: Ways
 ) -> int:
-    """What a split share may still take of these lanes; no bound for a share that isn't split."""
-    if not held.split:
-        return 1 << 60
+    """What a split share may still take of these lanes."""
     run, share, used = strip[2], option.wanted.share, occupied.accounts
     return min(
         [
@@ -129,15 +123,15 @@ def _account_left(
 
 
 def free_of(
-    strip: Strip, lanes: int, allowed: Iterable[Interval], occupied: Occupied
-) -> list[Interval]:
+    strip: Strip, lanes: int, allowed: Sequence[Interval], occupied: Occupied
+) -> Sequence[Interval]:
     """What of some intervals is free in all these lanes."""
     taken: tuple[Interval, ...] = ()
     known = occupied.lanes
     for bit in bits_of(lanes):
         taken += known.get((strip, bit), ())
     if not taken:
-        return list(allowed)
+        return allowed
     joined = taken if len(taken) == 1 else merged(taken)
     left: list[Interval] = []
     for lo, hi in allowed:
@@ -183,14 +177,16 @@ def open_parts(
     below nothing; what is new is added.
     """
     found: list[OpenPart] = []
-    lengths: dict[tuple[Strip, int, int], Interval] = {}
+    sides: dict[tuple[int, int], list[_Left]] = {}
     for share in shares:
         if share.leader is None:
             for one in held[share.number]:
                 carcass, side = one.side.carcass, one.side.number
                 mine = known.get((share.number, carcass, side))
                 if mine is None:
-                    mine = _open_of_side(share.number, one, occupied, ways, lengths)
+                    if (carcass, side) not in sides:
+                        sides[carcass, side] = _left_of_side(one.side, occupied, ways)
+                    mine = _open_of_side(share.number, one, sides[carcass, side], occupied)
                     known[share.number, carcass, side] = mine
                 whole = known.get((share.number, carcass, -side))
                 if whole is None:
@@ -202,39 +198,40 @@ def open_parts(
 
 
 def _open_of_side(
-    share: int,
-    held: Held,
-    occupied: Occupied,
-    ways: Ways,
-    lengths: dict[tuple[Strip, int, int], Interval],
+    share: int, held: Held, there: Iterable[_Left], occupied: Occupied
 ) -> tuple[OpenPart, ...]:
-    """The open parts of a side for one who holds of it; `lengths` are those reckoned before."""
+    """The open parts of a side for one who holds of it."""
     found: list[OpenPart] = []
-    side, fractions = held.side, held.fractions
-    carcass, number, lost = side.carcass, side.number, side.lost
-    for part, run, lane, place in ways.may_be_open:
+    carcass, number, fractions = held.side.carcass, held.side.number, held.fractions
+    for part, left in there:
         mine = fractions[part.quarter]
-        if not mine or part.code in lost:
+        if not mine:
             continue
-        where = (carcass, number, part.code)
-        if run < 0:
-            above, below = occupied.denominator - occupied.parts.get(where, 0), occupied.denominator
-        elif ((carcass, number, run), lane) in occupied.lanes:
-            stretch = (carcass, number, run), lane, place
-            if stretch not in lengths:
-                bounds = side.bounds[EXPECTED][run]
-                lengths[stretch] = _open_length(stretch[0], lane, bounds, place, occupied)
-            above, below = lengths[stretch]
-        else:
-            above = below = 1
-        if above <= 0:
-            continue
-        left = ALL if above == below else ratio(above, below)
         if mine is not ALL and mine < 1:
-            left = min(left, max(NOTHING, mine - occupied.used_of(share, where)))
+            used = occupied.used_of(share, (carcass, number, part.code))
+            left = min(left, max(NOTHING, mine - used))
         if left:
             found.append(OpenPart(share, carcass, number, part.code, left))
     return tuple(found)
+
+
+def _left_of_side(side: Side, occupied: Occupied, ways: Ways) -> list[_Left]:
+    """What nobody has taken of each part of a side that may be open."""
+    found: list[_Left] = []
+    carcass, number, lost, whole = side.carcass, side.number, side.lost, occupied.denominator
+    for part, run, lane, place in ways.may_be_open:
+        if part.code in lost:
+            continue
+        if run < 0:
+            above, below = whole - occupied.parts.get((carcass, number, part.code), 0), whole
+        elif ((carcass, number, run), lane) in occupied.lanes:
+            bounds = side.bounds[EXPECTED][run]
+            above, below = _open_length((carcass, number, run), lane, bounds, place, occupied)
+        else:
+            above = below = 1
+        if above > 0:
+            found.append((part, ALL if above == below else ratio(above, below)))
+    return found
 
 
 def _open_length(

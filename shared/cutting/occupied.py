@@ -58,7 +58,16 @@ class Occupied:
         taken = self.by_share.get((share, place))
         if taken is None:
             return NOTHING
-        return taken[0] if len(taken) == 1 else sum(taken, NOTHING)
+        if len(taken) == 1:
+            return taken[0]
+        above, below = 0, 1
+        for one in taken:
+            number, whole = one.numerator, one.denominator
+            if whole == below:
+                above += number
+            else:
+                above, below = above * whole + number * below, below * whole
+        return Fraction(above, below)
 
     def note(self, made: PlanLine) -> None:
         """Note what a line takes for its share, where a side is split."""

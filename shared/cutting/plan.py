@@ -140,6 +140,10 @@ class Planner:
         self._left = Remembered()
         return self._shop
 
+    def demands_of(self, question: Question, shop: Shop) -> list[Demand]:
+        """The question's choices compiled, by line; those known already as they are known."""
+        return self._compile(question.choices, shop)
+
     def _compile(self, choices: Sequence[Choice], shop: Shop) -> list[Demand]:
         known, found = self._demands, list[Demand]()
         for choice in sorted(choices, key=lambda one: one.line):

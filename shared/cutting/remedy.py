@@ -5,9 +5,10 @@ side or in another way · a neighbouring cut · any other cut of the same part �
 where nothing before leaving it out is found: two lines at once, or a line of another owner.
 """
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
+from heapq import heapify, heappop, heappush
 
 from shared.carcass.catalogue import Catalogue
 from shared.cutting.answer import Answer, Conflict, Edit, Remedy
@@ -22,32 +23,39 @@ from shared.cutting.changed_choice import (
     to_the_trim,
 )
 from shared.cutting.demand import Demand, Shop, demand
-from shared.cutting.groups import groups
+from shared.cutting.groups import groups, keys_of
 from shared.cutting.order import Choice, Question
 from shared.cutting.plan import Planner
-from shared.cutting.standing import stands
+from shared.cutting.standing import most_that_stands, stands
 
 MOST_OFFERED = 5
 
 
 @dataclass(frozen=True, slots=True)
 class _Try:
-    """An edit that might do: its kind, the lines it changes, and pounds moved."""
+    """An edit that might do: its kind, the lines it changes, and pounds moved.
+
+    `of` is set where nobody has looked yet whether it fits: the line it changes, and the line
+    compiled. It moves no fewer pounds then, if it fits or less of it.
+    """
 
     kind: str
     edits: tuple[Edit, ...]
     moved_ng: int
+    of: tuple[Demand, Demand] | None = None
 
 
 def remedies(
-    question: Question, answer: Answer, catalogue: Catalogue
+    question: Question, answer: Answer, catalogue: Catalogue, planner: Planner | None = None
 ) -> tuple[tuple[Remedy, ...], ...]:
     """The ways out of each conflict of an answer, at most five each, in the conflicts' order.
 
+    The `planner` that gave the answer still knows most of what is asked here.
     Worked number: a half hog with a whole ham and 6 ham steaks: leave the steaks out, or take
     the ends as roasts and keep the centre for the steaks.
     """
-    planner = Planner(catalogue)
+    if planner is None:
+        planner = Planner(catalogue)
     shop = planner.shop_of(question)
     newest = [max(one.lines) for one in answer.conflicts]
     found: list[tuple[Remedy, ...]] = []
@@ -69,7 +77,8 @@ class _Case:
         self.conflict = conflict
         self.planner = planner
         self.shop = shop
-        self.demands = {one.line: demand(one, shop) for one in question.choices}
+        self.demands = {one.choice.line: one for one in planner.demands_of(question, shop)}
+        self.sets: dict[frozenset[int], list[list[Demand]]] = {}
         self.newest = max(conflict.lines)
         self.share = self.demands[self.newest].choice.share
         mine = [self.demands[line] for line in sorted(conflict.lines, reverse=True)]
@@ -101,15 +110,19 @@ class _Case:
         """Plan a class's tries, the smaller change first, and offer those that stand."""
         found: list[Remedy] = []
         seen = {one.edits for one in before}
-        for one in sorted(tries(), key=lambda one: one.moved_ng):
-            if len(found) >= most:
-                break
-            if one.edits in seen:
-                continue
-            seen.add(one.edits)
-            verdict = self.planner.verdict(self._edited(one.edits))
-            if verdict != "cant":
-                found.append(Remedy(one.kind, one.edits, one.moved_ng, verdict))
+        waiting = [(one.moved_ng, place, one) for place, one in enumerate(tries())]
+        heapify(waiting)
+        while waiting and len(found) < most:
+            _, place, one = heappop(waiting)
+            if one.of is not None:
+                fitting = self._fitting(one.kind, *one.of)
+                if fitting is not None:
+                    heappush(waiting, (fitting.moved_ng, place, fitting))
+            elif one.edits not in seen:
+                seen.add(one.edits)
+                verdict = self.planner.verdict(self._edited(one.edits))
+                if verdict != "cant":
+                    found.append(Remedy(one.kind, one.edits, one.moved_ng, verdict))
         return found
 
     def _edited(self, edits: tuple[Edit, ...]) -> Question:
@@ -121,40 +134,55 @@ class _Case:
         """Whether the lines stand with some of them changed; the pools aren't looked at."""
         if any(one.refusal is not None for one in changed):
             return False
-        lines = {**self.demands, **{one.choice.line: one for one in changed}}
-        lines.pop(without, None)
-        watched = {self.newest, *(one.choice.line for one in changed)}
-        bound = [one for one in lines.values() if one.rows and one.refusal is None]
-        touched = [
-            one
-            for group in groups(bound, self.shop.ways)
-            if any(one.choice.line in watched for one in group)
-            for one in group
-        ]
+        touched = self._beside(frozenset([without, *[one.choice.line for one in changed]]), changed)
         return stands(touched, self.shop.ways)
 
-    def _try(self, kind: str, old: Demand, choice: Choice) -> _Try | None:
-        """An edit of one line if it fits; with less of it where all of it doesn't."""
+    def _beside(self, gone: frozenset[int], changed: Sequence[Demand]) -> list[Demand]:
+        """Changed lines, the newest, and what either touches when some lines are gone."""
+        ways = self.shop.ways
+        if gone not in self.sets:
+            left = [one for line, one in self.demands.items() if line not in gone]
+            self.sets[gone] = groups([one for one in left if one.rows and not one.refusal], ways)
+        mine = [one for one in changed if one.rows]
+        touched = {key for one in mine for keys in keys_of(one, ways) for key in keys}
+        for group in self.sets[gone]:
+            watched = any(one.choice.line == self.newest for one in group)
+            if watched or any(
+                not touched.isdisjoint(keys) for one in group for keys in keys_of(one, ways)
+            ):
+                mine += group
+        return sorted(mine, key=lambda one: one.choice.line)
+
+    def _try(self, kind: str, old: Demand, choice: Choice) -> _Try:
+        """An edit of one line that nobody has looked at yet."""
         new = demand(choice, self.shop)
+        counted = choice.amount.kind in ("pieces", "slices")
+        moved = self._moved(old, new) if counted and new.refusal is None else 0
+        return _Try(kind, (Edit(choice.line, choice),), moved, (old, new))
+
+    def _fitting(self, kind: str, old: Demand, new: Demand) -> _Try | None:
+        """The edit if it fits; with less of it where all of it doesn't."""
         if not self._fits(new):
-            smaller = self._most_of(choice)
+            smaller = self._most_of(new)
             if smaller is None:
                 return None
-            choice, new = smaller, demand(smaller, self.shop)
-        moved = abs(asked_ng(old, self.shop.ways) - asked_ng(new, self.shop.ways))
-        return _Try(kind, (Edit(choice.line, choice),), moved)
+            new = demand(smaller, self.shop)
+        return _Try(kind, (Edit(new.choice.line, new.choice),), self._moved(old, new))
 
-    def _most_of(self, choice: Choice) -> Choice | None:
+    def _moved(self, old: Demand, new: Demand) -> int:
+        return abs(asked_ng(old, self.shop.ways) - asked_ng(new, self.shop.ways))
+
+    def _most_of(self, asked: Demand) -> Choice | None:
         """The choice with the greatest count below its own that fits, None where none does."""
-        asked = demand(choice, self.shop)
-        low, high = 0, sum([row.need for row in asked.rows]) - 1
-        while low < high:
-            middle = (low + high + 1) // 2
-            if self._fits(demand(less(choice, middle, asked.cut), self.shop)):
-                low = middle
-            else:
-                high = middle - 1
-        return less(choice, low, asked.cut) if low > 0 else None
+        high = sum([row.need for row in asked.rows]) - 1
+        if high < 1:
+            return None
+        smaller = demand(less(asked.choice, high, asked.cut), self.shop)
+        if smaller.refusal is not None or not smaller.rows:
+            return None
+        beside = self._beside(frozenset([asked.choice.line]), [smaller])
+        count = most_that_stands(beside, smaller, self.shop.ways)
+        return less(asked.choice, count, asked.cut) if count else None
 
     def _less(self) -> Iterator[_Try]:
         """The same cut, the most that fits."""
@@ -162,7 +190,7 @@ class _Case:
             if one.pool:
                 yield from self._fewer_pounds(one)
             elif one.choice.amount.kind in ("pieces", "slices", "pounds", "at_least") and one.rows:
-                smaller = self._most_of(one.choice)
+                smaller = self._most_of(one)
                 if smaller is not None:
                     new = demand(smaller, self.shop)
                     moved = asked_ng(one, self.shop.ways) - asked_ng(new, self.shop.ways)
@@ -197,9 +225,7 @@ class _Case:
         """The same cut from one of the owner's sides only, in another way, or without its pins."""
         for one in self.own:
             for kind, choice in loosened(one, self.shop):
-                found = self._try(kind, one, choice)
-                if found is not None:
-                    yield found
+                yield self._try(kind, one, choice)
 
     def _neighbours(self) -> Iterator[_Try]:
         for one in self.own:
@@ -214,9 +240,7 @@ class _Case:
     def _as_cut(self, kind: str, one: Demand, code: str) -> Iterator[_Try]:
         choice = carried_over(one, code, self.shop)
         if choice is not None:
-            found = self._try(kind, one, choice)
-            if found is not None:
-                yield found
+            yield self._try(kind, one, choice)
 
     def _give_to_trim(self) -> Iterator[_Try]:
         """Up to three of the owner's other choices that would give most back to the trim."""
@@ -254,7 +278,7 @@ class _Case:
     def _ask_other(self) -> Iterator[_Try]:
         """Another owner takes less, or leaves it out."""
         for one in self.others:
-            smaller = self._most_of(one.choice) if one.rows and not one.pool else None
+            smaller = self._most_of(one) if one.rows and not one.pool else None
             new = None if smaller is None else demand(smaller, self.shop)
             left = 0 if new is None else asked_ng(new, self.shop.ways)
             moved = asked_ng(one, self.shop.ways) - left

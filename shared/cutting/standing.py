@@ -78,6 +78,14 @@ class Together:
             )
         return self._known[key]
 
+    def stand_with(self, line: int, need: int) -> bool:
+        """Whether all lines can be cut where one (of a single row) asks for so many units."""
+        (place,) = self._places[line]
+        return any(
+            possible(_asking(self._problem(scenario), place, need), range(len(self._rows)))
+            for scenario in (MOST, EXPECTED, SURE)
+        )
+
     def _problem(self, scenario: int) -> Problem:
         given = self._given[scenario]
         if given is None:
@@ -88,6 +96,29 @@ class Together:
 def stands(demands: Sequence[Demand], ways: Ways) -> bool:
     """Whether lines can be cut together, whatever lengths it takes."""
     return all(Together(group, ways).stand(group) for group in groups(demands, ways))
+
+
+def most_that_stands(demands: Sequence[Demand], one: Demand, ways: Ways) -> int:
+    """The most units of one line, up to those it asks for, that stand beside others.
+
+    Worked number: of 6 ham steaks beside a whole ham of the same leg, none.
+    """
+    most = 0
+    for group in groups(demands, ways):
+        lots = Together(group, ways)
+        if all(it is not one for it in group):
+            if not lots.stand(group):
+                return 0
+            continue
+        low, high = 0, one.rows[0].need
+        while low < high:
+            middle = (low + high + 1) // 2
+            if lots.stand_with(one.choice.line, middle):
+                low = middle
+            else:
+                high = middle - 1
+        most = low
+    return most
 
 
 def with_up_to(
@@ -104,14 +135,14 @@ def with_up_to(
         most = problem(rows, found.scenario, ways)
         middle = high
         while low < high:
-            if possible(_with_last(most, middle), range(len(rows))):
+            if possible(_asking(most, len(rows) - 1, middle), range(len(rows))):
                 low = middle
             else:
                 high = middle - 1
             middle = (low + high + 1) // 2
         if low:
             rows = [*found.rows, Row(demand.choice.line, low, demand.options)]
-            given = _with_last(most, low)
+            given = _asking(most, len(rows) - 1, low)
             units = solve(given)
             assert units is not None, "what is possible has a first assignment"
             lines = [*found.demands, demand]
@@ -120,6 +151,8 @@ def with_up_to(
     return found, counts
 
 
-def _with_last(given: Problem, need: int) -> Problem:
-    """The same problem with so many units asked of its last row; what was tried stays known."""
-    return replace(given, rows=[*given.rows[:-1], (need, given.rows[-1][1])])
+def _asking(given: Problem, place: int, need: int) -> Problem:
+    """The same problem with so many units asked of one row; what was tried stays known."""
+    rows = list(given.rows)
+    rows[place] = need, rows[place][1]
+    return replace(given, rows=rows)

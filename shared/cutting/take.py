@@ -10,7 +10,7 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 from typing import NamedTuple
 
-from shared.cutting.capacity import ALL, NOTHING, Animal, Held, Interval, dealt
+from shared.cutting.capacity import ALL, EXPECTED, NOTHING, Animal, Held, Interval
 from shared.cutting.intervals import Block, united
 from shared.cutting.lanes import bits_of
 from shared.cutting.piece_length import Wanted, piece_length
@@ -77,6 +77,35 @@ class Option:
                 found = _all_of(self, scenario, ways)
             self.takes[scenario] = found
         return found
+
+
+def missing(option: Option, ways: Ways) -> Missing | None:
+    """Why nothing can be made of a one-way option that takes what is left; None where it can."""
+    plan = option.ways[0]
+    for held in option.held or (None,):
+        if plan.on_run is not None and held is not None:
+            found = window(held, plan.on_run, EXPECTED, ways)
+            if found is None:
+                return Missing("not_owned")
+            allowed, whole = found.allowed, plan.on_run.take.size == "whole"
+            if not allowed or (whole and allowed != ((found.lo, found.hi),)):
+                return Missing(found.lost or "gone", found.lost_part)
+        for off in plan.off_run:
+            lost = _part_missing(option, held, off)
+            if lost is not None:
+                return lost
+    return None
+
+
+def _part_missing(option: Option, held: Held | None, off: OffRun) -> Missing | None:
+    part = off.part
+    if part.per == "animal":
+        animal = option.animal
+        return Missing(animal.lost[part.code], part.code) if part.code in animal.lost else None
+    if held is None or not held.fraction(part.quarter):
+        return Missing("not_owned", part.code)
+    side = held.side
+    return Missing(side.lost[part.code], part.code) if part.code in side.lost else None
 
 
 def _one_piece(option: Option, scenario: int, ways: Ways) -> Take | Missing:
@@ -167,20 +196,15 @@ def _take_part(
     """Add what is taken of one part off the run; whether it is bigger than the account."""
     part, want = off.part, option.wanted
     amount = share.numerator * (want.denominator // share.denominator)
+    lost = _part_missing(option, held, off)
+    if lost is not None:
+        return lost
     if part.per == "animal":
-        if part.code in option.animal.lost:
-            return Missing(option.animal.lost[part.code], part.code)
         if first:
             _take_single(option, off, share, cells)
         return False
-    if held is None:
-        return Missing("not_owned", part.code)
-    fraction = held.fraction(part.quarter)
-    if not fraction:
-        return Missing("not_owned", part.code)
-    side = held.side
-    if part.code in side.lost:
-        return Missing(side.lost[part.code], part.code)
+    assert held is not None, "a part of a side that is there is held"
+    fraction, side = held.fraction(part.quarter), held.side
     if off.run >= 0:
         return _take_lane(option, held, off, share, scenario, ways, pieces, cells)
     cells.append(((option.carcass, side.number, part.code, 0, 0), amount, want.denominator))
@@ -252,7 +276,7 @@ def _charge_run(
             return True
         cell = (carcass, side, code, want.share, bit)
         room = there + piece.kerf
-        if sliced and held.turn[0]:
+        if sliced and held.turn is not None:
             room = max(room, _slices_in_turn(held, run, bit, piece, scenario, ways))
         charged.append((cell, piece.size + piece.kerf, room))
     cells += charged
@@ -273,7 +297,8 @@ def _slices_in_turn(
         bounds, filled = held.side.bounds[scenario][run], ways.filled[run].get(lane, ())
         length = sum([bounds[place + 1] - bounds[place] for place in filled])
         step = piece.size + piece.kerf
-        known = dealt((length + piece.kerf) // step, *held.turn) * step if step else 0
+        count = (length + piece.kerf) // step if step else 0
+        known = step * held.turn.dealt(count, held.place) if held.turn is not None else 0
         held.turns[key] = known
     return known
 

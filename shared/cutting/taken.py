@@ -68,16 +68,30 @@ class Parts:
     def add_segment(self, one: Segment) -> None:
         """Take what a segment covers of each lane."""
         strip, lanes, start, end = one.strip, one.piece.lanes, one.start, one.end
+        if one.count == 1:
+            self.add_block(strip, lanes, start, end)
+            return
         side = self._animal.sides[strip[1] - 1]
         bounds, places = side.bounds[self._scenario][strip[2]], self._places[strip[2]]
         for place in range(max(0, bisect_right(bounds, start) - 1), len(places)):
             lo, hi = bounds[place], bounds[place + 1]
             if lo >= end:
                 break
-            if start <= lo and hi <= end and one.count == 1:
-                length = hi - lo
-            else:
-                length = covered(one, hi) - covered(one, lo)
+            length = covered(one, hi) - covered(one, lo)
+            if length:
+                for bit, part in places[place]:
+                    if bit & lanes:
+                        self.add(part, length, hi - lo, side)
+
+    def add_block(self, strip: Strip, lanes: int, start: int, end: int) -> None:
+        """Take all that lies between two points of some lanes."""
+        side = self._animal.sides[strip[1] - 1]
+        bounds, places = side.bounds[self._scenario][strip[2]], self._places[strip[2]]
+        for place in range(max(0, bisect_right(bounds, start) - 1), len(places)):
+            lo, hi = bounds[place], bounds[place + 1]
+            if lo >= end:
+                break
+            length = (hi if hi < end else end) - (lo if lo > start else start)
             if length:
                 for bit, part in places[place]:
                     if bit & lanes:

@@ -51,7 +51,9 @@ def whole_lines(
     for entry in entries:
         count, start, end, size = entry.count, None, None, None
         if entry.block is not None:
-            count, size = pieces_of(entry.plan, option, entry.block, scenario, ways)
+            count, size = pieces_of(
+                entry.plan, option, entry.block.end - entry.block.start, scenario, ways
+            )
             start, end = entry.block.start, entry.block.end
         lines.append(line(demand, option, entry.plan, count, entry.parts, start, end, size))
     return lines
@@ -113,10 +115,9 @@ def _add_cells(entries: list[_Entry], option: Option, scenario: int, ways: Ways)
 
 
 def pieces_of(
-    plan: WayPlan, option: Option, one: Segment, scenario: int, ways: Ways
+    plan: WayPlan, option: Option, length: int, scenario: int, ways: Ways
 ) -> tuple[int, int | None]:
-    """How many pieces a block gives, and their size where it is known."""
-    length = one.end - one.start
+    """How many pieces a block of some length gives, and their size where it is known."""
     if length <= 0:
         return 0, None
     if plan.on_run is None or plan.on_run.take.size == "whole":

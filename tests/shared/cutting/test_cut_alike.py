@@ -11,7 +11,7 @@ import pytest
 
 from shared.carcass.carcass import Holding
 from shared.cutting.answer import Answer
-from shared.cutting.capacity import dealt
+from shared.cutting.capacity import in_turn
 from shared.cutting.order import Amount, Choice, Package, Question
 from shared.cutting.plan import Planner, plan
 from tests.shared.cutting.tiny_lot import catalogue, choice, inches, pounds, shared
@@ -96,8 +96,8 @@ def test_the_odd_slice_is_the_lower_share_numbers() -> None:
     [(15, 2, (8, 7)), (14, 2, (7, 7)), (17, 3, (6, 6, 5)), (2, 3, (1, 1, 0)), (0, 2, (0, 0))],
 )
 def test_pieces_are_dealt_in_turn(count: int, owners: int, each: tuple[int, ...]) -> None:
-    fractions = (Fraction(1, owners),) * owners
-    assert tuple(dealt(count, fractions, place) for place in range(owners)) == each
+    turn = in_turn([Fraction(1, owners)] * owners)
+    assert tuple(turn.dealt(count, place) for place in range(owners)) == each
 
 
 def test_half_of_a_side_alone_gets_no_odd_slice() -> None:
