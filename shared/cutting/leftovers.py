@@ -8,7 +8,6 @@ from shared.carcass.catalogue import Part
 from shared.cutting.answer import Caution, OpenPart, PlanLine
 from shared.cutting.capacity import ALL, EXPECTED, NOTHING, Animal, Held, Interval, Side
 from shared.cutting.demand import Demand
-from shared.cutting.intervals import merged
 from shared.cutting.lanes import bits_of
 from shared.cutting.occupied import Occupied
 from shared.cutting.take import Option, Strip, account_length
@@ -126,24 +125,24 @@ def free_of(
     strip: Strip, lanes: int, allowed: Sequence[Interval], occupied: Occupied
 ) -> Sequence[Interval]:
     """What of some intervals is free in all these lanes."""
-    taken: tuple[Interval, ...] = ()
-    known = occupied.lanes
+    known, left = occupied.lanes, allowed
     for bit in bits_of(lanes):
-        taken += known.get((strip, bit), ())
-    if not taken:
-        return allowed
-    joined = taken if len(taken) == 1 else merged(taken)
-    left: list[Interval] = []
-    for lo, hi in allowed:
-        start = lo
-        for begin, end in joined:
-            if begin >= hi:
-                break
-            if begin > start:
-                left.append((start, begin))
-            start = max(start, end)
-        if start < hi:
-            left.append((start, hi))
+        for begin, end in known.get((strip, bit), ()):
+            if len(left) == 1:
+                lo, hi = left[0]
+                if end <= lo or hi <= begin:
+                    continue
+            before, left = left, []
+            for lo, hi in before:
+                if end <= lo or hi <= begin:
+                    left.append((lo, hi))
+                    continue
+                if lo < begin:
+                    left.append((lo, begin))
+                if end < hi:
+                    left.append((end, hi))
+            if not left:
+                return left
     return left
 
 
