@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from shared.cutting.capacity import EXPECTED, MOST
 from shared.cutting.demand import Row
 from shared.cutting.problem import Problem, Units, problem
-from shared.cutting.run_packing import Layout, Piece
+from shared.cutting.run_packing import Layout, lay
 from shared.cutting.standing import Standing
 from shared.cutting.take import Missing, Option
 from shared.cutting.taken import Segment
@@ -30,9 +30,10 @@ class Laid:
 def lay_out(found: Standing, ways: Ways) -> Laid:
     """Where a standing group lies: at expected lengths where it can, else at its own."""
     if found.given is None:
-        alone = _alone(found.rows[0].options[0], ways)
+        need = found.rows[0].need
+        alone = _alone(found.rows[0].options[0], need, ways)
         if alone is not None:
-            return Laid(found.rows, found.units, EXPECTED, {(0, 0, 1): alone})
+            return Laid(found.rows, found.units, EXPECTED, {(0, 0, need): alone})
     for scenario in (EXPECTED, found.scenario):
         if scenario == EXPECTED and found.scenario == MOST:
             continue
@@ -46,25 +47,19 @@ def lay_out(found: Standing, ways: Ways) -> Laid:
     raise AssertionError("a group that stands can be laid out")
 
 
-def _alone(option: Option, ways: Ways) -> Dealt | None:
-    """One unit of at most one piece with nothing else there: as far left as it may lie."""
+def _alone(option: Option, need: int, ways: Ways) -> Dealt | None:
+    """Units of at most one piece each with nothing else there: as far left as they may lie."""
     take = option.take(EXPECTED, ways)
     if isinstance(take, Missing):
         return None
     dealt: Dealt = []
     for strip, piece in take.pieces:
-        start = _leftmost(piece)
-        if start < 0:
+        blocks = lay((piece,), (need,))
+        if blocks is None:
             return None
-        dealt.append([Segment(strip, piece, start, 1)])
+        blocks = sorted(blocks, key=lambda one: one.start) if len(blocks) > 1 else blocks
+        dealt.append([Segment(strip, piece, one.start, one.number) for one in blocks])
     return dealt
-
-
-def _leftmost(piece: Piece) -> int:
-    for lo, hi in piece.allowed:
-        if hi - lo >= piece.size:
-            return hi - piece.size if piece.anchor > 0 else lo
-    return -1
 
 
 def _deal(given: Problem, layouts: list[Layout], units: Units) -> dict[tuple[int, int, int], Dealt]:

@@ -128,21 +128,20 @@ def free_of(
     known, left = occupied.lanes, allowed
     for bit in bits_of(lanes):
         for begin, end in known.get((strip, bit), ()):
-            if len(left) == 1:
-                lo, hi = left[0]
+            if len(left) == 1 and (end <= left[0][0] or left[0][1] <= begin):
+                continue
+            kept: list[Interval] = []
+            for lo, hi in left:
                 if end <= lo or hi <= begin:
-                    continue
-            before, left = left, []
-            for lo, hi in before:
-                if end <= lo or hi <= begin:
-                    left.append((lo, hi))
+                    kept.append((lo, hi))
                     continue
                 if lo < begin:
-                    left.append((lo, begin))
+                    kept.append((lo, begin))
                 if end < hi:
-                    left.append((end, hi))
-            if not left:
-                return left
+                    kept.append((end, hi))
+            if not kept:
+                return kept
+            left = kept
     return left
 
 

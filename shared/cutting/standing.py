@@ -8,8 +8,9 @@ from shared.cutting.capacity import EXPECTED, MOST, SCENARIOS, SURE
 from shared.cutting.demand import Demand, Row
 from shared.cutting.groups import groups, rows_of
 from shared.cutting.problem import Problem, Units, problem
+from shared.cutting.run_packing import lay
 from shared.cutting.search import possible, solve
-from shared.cutting.take import Missing, Take
+from shared.cutting.take import Missing
 from shared.cutting.ways import Ways
 
 
@@ -32,9 +33,8 @@ class Standing:
 def stand(demands: list[Demand], ways: Ways) -> Standing | None:
     """The first lengths with which a group stands, with its plan; None where it can't."""
     rows = rows_of(demands)
-    alone = len(rows) == 1 and len(rows[0].options) == rows[0].need == 1
-    if alone and _fits_alone(rows[0].options[0].take(SURE, ways)):
-        return Standing(demands, rows, SURE, None, ((1,),))
+    if len(rows) == 1 and len(rows[0].options) == 1 and _fits_alone(rows[0], ways):
+        return Standing(demands, rows, SURE, None, ((rows[0].need,),))
     for scenario in SCENARIOS:
         given = problem(rows, scenario, ways)
         units = solve(given)
@@ -43,13 +43,15 @@ def stand(demands: list[Demand], ways: Ways) -> Standing | None:
     return None
 
 
-def _fits_alone(take: Take | Missing) -> bool:
-    """Whether one unit surely fits where nothing else is asked: one piece, or parts only."""
-    if isinstance(take, Missing) or len(take.pieces) > 1:
+def _fits_alone(row: Row, ways: Ways) -> bool:
+    """Whether a row surely fits where nothing else is asked: pieces of one kind, or parts only."""
+    option, need = row.options[0], row.need
+    take = option.take(SURE, ways)
+    if isinstance(take, Missing) or len(take.pieces) > 1 or 0 <= option.cap < need:
         return False
-    if any(amount > there for _, amount, there in take.cells):
+    if any(amount * need > there for _, amount, there in take.cells):
         return False
-    return all(any(hi - lo >= piece.size for lo, hi in piece.allowed) for _, piece in take.pieces)
+    return all(lay((piece,), (need,)) is not None for _, piece in take.pieces)
 
 
 class Together:
