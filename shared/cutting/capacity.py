@@ -30,8 +30,8 @@ class Side:
 
     `bounds[scenario][run]` are the stretch borders. `blocked[run][stretch]` is a mask of lanes
     nothing may be cut from; `lost` says why, by part: "gone", "srm" or "skin". `trimmed` are
-    nanograms cut away of a part that is still there. The rest is memory: `weights`, what parts
-    weigh, and `reckoned`, by what is held of the side.
+    nanograms cut away of a part that is still there, `weights` what is left of each part.
+    `reckoned` is memory, by what is held of the side.
     """
 
     carcass: int
@@ -46,14 +46,7 @@ class Side:
 
     def part_ng(self, part: Part) -> int:
         """Expected weight of a part that comes one to a side: its share, less what is gone."""
-        known = self.weights.get(part.code)
-        if known is None:
-            whole = self.weight_ng * part.share.numerator // part.share.denominator
-            known = max(0, whole - self.trimmed.get(part.code, 0))
-            if self.lost.get(part.code) == "gone":
-                known = 0
-            self.weights[part.code] = known
-        return known
+        return self.weights[part.code]
 
 
 @dataclass(slots=True)
@@ -276,6 +269,7 @@ def _side(
             _take_away(side, part, gone)
     if carcass.condemned:
         side.lost = {it.code: "gone" for it in ways.catalogue.parts.values() if it.per == "side"}
+    side.weights = _weights(side, ways)
     for code in side.lost:
         part = ways.catalogue.parts[code]
         if part.run:
@@ -285,6 +279,18 @@ def _side(
             place = on_run.place(part.stretch)
             stretches[place] = stretches.get(place, 0) | 1 << on_run.lanes.index(part.lane)
     return side
+
+
+def _weights(side: Side, ways: Ways) -> dict[str, int]:
+    """Expected weight of each part of a side: its share, less what is gone."""
+    weight = side.weight_ng
+    found = {code: weight * above // below for code, above, below in ways.of_side}
+    for code, trimmed in side.trimmed.items():
+        found[code] = max(0, found[code] - trimmed)
+    for code, why in side.lost.items():
+        if why == "gone":
+            found[code] = 0
+    return found
 
 
 def _take_away(owner: Side | Animal, part: Part, gone: Gone) -> None:

@@ -56,14 +56,15 @@ class Parts:
 
     def add(self, part: Part, above: int, below: int, side: Side | None) -> None:
         """Take above/below of a part of a side, or of the animal where side is None."""
-        whole = self._animal.part_ng(part) if side is None else side.part_ng(part)
+        code, found = part.code, self.found
+        whole = self._animal.part_ng(part) if side is None else side.weights[code]
         self.weight += whole if above == below else whole * above // below
         if self._both and side is not None:
             below *= 2
-        if part.code in self.found:
-            before = self.found[part.code]
+        before = found.get(code)
+        if before is not None:
             above, below = above * before[1] + before[0] * below, below * before[1]
-        self.found[part.code] = (above, below)
+        found[code] = (above, below)
 
     def add_segment(self, one: Segment) -> None:
         """Take what a segment covers of each lane."""
@@ -92,7 +93,7 @@ class Parts:
             if lo >= end:
                 break
             length = (hi if hi < end else end) - (lo if lo > start else start)
-            if length:
+            if length > 0:
                 for bit, part in places[place]:
                     if bit & lanes:
                         self.add(part, length, hi - lo, side)

@@ -73,7 +73,8 @@ class Ways:
     `filled[run][lane]` are the stretches a lane is filled on; `joined` says that a way needs it.
     `takes_nature` are cuts that take what is trim by nature, `singles` those that take what comes
     one to an animal and is divided, with (way, part). `gives` and `gives_back` are
-    fractions that go to the pools, by part and by cut. `reaches` is memory: the stretches of each
+    fractions that go to the pools, by part and by cut. `of_side` are a side's parts, each with its
+    share of the weight. `reaches` is memory: the stretches of each
     run take that lie in some quarters.
     """
 
@@ -93,6 +94,7 @@ class Ways:
     joined: bool
     gives: dict[str, Gives]
     gives_back: dict[str, Gives]
+    of_side: tuple[tuple[str, int, int], ...] = ()
     reaches: dict[tuple[int, frozenset[str]], Reach | None] = field(
         default_factory=dict[tuple[int, frozenset[str]], Reach | None], compare=False
     )
@@ -138,6 +140,11 @@ def compile_ways(catalogue: Catalogue) -> Ways:
         any(way.sides == "joined" for cut in catalogue.cuts.values() for way in cut.ways),
         {code: _gives(part) for code, part in catalogue.parts.items()},
         {code: _gives_back(cut) for code, cut in catalogue.cuts.items()},
+        tuple(
+            (part.code, part.share.numerator, part.share.denominator)
+            for part in catalogue.parts.values()
+            if part.per == "side"
+        ),
     )
 
 
