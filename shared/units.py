@@ -117,10 +117,11 @@ class Weight:
         For sorting and estimates: 8.5 oz are 240,970,946,562.5 ng, told as ...563. Sums of what
         was weighed are made by `weight_sum` and stay exact.
         """
-        exact = self.exact_nanograms
-        if exact.denominator == 1:
-            return exact.numerator
-        return (2 * exact.numerator + exact.denominator) // (2 * exact.denominator)
+        above = self.count * _NG_PER[self.unit]
+        if self.exponent >= 0:
+            return above * 10**self.exponent
+        below = 10**-self.exponent
+        return (2 * above + below) // (2 * below)
 
     @property
     def pounds(self) -> Fraction:
@@ -297,11 +298,14 @@ def cube_root_floor(n: int) -> int:
     """
     if n < 0:
         raise ValueError(f"no cube root of {n} here")
-    low, high = 0, 1 << (n.bit_length() + 2) // 3
-    while high - low > 1:
-        middle = (low + high) // 2
-        low, high = (middle, high) if middle**3 <= n else (low, middle)
-    return low
+    if n == 0:
+        return 0
+    root = 1 << (n.bit_length() + 2) // 3  # above it: from there Newton's steps only fall
+    while True:
+        lower = (2 * root + n // (root * root)) // 3
+        if lower >= root:
+            return root
+        root = lower
 
 
 def scaled_length(reference_length: int, weight_ng: int, reference_ng: int) -> int:
