@@ -16,6 +16,7 @@ from shared.cutting.piece_weight import count_of_pounds, piece_ng
 from shared.cutting.singles import Rooms
 from shared.cutting.take import Keys, Missing, Option, Take, missing
 from shared.cutting.ways import WayPlan, Ways
+from shared.cutting.windows import owned
 
 
 @dataclass(slots=True)
@@ -192,16 +193,19 @@ def _keep(found: Demand, options: Sequence[Option], shop: Shop) -> None:
 
 
 def unit_options(found: Demand, plans: tuple[WayPlan, ...], shop: Shop) -> list[Option]:
-    """Every way on every side, as single pieces, in the order preferred."""
+    """Every way on every side, as single pieces, in the order preferred.
+
+    Ways that need a quarter nobody of the share holds are left out, unless there are no others.
+    """
     options: list[Option] = []
-    want = _want(found, plans[0], shop)
+    want, cut = _want(found, plans[0], shop), found.cut.code
     for carcass, mine in shop.by_carcass[found.choice.share]:
         animal = shop.herd[carcass]
         for held in mine:
-            for plan in plans:
+            side, sides = held.side.number, (held,)
+            for plan in owned(cut, plans, held, shop.ways) or plans:
                 if plan.single:
-                    side = held.side.number
-                    options.append(Option(carcass, side, (plan,), (held,), animal, want))
+                    options.append(Option(carcass, side, (plan,), sides, animal, want))
         for plan in plans:
             pair = None if plan.single else _pair(plan, mine)
             if pair is not None:

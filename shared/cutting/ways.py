@@ -74,8 +74,9 @@ class Ways:
     `takes_nature` are cuts that take what is trim by nature, `singles` those that take what comes
     one to an animal and is divided, with (way, part). `gives` and `gives_back` are
     fractions that go to the pools, by part and by cut. `of_side` are a side's parts, each with its
-    share of the weight. `reaches` is memory: the stretches of each
-    run take that lie in some quarters.
+    share of the weight. `reaches` and `owned` are memory: the
+    stretches of each run take that lie in some quarters, and the ways of a cut on one side that
+    need no other quarter.
     """
 
     catalogue: Catalogue
@@ -97,6 +98,10 @@ class Ways:
     of_side: tuple[tuple[str, int, int], ...] = ()
     reaches: dict[tuple[int, frozenset[str]], Reach | None] = field(
         default_factory=dict[tuple[int, frozenset[str]], Reach | None], compare=False
+    )
+
+    owned: dict[tuple[str, frozenset[str]], tuple[WayPlan, ...]] = field(
+        default_factory=dict[tuple[str, frozenset[str]], tuple[WayPlan, ...]], compare=False
     )
 
     def lane_names(self, run: int, mask: int) -> tuple[str, ...]:

@@ -1,7 +1,7 @@
 """Where a run take may lie on a side for one who holds of it, at each set of lengths."""
 
 from shared.cutting.capacity import Held, Interval, Side, Window
-from shared.cutting.ways import OnRun, Reach, Ways, spans_of
+from shared.cutting.ways import OnRun, Reach, WayPlan, Ways, spans_of
 
 
 def window(held: Held, on_run: OnRun, scenario: int, ways: Ways) -> Window | None:
@@ -57,6 +57,27 @@ def _reach(quarters: frozenset[str], on_run: OnRun, ways: Ways) -> Reach | None:
     if len(mine) <= last - first:
         spans = _common(spans, mine)
     return mine[0], mine[-1], spans
+
+
+def owned(cut: str, plans: tuple[WayPlan, ...], held: Held, ways: Ways) -> tuple[WayPlan, ...]:
+    """The ways of a cut that can be made of one side where only some quarters of it are held."""
+    if held.whole:
+        return plans
+    key = cut, held.quarters
+    if key not in ways.owned:
+        ways.owned[key] = tuple([one for one in ways.by_cut[cut] if _is_owned(one, held, ways)])
+    mine = ways.owned[key]
+    return mine if plans is ways.by_cut[cut] else tuple([one for one in mine if one in plans])
+
+
+def _is_owned(plan: WayPlan, held: Held, ways: Ways) -> bool:
+    if not plan.single:
+        return False
+    if plan.on_run is not None and _reach(held.quarters, plan.on_run, ways) is None:
+        return False
+    return all(
+        off.part.per == "animal" or off.part.quarter in held.quarters for off in plan.off_run
+    )
 
 
 def _ends(on_run: OnRun, bounds: tuple[int, ...], first: int, last: int) -> Interval:
