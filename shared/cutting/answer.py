@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 from fractions import Fraction
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from shared.cutting.order import Choice
 
@@ -35,8 +35,7 @@ class Taken:
     fraction: Fraction
 
 
-@dataclass(frozen=True, slots=True)
-class PlanLine:
+class PlanLine(NamedTuple):
     """One line of the plan: what is made of one choice on one side, in one way.
 
     `count` is pieces or slices made there; pieces that don't lie side by side are lines of their
@@ -53,7 +52,7 @@ class PlanLine:
     way: str
     carcass: int
     side: int
-    count: int
+    count: int  # pyright: ignore[reportIncompatibleMethodOverride] - nobody counts in a line
     taken: tuple[Taken, ...]
     weight_ng: int
     start: int | None = None
