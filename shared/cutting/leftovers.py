@@ -1,23 +1,20 @@
-"""What is left when every counted line lies: the lines that take the rest, and the open parts."""
+"""What is left when every counted line lies, and the lines that take it."""
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
-from shared.carcass.carcass import Share
-from shared.carcass.catalogue import Part
-from shared.cutting.answer import Caution, OpenPart, PlanLine
-from shared.cutting.capacity import ALL, EXPECTED, NOTHING, Animal, Held, Interval, Side
+from shared.cutting.answer import Caution, PlanLine
+from shared.cutting.capacity import ALL, EXPECTED, Held, Interval
 from shared.cutting.demand import Demand
 from shared.cutting.lanes import bits_of
 from shared.cutting.occupied import Occupied
 from shared.cutting.take import Option, Strip, account_length
-from shared.cutting.taken import Parts, line, ratio
+from shared.cutting.taken import Parts, line
 from shared.cutting.ways import OffRun, Ways
 from shared.cutting.whole_lines import pieces_of
 from shared.cutting.windows import window
 
 Block = tuple[Strip, int, int, int]  # strip, lanes, start, end
-_Left = tuple[Part, Fraction]
 
 
 def take_rest(demand: Demand, occupied: Occupied, ways: Ways) -> list[PlanLine]:
@@ -159,99 +156,3 @@ def rest_cautions(
 def _touch(one: Demand, other: Demand) -> bool:
     mine = {part.code for option in one.options for part in option.ways[0].parts}
     return any(part.code in mine for option in other.options for part in option.ways[0].parts)
-
-
-def open_parts(
-    shares: Sequence[Share],
-    held: dict[int, tuple[Held, ...]],
-    herd: Sequence[Animal],
-    occupied: Occupied,
-    ways: Ways,
-    known: dict[tuple[int, int, int], tuple[OpenPart, ...]],
-) -> tuple[OpenPart, ...]:
-    """Parts nobody has settled, share by share; trim by nature and named losses aren't open.
-
-    `known` are those reckoned before, by share, carcass and side, those of the animal by the side
-    below nothing; what is new is added.
-    """
-    found: list[OpenPart] = []
-    sides: dict[tuple[int, int], list[_Left]] = {}
-    for share in shares:
-        if share.leader is None:
-            for one in held[share.number]:
-                carcass, side = one.side.carcass, one.side.number
-                mine = known.get((share.number, carcass, side))
-                if mine is None:
-                    if (carcass, side) not in sides:
-                        sides[carcass, side] = _left_of_side(one.side, occupied, ways)
-                    mine = _open_of_side(share.number, one, sides[carcass, side], occupied)
-                    known[share.number, carcass, side] = mine
-                whole = known.get((share.number, carcass, -side))
-                if whole is None:
-                    whole = _open_of_animal(share.number, one, herd[carcass], occupied, ways)
-                    known[share.number, carcass, -side] = whole
-                found += mine
-                found += whole
-    return tuple(found)
-
-
-def _open_of_side(
-    share: int, held: Held, there: Iterable[_Left], occupied: Occupied
-) -> tuple[OpenPart, ...]:
-    """The open parts of a side for one who holds of it."""
-    found: list[OpenPart] = []
-    carcass, number, fractions = held.side.carcass, held.side.number, held.fractions
-    for part, left in there:
-        mine = fractions[part.quarter]
-        if not mine:
-            continue
-        if mine is not ALL and mine < 1:
-            used = occupied.used_of(share, (carcass, number, part.code))
-            left = min(left, max(NOTHING, mine - used))
-        if left:
-            found.append(OpenPart(share, carcass, number, part.code, left))
-    return tuple(found)
-
-
-def _left_of_side(side: Side, occupied: Occupied, ways: Ways) -> list[_Left]:
-    """What nobody has taken of each part of a side that may be open."""
-    found: list[_Left] = []
-    carcass, number, lost, whole = side.carcass, side.number, side.lost, occupied.denominator
-    for part, run, lane, place in ways.may_be_open:
-        if part.code in lost:
-            continue
-        if run < 0:
-            above, below = whole - occupied.parts.get((carcass, number, part.code), 0), whole
-        elif ((carcass, number, run), lane) in occupied.lanes:
-            bounds = side.bounds[EXPECTED][run]
-            above, below = _open_length((carcass, number, run), lane, bounds, place, occupied)
-        else:
-            above = below = 1
-        if above > 0:
-            found.append((part, ALL if above == below else ratio(above, below)))
-    return found
-
-
-def _open_length(
-    strip: Strip, lane: int, bounds: tuple[int, ...], place: int, occupied: Occupied
-) -> Interval:
-    """What of a stretch of a lane is open, of its length; kerfs beside pieces count as taken."""
-    lo, hi = bounds[place], bounds[place + 1]
-    for start, end in occupied.lanes[strip, lane]:
-        if start <= lo and hi <= end:
-            return 0, 1
-    return sum([end - start for start, end in free_of(strip, lane, ((lo, hi),), occupied)]), hi - lo
-
-
-def _open_of_animal(
-    share: int, held: Held, animal: Animal, occupied: Occupied, ways: Ways
-) -> tuple[OpenPart, ...]:
-    """A part of the animal is open for its owners in proportion to the sides they hold."""
-    found: list[OpenPart] = []
-    carcass, whole = held.side.carcass, occupied.denominator
-    for part in ways.open_of_animal:
-        left = whole - occupied.parts.get((carcass, 0, part.code), 0)
-        if left > 0 and part.code not in animal.lost:
-            mine = ratio(left, whole) * held.of_animal
-            found.append(OpenPart(share, carcass, 0, part.code, mine))
-    return tuple(found)

@@ -9,6 +9,7 @@ from shared.cutting.lanes import bits_of
 from shared.cutting.take import Keys, Strip
 
 PartPlace = tuple[int, int, str]
+Place = Strip | PartPlace
 
 
 @dataclass(slots=True)
@@ -103,11 +104,10 @@ class Occupied:
             found.accounts = {key: self.accounts[key] for key in mine if key in self.accounts}
         return found
 
-    def sides(self) -> set[tuple[int, int]]:
-        """The sides something is taken of; below nothing both, where it is of the animal."""
-        found = {(strip[0], strip[1]) for strip, _ in self.lanes}
-        for carcass, side, _ in (*self.parts, *[place for _, place in self.by_share]):
-            found |= places_of(carcass, side)
+    def places(self) -> set[Place]:
+        """The runs and the parts something is taken of."""
+        found: set[Place] = {strip for strip, _ in self.lanes}
+        found.update(self.parts, [place for _, place in self.by_share])
         return found
 
     def join(self, other: "Occupied") -> None:
@@ -117,8 +117,3 @@ class Occupied:
         self.accounts.update(other.accounts)
         for key, fractions in other.by_share.items():
             self.by_share[key] = self.by_share.get(key, ()) + fractions
-
-
-def places_of(carcass: int, side: int) -> set[tuple[int, int]]:
-    """Where a part stands: on its side, or for side 0 with the animal, told as -1 and -2."""
-    return {(carcass, side)} if side else {(carcass, -1), (carcass, -2)}

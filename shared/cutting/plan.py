@@ -20,8 +20,9 @@ from shared.cutting.conflict import refused
 from shared.cutting.cut_alike import alike_questions
 from shared.cutting.demand import Demand, Shop, demand
 from shared.cutting.groups import groups
-from shared.cutting.leftovers import open_parts, rest_cautions, take_rest
+from shared.cutting.leftovers import rest_cautions, take_rest
 from shared.cutting.occupied import Occupied
+from shared.cutting.open_parts import Opened, open_parts
 from shared.cutting.order import Choice, Question
 from shared.cutting.remembered import Remembered
 from shared.cutting.settled import Settled, settle, worst
@@ -120,7 +121,16 @@ class Planner:
             cautions += one.cautions
             occupied.join(one.occupied)
         made = frozenset[int]().union(*[one.made for one in settled])
-        lines += self._rest(demands, made, occupied, cautions)
+        resting = [
+            one
+            for one in demands
+            if one.rest and one.refusal is None and (not one.rows or one.choice.line in made)
+        ]
+        if self._remembers:
+            self._left.begin(settled, resting)
+        lines += self._rest(resting, occupied, cautions)
+        if self._remembers:
+            self._left.end()
         lines.sort(key=lambda one: one.line)
         return lines, cautions, occupied
 
@@ -189,7 +199,7 @@ class Planner:
             verdict,
             tuple(lines),
             tuple([one.trim for one in drawn]),
-            self._open(question.shares, shop, demands, settled, occupied),
+            self._open(question.shares, shop, occupied),
             tuple(sorted(conflicts, key=lambda one: (max(one.lines), one.lines))),
             tuple(questions),
             tuple(sorted(dict.fromkeys(cautions), key=_in_order)),
@@ -198,32 +208,20 @@ class Planner:
         )
 
     def _open(
-        self,
-        shares: Sequence[Share],
-        shop: Shop,
-        demands: list[Demand],
-        settled: list[Settled],
-        occupied: Occupied,
+        self, shares: Sequence[Share], shop: Shop, occupied: Occupied
     ) -> tuple[OpenPart, ...]:
         """What nobody has settled."""
         if self._remembers:
-            return self._left.open_parts(shares, shop, demands, settled, occupied)
-        return open_parts(shares, shop.held, shop.herd, occupied, self.ways, {})
+            return self._left.open_parts(shares, shop, occupied)
+        return open_parts(shares, shop.held, shop.herd, occupied, self.ways, Opened())
 
     def _rest(
-        self,
-        demands: list[Demand],
-        made: frozenset[int],
-        occupied: Occupied,
-        cautions: list[Caution],
+        self, resting: list[Demand], occupied: Occupied, cautions: list[Caution]
     ) -> list[PlanLine]:
         """Lines that take what is left, in line order."""
         lines: list[PlanLine] = []
         done: list[Demand] = []
-        for one in demands:
-            set_aside = bool(one.rows) and one.choice.line not in made
-            if not one.rest or one.refusal is not None or set_aside:
-                continue
+        for one in resting:
             taken = self._rest_of(one, occupied)
             if not one.rows:
                 cautions += rest_cautions(one, taken, done)
