@@ -1,15 +1,16 @@
 """What is taken so far, at expected lengths: lanes, parts, and split shares' accounts."""
 
+from collections.abc import Set
 from dataclasses import dataclass, field
 from fractions import Fraction
 
 from shared.cutting.answer import PlanLine
 from shared.cutting.capacity import NOTHING, Interval
 from shared.cutting.lanes import bits_of
-from shared.cutting.take import Keys, Strip
+from shared.cutting.take import Keys, Lane, Strip
 
 PartPlace = tuple[int, int, str]
-Place = Strip | PartPlace
+Place = Lane | PartPlace
 
 
 @dataclass(slots=True)
@@ -79,21 +80,6 @@ class Occupied:
                 before = mine.get(key)
                 mine[key] = (one.fraction,) if before is None else (*before, one.fraction)
 
-    def of(self, keys: Keys, share: int) -> tuple[object, ...]:
-        """What is taken of some lanes and cells, and what of it a split share took itself."""
-        lanes, parts = self.lanes, self.parts
-        taken = tuple([lanes.get(key) for key in keys.lanes])
-        cells = tuple([parts.get(key[:3], 0) for key in keys.cells])
-        if not self.split:
-            return taken, cells
-        accounts, by_share = self.accounts, self.by_share
-        return (
-            taken,
-            cells,
-            tuple([accounts.get((share, *key), 0) for key in keys.lanes]),
-            tuple([by_share.get((share, key[:3])) for key in keys.cells]),
-        )
-
     def part_of(self, keys: Keys, share: int) -> "Occupied":
         """What is taken of some lanes and cells, for joining again; but not `by_share`."""
         found = Occupied(self.denominator, self.split)
@@ -105,9 +91,17 @@ class Occupied:
         return found
 
     def places(self) -> set[Place]:
-        """The runs and the parts something is taken of."""
-        found: set[Place] = {strip for strip, _ in self.lanes}
-        found.update(self.parts, [place for _, place in self.by_share])
+        """The lanes and the parts something is taken of."""
+        return {*self.lanes, *self.parts, *[place for _, place in self.by_share]}
+
+    def outside(self, moved: Set[Place], share: int) -> "Occupied":
+        """What is taken where nothing moved; but not `by_share`."""
+        found = Occupied(self.denominator, self.split)
+        found.lanes = {key: it for key, it in self.lanes.items() if key not in moved}
+        found.parts = {key: it for key, it in self.parts.items() if key not in moved}
+        if self.split:
+            accounts = {(share, *key): key for key in found.lanes}
+            found.accounts = {it: self.accounts[it] for it in accounts if it in self.accounts}
         return found
 
     def join(self, other: "Occupied") -> None:

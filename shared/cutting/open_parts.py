@@ -35,14 +35,15 @@ class Opened:
 
     def forget(self, changed: Set[Place], ways: Ways) -> None:
         """Forget what lies where something else is taken now."""
-        sides = {(carcass, side) for carcass, side, _ in changed}
-        carcasses = {carcass for carcass, side, _ in changed if not side}
+        sides = {one[0][:2] if len(one) == 2 else one[:2] for one in changed}
+        carcasses = {carcass for carcass, side in sides if not side}
         self.of_side = {at: it for at, it in self.of_side.items() if at[1:] not in sides}
         self.of_animal = {at: it for at, it in self.of_animal.items() if at[1] not in carcasses}
         for (carcass, side), left in self.left.items():
             if (carcass, side) in sides:
-                for place, (part, run, _, _) in enumerate(ways.may_be_open):
-                    if (carcass, side, part.code if run < 0 else run) in changed:
+                for place, (part, run, lane, _) in enumerate(ways.may_be_open):
+                    off = carcass, side, part.code
+                    if (off if run < 0 else ((carcass, side, run), lane)) in changed:
                         left[place] = None
 
     def left_of(self, side: Side, occupied: Occupied, ways: Ways) -> list[Fraction | None]:
