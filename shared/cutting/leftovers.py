@@ -55,7 +55,8 @@ def rest_of_option(
             occupied.add_part((option.carcass, number, off.part.code), left)
             whole = option.wanted.denominator
             parts.add(off.part, left, whole, None if held is None else held.side)
-            one = min(off.share, _room(option, off))
+            room = _room(option, off)
+            one = off.share if room is ALL else min(off.share, room)
             count = max(count, left * one.denominator // (whole * one.numerator))
         lines.append(line(demand, option, plan, count, parts, None, None, None))
     return lines
@@ -82,22 +83,24 @@ def _rest_line(
 def _rest_part(
     option: Option, off: OffRun, occupied: Occupied
 ) -> tuple[OffRun, Held | None, int] | None:
+    if off.run >= 0:
+        return None
     held = None if off.part.per == "animal" or not option.held else option.held[0]
     number = 0 if held is None else held.side.number
     place = (option.carcass, number, off.part.code)
     whole = option.wanted.denominator
     left = whole - occupied.parts.get(place, 0)
+    if left <= 0:
+        return None
     mine = ALL
     if held is not None and held.split:
         mine = held.fraction(off.part.quarter)
     elif held is None:
         mine = _room(option, off)
-    if mine < 1:
+    if mine is not ALL and mine < ALL:
         mine -= occupied.used_of(option.wanted.share, place)
         left = min(left, mine.numerator * whole // mine.denominator)
-    if off.run >= 0 or left <= 0:
-        return None
-    return off, held, left
+    return (off, held, left) if left > 0 else None
 
 
 def _room(option: Option, off: OffRun) -> Fraction:
