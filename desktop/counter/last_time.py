@@ -82,7 +82,7 @@ def _again(
         same = asked.finishes == before.finishes and asked.way == before.way
         return Again(before, asked, "same" if same else "changed"), tried, then
     conflict = then.conflicts[at]
-    for way_out in remedies(tried, then, catalogue)[at]:
+    for way_out in remedies(tried, then, catalogue, planner)[at]:
         (edit, *others) = way_out.edits
         if way_out.kind in _OWN_WAYS_OUT and not others and edit.line == line and edit.choice:
             changed = replace(question, choices=(*question.choices, edit.choice))

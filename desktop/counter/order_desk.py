@@ -1,6 +1,7 @@
 """An order as it lies on the counter: its lot, its lines, what the planner says of them."""
 
 from dataclasses import dataclass, replace
+from threading import Lock
 from typing import TYPE_CHECKING
 
 from desktop.counter.usual_fill import usual_choices
@@ -16,7 +17,7 @@ if TYPE_CHECKING:
 
     from desktop.bench import Bench
     from desktop.counter.last_time import Again
-    from shared.cutting.answer import OpenPart, Remedy
+    from shared.cutting.answer import Answer, OpenPart, Remedy
     from shared.cutting.order import Choice
     from shared.shop.states import OrderState
 
@@ -64,10 +65,18 @@ class OrderDesk:
             if not hasattr(self, "catalogue"):
                 self.catalogue = shop_catalogue(lot.species, work.usual.ways(lot.species))
                 self.planner = Planner(self.catalogue)
+                self._helper, self._helping = Planner(self.catalogue), Lock()
         self.answer = self.planner.answer(self.question)
         self.forecast = forecast(self.question, self.answer, self.catalogue, own, graded)
         for order in self.orders:
             self._opened.setdefault(order.id, order.last_change)
+
+    def ways_out(self, answer: "Answer") -> "tuple[tuple[Remedy, ...], ...]":
+        """The ways out of an answer's conflicts; for a worker, which has a planner of its own."""
+        from shared.cutting.remedy import remedies
+
+        with self._helping:
+            return remedies(self.question, answer, self.catalogue, self._helper)
 
     @property
     def order(self) -> "Order":

@@ -385,6 +385,4 @@ class OrderView(QWidget):
 
 def _remedies(desk: OrderDesk, answer: "Answer") -> "tuple[Answer, tuple[tuple[Remedy, ...], ...]]":
     """The ways out, on a worker; the answer comes back with them, to see that it still holds."""
-    from shared.cutting.remedy import remedies
-
-    return answer, remedies(desk.question, answer, desk.catalogue)
+    return answer, desk.ways_out(answer)

@@ -10,7 +10,7 @@ from shared.billing.bill import make_bill
 from shared.billing.lot import billed_lot
 from shared.billing.problems import BillingProblem
 from shared.cutting.forecast import forecast
-from shared.cutting.plan import plan
+from shared.cutting.plan import Planner, plan
 from shared.cutting.remedy import remedies
 from shared.money import money_text
 from shared.shop.calls import Offered
@@ -75,10 +75,11 @@ def ways_out(store: "Store", lots: "Mapping[int, tuple[News, ...]]") -> dict[int
             known = shop_catalogue(news[0].species, work.usual.ways(news[0].species))
             lot = work.lots.get(lot_id)
             priced = None if lot is None else _Priced(lot, known, work)
-        answer = plan(question, known)
+        planner = Planner(known)
+        answer = planner.answer(question)
         fell = {line.line for one in news for line in one.lost}
         standing = {line for one in answer.conflicts for line in one.lines}
-        offered = remedies(question, answer, known) if fell & standing else ()
+        offered = remedies(question, answer, known, planner) if fell & standing else ()
         of_line = {
             line: ways
             for conflict, ways in zip(answer.conflicts, offered, strict=False)

@@ -67,12 +67,13 @@ def run(given: argparse.Namespace) -> int:
 def _answer(order: "OrderFile", words: "Words", *, as_json: bool) -> int:
     from desktop.shell import plan_json, plan_text
     from shared.carcass import anatomy
-    from shared.cutting.plan import plan
+    from shared.cutting.plan import Planner
     from shared.cutting.remedy import remedies
 
     catalogue = anatomy.catalogue(order.species)
-    answer = plan(order.question, catalogue)
-    offered = remedies(order.question, answer, catalogue) if answer.conflicts else ()
+    planner = Planner(catalogue)
+    answer = planner.answer(order.question)
+    offered = remedies(order.question, answer, catalogue, planner) if answer.conflicts else ()
     if as_json:
         say(plan_json.as_json(order, catalogue, answer, offered))
     else:

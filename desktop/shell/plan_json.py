@@ -6,6 +6,7 @@ from dataclasses import fields, is_dataclass
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
+from shared.cutting.answer import PlanLine
 from shared.units import Weight
 
 if TYPE_CHECKING:
@@ -52,12 +53,10 @@ def plain(value: object) -> object:
         return value.text()
     if isinstance(value, Fraction):
         return str(value)
+    if isinstance(value, PlanLine):
+        return _from_one(value._asdict())
     if is_dataclass(value) and not isinstance(value, type):
-        found = {each.name: plain(getattr(value, each.name)) for each in fields(value)}
-        carcass = found.get("carcass")
-        if isinstance(carcass, int):
-            found["carcass"] = carcass + 1
-        return found
+        return _from_one({each.name: getattr(value, each.name) for each in fields(value)})
     if isinstance(value, tuple | list):
         return [plain(each) for each in value]
     if isinstance(value, Mapping):
@@ -65,6 +64,14 @@ def plain(value: object) -> object:
     if value is None or isinstance(value, str | int | bool):
         return value
     raise TypeError(f"no JSON for {value!r}")
+
+
+def _from_one(value: Mapping[str, object]) -> dict[str, object]:
+    found = {name: plain(it) for name, it in value.items()}
+    carcass = found.get("carcass")
+    if isinstance(carcass, int):
+        found["carcass"] = carcass + 1
+    return found
 
 
 def _mapping(value: object) -> dict[str, object]:

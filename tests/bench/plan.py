@@ -132,7 +132,8 @@ def whole_beef(form: Form, seed: str, lots: int, beside: int) -> None:
 def with_remedies(question: Question, species: str) -> None:
     """A plan and the ways out of its conflicts."""
     catalogue = anatomy.catalogue(species)
-    remedies(question, plan(question, catalogue), catalogue)
+    planner = Planner(catalogue)
+    remedies(question, planner.answer(question), catalogue, planner)
 
 
 def one_run(seed: str, lots: int) -> None:
