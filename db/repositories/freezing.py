@@ -4,13 +4,15 @@ from collections.abc import Collection, Mapping
 from datetime import datetime
 from typing import cast
 
-from sqlalchemy import func, select
+from sqlalchemy import Select, func, select
 from sqlalchemy.orm import aliased
 
 from db.desk import Desk
 from db.tables.boxes import FreezerRules as Rules
 from db.tables.boxes import Freezings, FreshPickUps
+from db.tables.counted import Counted, CountedFreezings
 from db.tables.packages import Packages
+from db.tables.people import Persons
 from shared.shop.freezing import MOST_HOURS, FreezeFrom, FreezerRules, InFreezer
 from shared.shop.problems import Refused, StaleEdit
 
@@ -50,16 +52,40 @@ class FreezingBook:
         desk.add_rows(Freezings, [{"package_id": one, **told} for one in package_ids])
         return None
 
+    def put_counts(self, counted_ids: Collection[int], since: datetime | None) -> Refused | None:
+        """What was wrapped by count is in a freezer since then, or in none. Refused: "later"."""
+        desk = self._desk
+        if since is not None and since > desk.now:
+            return Refused("later")
+        told = {"since": since, "at": desk.now, **desk.stamp}
+        desk.add_rows(CountedFreezings, [{"counted_id": one, **told} for one in counted_ids])
+        return None
+
     def of_order(self, order_id: int) -> Mapping[int, InFreezer]:
-        """What was last said of each package of an order; one query."""
+        """What was last said of each package of an order, by whom and when; one query."""
         later = aliased(Freezings)
         last = select(func.max(later.id)).where(later.package_id == Freezings.package_id)
-        rows = self._desk.connection.execute(
-            select(Freezings.package_id, Freezings.since)
+        return self._told(
+            select(Freezings.package_id, Freezings.since, Persons.name, Freezings.at)
             .join(Packages, Packages.id == Freezings.package_id)
+            .join(Persons, Persons.id == Freezings.person_id)
             .where(Packages.order_id == order_id, Freezings.id == last.scalar_subquery())
         )
-        return {row[0]: InFreezer(row[1]) for row in rows}
+
+    def counts_of_order(self, order_id: int) -> Mapping[int, InFreezer]:
+        """What was last said of each count of an order, by whom and when; one query."""
+        later, told = aliased(CountedFreezings), CountedFreezings
+        last = select(func.max(later.id)).where(later.counted_id == told.counted_id)
+        return self._told(
+            select(told.counted_id, told.since, Persons.name, told.at)
+            .join(Counted, Counted.id == told.counted_id)
+            .join(Persons, Persons.id == told.person_id)
+            .where(Counted.order_id == order_id, told.id == last.scalar_subquery())
+        )
+
+    def _told(self, asked: Select[int, datetime | None, str, datetime]) -> Mapping[int, InFreezer]:
+        rows = self._desk.connection.execute(asked)
+        return {row[0]: InFreezer(row[1], row[2], row[3]) for row in rows}
 
     def agree(self, order_id: int, *, fresh: bool) -> None:
         """It was agreed that the order is fetched fresh, or frozen after all."""

@@ -1,16 +1,21 @@
 """Who waits for a place on a kill day."""
 
 from datetime import date
-from typing import cast
+from typing import TYPE_CHECKING, cast
 
 from sqlalchemy import select
 
 from db.desk import Desk
 from db.tables.calendar import WaitingRows
 from db.tables.customers import Customers
-from shared.shop.calendar import Waiting, WaitState
+from shared.shop.calendar import Comes, Waiting, WaitState
 from shared.shop.calls import Outcome
 from shared.shop.problems import Refused, StaleEdit
+
+if TYPE_CHECKING:
+    from shared.carcass.carcass import Regime, Skin
+
+AS_USUAL = Comes()
 
 
 class WaitingBook:
@@ -20,9 +25,16 @@ class WaitingBook:
         self._desk = desk
 
     def add(
-        self, customer_id: int, species: str, head: int, from_day: date, note: str = ""
+        self,
+        customer_id: int,
+        species: str,
+        head: int,
+        from_day: date,
+        note: str = "",
+        *,
+        comes: Comes = AS_USUAL,
     ) -> int | Refused:
-        """Put someone on the list; the new id."""
+        """Put someone on the list, and how his animals come; the new id."""
         if head < 1:
             return Refused("no_head")
         desk = self._desk
@@ -34,6 +46,9 @@ class WaitingBook:
                 "head": head,
                 "from_day": from_day,
                 "note": note,
+                "skin": comes.skin,
+                "regime": comes.regime,
+                "keeps": comes.keeps.strip(),
                 "state": "waiting",
                 "version": 1,
                 "at": desk.now,
@@ -83,6 +98,7 @@ class WaitingBook:
                 row.note,
                 cast("WaitState", row.state),
                 row.version,
+                Comes(cast("Skin", row.skin), cast("Regime", row.regime), row.keeps),
             )
             for row in self._desk.connection.execute(asked)
         )

@@ -56,6 +56,8 @@ class WaitingRows(Row):
     __table_args__ = (
         CheckConstraint("head >= 1", name="head"),
         CheckConstraint("state IN ('waiting', 'told', 'booked', 'gone')", name="state"),
+        CheckConstraint("skin IN ('scalded', 'skinned', 'unknown')", name="skin"),
+        CheckConstraint("regime IN ('custom', 'inspected')", name="regime"),
     )
 
     id: Mapped[Id]
@@ -64,6 +66,9 @@ class WaitingRows(Row):
     head: Mapped[int]
     from_day: Mapped[date]
     note: Mapped[str]
+    skin: Mapped[str] = mapped_column(server_default="unknown")
+    regime: Mapped[str] = mapped_column(server_default="custom")
+    keeps: Mapped[str] = mapped_column(server_default="")
     state: Mapped[str] = mapped_column(index=True)
     version: Mapped[int]
     at: Mapped[datetime]

@@ -30,6 +30,19 @@ class Counted(Row):
     voided_by: Mapped[int | None] = mapped_column(ForeignKey("persons.id"))
 
 
+class CountedFreezings(Row):
+    """Since when a count is in a freezer; None: in none. The last row holds, none is changed."""
+
+    __tablename__ = "counted_freezings"
+
+    id: Mapped[Id]
+    counted_id: Mapped[int] = mapped_column(ForeignKey("counted_packages.id"), index=True)
+    since: Mapped[datetime | None]
+    at: Mapped[datetime]
+    person_id: Mapped[int] = mapped_column(ForeignKey("persons.id"))
+    station_id: Mapped[int] = mapped_column(ForeignKey("stations.id"))
+
+
 class HandedCounts(Row):
     """A count that left, and when; it leaves once and whole. Rows are never changed."""
 

@@ -19,7 +19,7 @@ from desktop.fields import (
 )
 from shared.carcass.anatomy import catalogue, species
 from shared.carcass.carcass import Regime, Skin
-from shared.shop.calendar import Booking
+from shared.shop.calendar import Booking, Comes, Waiting
 from shared.shop.lots import Lot, LotShare, NewLot
 
 if TYPE_CHECKING:
@@ -33,9 +33,13 @@ SKINNED_OR_SCALDED = ("pork",)
 class BookDialog(FormDialog):
     """Asks what a booking needs; `lot` is what was booked."""
 
-    def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
+    def __init__(
+        self, bench: "Bench", parent: QWidget | None = None, waits: Waiting | None = None
+    ) -> None:
+        """`waits` is a row of the waiting list: what it says is filled in, and it is booked."""
         super().__init__(parent, columns=4)
         self._bench = bench
+        self.waits = waits
         self.lot: Lot | None = None
         self._day_typed = False
         self._build()
@@ -46,8 +50,19 @@ class BookDialog(FormDialog):
         self.day.set_value(bench.today())
         self.regime.set_value("custom")
         self.shares.set_value("whole")
+        if waits is not None:
+            self._take_up(waits)
         self._animal_changed()
         self._propose()
+
+    def _take_up(self, waits: Waiting) -> None:
+        """What the waiting list says of who waits, and what he brings."""
+        self.species.set_value(waits.species)
+        self.head.set_value(waits.head)
+        self.producer.set_value(waits.customer_id)
+        self.regime.set_value(waits.comes.regime)
+        self.skin.set_value(waits.comes.skin if waits.comes.skin != "unknown" else None)
+        self.keeps.set_value(waits.comes.keeps)
 
     def _build(self) -> None:
         self.species = ChoiceField[str](required=True)
@@ -145,6 +160,8 @@ class BookDialog(FormDialog):
                     return ""
                 if self.room.full:
                     work.calendar.overrule(found.id, self.room.full, self.overrule.text())
+                if self.waits is not None:
+                    work.waiting.move(self.waits.id, "booked", version=self.waits.version)
                 work.commit()
                 self.lot = found
                 return ""
@@ -202,10 +219,15 @@ class BookDialog(FormDialog):
                 self.producer.complain(self.tr("Say who waits."))
                 self.producer.focus()
                 return
-            work.waiting.add(producer, kind, head, day)
+            work.waiting.add(producer, kind, head, day, comes=self._comes())
             work.commit()
         self.room.wait.setEnabled(False)
         self.refuse(self.tr("On the waiting list. Nothing is booked."))
+
+    def _comes(self) -> Comes:
+        skin = self.skin.value() if self.skin.isEnabled() else None
+        regime = self.regime.value() or "custom"
+        return Comes(skin or "unknown", regime, self.keeps.value() or "")
 
     def _named(self, owners: list[CustomerField]) -> list[CustomerField]:
         """The fields to ask about, one of those in which the same was typed."""
@@ -222,16 +244,17 @@ class BookDialog(FormDialog):
             LotShare(number, customer, holdings=holdings, deposit_asked=deposit)
             for number, (customer, holdings) in enumerate(zip(ids, held, strict=True), start=1)
         )
+        comes = self._comes()
         return NewLot(
             species=self.species.value() or "",
             head=head,
             day=self.day.value() or self._bench.today(),
             producer_id=producer,
             shares=shares,
-            skin=(self.skin.value() or "unknown") if self.skin.isEnabled() else "unknown",
-            regime=self.regime.value() or "custom",
+            skin=comes.skin,
+            regime=comes.regime,
             booked=self.booked.value(),
-            keeps=self.keeps.value() or "",
+            keeps=comes.keeps,
         )
 
     def _not_even(self, faults: "tuple[ShareFault, ...]") -> str:

@@ -35,7 +35,7 @@ class CallsDialog(FormDialog):
     """
 
     picked = Signal(object)
-    book = Signal()
+    book = Signal(object)
 
     def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
         super().__init__(parent, columns=3)
@@ -51,10 +51,11 @@ class CallsDialog(FormDialog):
         self.grid.add(self.note)
         self.grid.add(self.told_to)
         self.table: Table[Row] = Table(RowsModel(self._columns()), self, height=ROW_DESK)
-        self.table.setMinimumHeight(ROW_DESK * 8)  # what was lost stands below it
+        self.table.setMinimumHeight(ROW_DESK * 7)  # what was lost stands below it
         self.add_below(self.table)
         self.lost = Words("body", "contested", self).wrapped()
         self.lost.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        self.lost.setMinimumHeight(1)  # its height follows from the width it gets
         self.add_below(self.lost)
         self.table.picked.connect(self._open)
         self.table.moved.connect(self._tell_lost)
@@ -196,7 +197,7 @@ class CallsDialog(FormDialog):
     def _open(self, row: "Row") -> None:
         self.accept()
         if isinstance(row, PlaceFree):
-            self.book.emit()
+            self.book.emit(row.waiting)
         else:
             self.picked.emit(row.order)
 

@@ -3,12 +3,12 @@
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent, Qt
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QWidget
 
 from desktop.counter.box_dialog import BoxDialog
-from desktop.counter.leaving import Leaving, frozen_words, leaving_rows
+from desktop.counter.leaving import Leaving, Told, frozen_words, leaving_rows
 from desktop.fields import FormDialog, TextField
 from desktop.fields.dates import date_text
 from desktop.look.patterns import Mark
@@ -81,10 +81,12 @@ class HandOverDialog(FormDialog):
             self._earlier = work.hand_overs.of_order(order.id)
             self._ready = work.extras.ready_on(order.id)
             self.fresh = work.freezing.agreed_fresh(order.id)
-            rules, told = work.freezing.rules(), work.freezing.of_order(order.id)
+            self._rules = work.freezing.rules()
+            told = Told(work.freezing.of_order(order.id), work.freezing.counts_of_order(order.id))
         self.scan_of = (order.number, made, here, places)
         packages = [one for one in made if one.id in here]
-        self._rows = leaving_rows(packages, counted, places, rules, told, self._bench.now())
+        now = self._bench.now()
+        self._rows = leaving_rows(packages, counted, places, self._rules, told, now)
 
     def _arrange(self) -> None:
         beside = row(gap=TOGETHER)
@@ -107,17 +109,6 @@ class HandOverDialog(FormDialog):
             words.setMinimumHeight(1)  # their height follows from the width they get
         for part in (self.ticks, self.table, buttons, self.waits, self.frost, self.money):
             self.add_below(part)
-
-    def event(self, event: QEvent) -> bool:
-        """Grow with what is said below the table, by the lines it takes at this width."""
-        asked = event.type() is QEvent.Type.LayoutRequest  # the dialog may be gone afterwards
-        done = super().event(event)
-        layout = self.layout() if asked else None
-        if layout is not None and self.isVisible():
-            needed = layout.totalHeightForWidth(self.width())
-            if needed > self.height():
-                self.resize(self.width(), needed)
-        return done
 
     @property
     def owes(self) -> bool:
@@ -192,23 +183,23 @@ class HandOverDialog(FormDialog):
         self.retranslate()
 
     def put_in_box(self) -> None:
-        """Say in which box the chosen product lies and where that stands."""
+        """Say in which box the chosen product lies, if in one, and since when it freezes."""
         chosen = self.table.chosen()
         if chosen is None:
             return
-        if not chosen.packages:
+        if not chosen.packages and not self._rules.hours:
             self.refuse(self.tr("Wrapped by count: it has no label and goes in no box."))
             return
-        self.boxing = BoxDialog(self._bench, chosen, self)
+        self.refuse("")
+        self.boxing = BoxDialog(self._bench, chosen, self._rules.hours, self)
         self.boxing.accepted.connect(self._again)
         self.boxing.open()
 
     def _again(self) -> None:
         before = {one.product: (one.going, one.counts_stay) for one in self._rows}
         self._read()
-        for at, one in enumerate(self._rows):
-            going, stay = before.get(one.product, (None, False))
-            self._rows[at] = replace(one, going=going, counts_stay=stay)
+        kept = [(one, *before.get(one.product, (None, False))) for one in self._rows]
+        self._rows = [replace(one, going=going, counts_stay=stay) for one, going, stay in kept]
         self.table.show_rows(self._rows)
         self.retranslate()
 
@@ -323,7 +314,8 @@ class HandOverDialog(FormDialog):
         if self.fresh:
             return self.tr("Fetched fresh, as agreed on the order: {names}.").format(names=names)
         return self.tr(
-            "Not frozen: {names}. It is held; Space lets it stay for another pick-up."
+            "Not frozen: {names}. It is held. F8 says since when it freezes, or that it is "
+            "frozen; Space lets it stay for another pick-up."
         ).format(names=names)
 
     def _batch(self, one: "Batch") -> str:

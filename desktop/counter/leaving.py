@@ -22,8 +22,8 @@ if TYPE_CHECKING:
 class Leaving:
     """One product of the order: what is still here of it, and what of that leaves now.
 
-    `going` are the ids of labelled packages that leave, None all of them; what was wrapped by
-    count has no code and leaves or stays as one.
+    `said` is what somebody said last of its freezing. `going` are the ids of labelled packages
+    that leave, None all of them; what was wrapped by count has no code and leaves or stays as one.
     """
 
     product: str
@@ -31,6 +31,7 @@ class Leaving:
     counted: "tuple[CountedPackages, ...]"
     where: str
     frozen: Frozen
+    said: "InFreezer | None" = None
     going: frozenset[int] | None = None
     counts_stay: bool = False
 
@@ -89,12 +90,20 @@ class Leaving:
         return replace(self, going=before | mine)
 
 
+@dataclass(frozen=True, slots=True)
+class Told:
+    """What was said of the freezing of an order's packages and counts, by their ids."""
+
+    packages: "Mapping[int, InFreezer]"
+    counts: "Mapping[int, InFreezer]"
+
+
 def leaving_rows(
     packages: "Sequence[PackageMade]",
     counted: "Sequence[CountedPackages]",
     places: "Mapping[int, Boxed]",
     rules: "FreezerRules",
-    told: "Mapping[int, InFreezer]",
+    told: "Told",
     now: "datetime",
 ) -> list[Leaving]:
     """What is here, a row for each product in the order it was made."""
@@ -103,9 +112,14 @@ def leaving_rows(
     for name in names:
         them = tuple(one for one in packages if one.product == name)
         counts = tuple(one for one in counted if one.product == name)
-        states = [frozen(rules, one.made_at, told.get(one.id), now) for one in them]
-        states += [frozen(rules, one.made_at, None, now) for one in counts]
-        found.append(Leaving(name, them, counts, _where(them, places), _slowest(states)))
+        said = [told.packages.get(one.id) for one in them]
+        said += [told.counts.get(one.id) for one in counts]
+        states = [
+            frozen(rules, one.made_at, each, now)
+            for one, each in zip([*them, *counts], said, strict=True)
+        ]
+        last = max((one for one in said if one and one.at), key=_said_at, default=None)
+        found.append(Leaving(name, them, counts, _where(them, places), _slowest(states), last))
     return found
 
 
@@ -114,6 +128,11 @@ def _slowest(found: "Sequence[Frozen]") -> Frozen:
     loose = next((one for one in found if one.state == "not_in_freezer"), None)
     dated = [one for one in found if one.at is not None]
     return loose or max(dated, key=_moment, default=found[0])
+
+
+def _said_at(one: "InFreezer") -> "datetime":
+    assert one.at is not None
+    return one.at
 
 
 def _moment(one: Frozen) -> "datetime":

@@ -34,10 +34,12 @@ if TYPE_CHECKING:
     from desktop.bench import Bench
     from desktop.counter.release import SheetAsked
     from desktop.fields import FormDialog
+    from shared.shop.calendar import Waiting
     from shared.shop.lists import OrderRow
     from shared.shop.states import OrderState
 
 BOOKING = "booking"  # what a half-typed booking is called in the journal
+WAITS = "waits"  # and the row of the waiting list it was begun from
 
 
 class CounterPlace(Place):
@@ -121,16 +123,23 @@ class CounterPlace(Place):
         self.list.retranslate()
         self.order.retranslate()
 
-    def book(self) -> None:
-        """Ask for a booking."""
-        dialog = BookDialog(self.bench, self)
-        self.dialog = dialog
-        dialog.accepted.connect(lambda: self._booked(dialog))
+    def book(self, waits: "Waiting | None" = None) -> None:
+        """Ask for a booking; who waits for it is filled in."""
         typed = self.bench.journal.found(BOOKING)
         if typed is not None:
+            waits = self._waited(int(typed.get(WAITS, "0")))
+        dialog = BookDialog(self.bench, self, waits)
+        self.dialog = dialog
+        dialog.accepted.connect(lambda: self._booked(dialog))
+        if typed is not None:
             restore(dialog, typed)
-        keep_draft(self.bench.journal, BOOKING, dialog)
+        also = {} if waits is None else {WAITS: str(waits.id)}
+        keep_draft(self.bench.journal, BOOKING, dialog, also, begun=waits is not None)
         dialog.open()
+
+    def _waited(self, waiting_id: int) -> "Waiting | None":
+        with self.bench.store.read() as work:
+            return next((one for one in work.waiting.list() if one.id == waiting_id), None)
 
     def ring(self) -> None:
         """Who is to be rung."""

@@ -126,7 +126,7 @@ class BoxesDialog(FormDialog):
             self.tr("Boxes of order {number}").format(number=self.wrapping.order.number),
             self.tr("What lies loose goes into the box; its label is printed."),
             self.tr("&Pack the box"),
-            self.tr("&Close"),
+            self.tr("C&lose"),
         )
         self.box.set_label(self.tr("&Box"))
         self.place.set_label(self.tr("&Freezer or locker"))

@@ -7,6 +7,8 @@ from datetime import date, timedelta
 from functools import cached_property
 from typing import Literal
 
+from shared.carcass.carcass import Regime, Skin
+
 Places = Mapping[str, int]
 FullCode = Literal["closed", "no_kill_day", "places", "hooks", "block"]
 WaitState = Literal["waiting", "told", "booked", "gone"]
@@ -74,6 +76,15 @@ class Full:
 
 
 @dataclass(frozen=True, slots=True)
+class Comes:
+    """How animals come, as the booking asks it."""
+
+    skin: Skin = "unknown"
+    regime: Regime = "custom"
+    keeps: str = ""
+
+
+@dataclass(frozen=True, slots=True)
 class Waiting:
     """Who waits for a place; `customer` is the name for showing."""
 
@@ -86,6 +97,7 @@ class Waiting:
     note: str
     state: WaitState
     version: int
+    comes: Comes = Comes()
 
 
 @dataclass(frozen=True)

@@ -25,9 +25,14 @@ class FreezerRules:
 
 @dataclass(frozen=True, slots=True)
 class InFreezer:
-    """Since when a package is in a freezer; None: somebody said that it is in none."""
+    """Since when a package is in a freezer; None: somebody said that it is in none.
+
+    `person` said so `at` a moment.
+    """
 
     since: datetime | None
+    person: str = ""
+    at: datetime | None = None
 
 
 @dataclass(frozen=True, slots=True)

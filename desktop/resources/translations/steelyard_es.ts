@@ -418,6 +418,10 @@
 <context>
     <name>BalancesPage</name>
     <message>
+        <source>Sum</source>
+        <translation>Suma</translation>
+    </message>
+    <message>
         <source>Open balances: {total}</source>
         <translation>Saldos pendientes: {total}</translation>
     </message>
@@ -1650,6 +1654,10 @@
         <translation>&amp;Buscar en la lista</translation>
     </message>
     <message>
+        <source>On pape&amp;r… (Ctrl+P)</source>
+        <translation>En pape&amp;l… (Ctrl+P)</translation>
+    </message>
+    <message>
         <source>Save as CS&amp;V</source>
         <translation>Guardar como CS&amp;V</translation>
     </message>
@@ -1670,6 +1678,10 @@
         <translation>C&amp;errar un periodo</translation>
     </message>
     <message>
+        <source>Sum</source>
+        <translation>Suma</translation>
+    </message>
+    <message>
         <source>Reading the books</source>
         <translation>Leyendo los libros</translation>
     </message>
@@ -1684,6 +1696,22 @@
     <message>
         <source>1 row</source>
         <translation>1 fila</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Del</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>Al</translation>
+    </message>
+    <message>
+        <source>As of</source>
+        <translation>A la fecha</translation>
+    </message>
+    <message>
+        <source>With</source>
+        <translation>Con</translation>
     </message>
     <message>
         <source>Journal</source>
@@ -1761,6 +1789,10 @@
         <translation>como estaba</translation>
     </message>
     <message>
+        <source>frozen through</source>
+        <translation>bien congelado</translation>
+    </message>
+    <message>
         <source>in a freezer</source>
         <translation>en un congelador</translation>
     </message>
@@ -1771,6 +1803,14 @@
     <message>
         <source>&amp;Hours in it already</source>
         <translation>&amp;Horas que lleva dentro</translation>
+    </message>
+    <message>
+        <source>{person} said on {day}: in no freezer.</source>
+        <translation>{person} dijo el {day}: en ningún congelador.</translation>
+    </message>
+    <message>
+        <source>{person} said on {day}: in a freezer since {since}.</source>
+        <translation>{person} dijo el {day}: en un congelador desde el {since}.</translation>
     </message>
 </context>
 <context>
@@ -1788,7 +1828,7 @@
         <translation>&amp;Llenar la caja</translation>
     </message>
     <message>
-        <source>&amp;Close</source>
+        <source>C&amp;lose</source>
         <translation>Ce&amp;rrar</translation>
     </message>
     <message>
@@ -1798,6 +1838,10 @@
     <message>
         <source>&amp;Freezer or locker</source>
         <translation>C&amp;ongelador o casillero</translation>
+    </message>
+    <message>
+        <source>S&amp;can what goes in</source>
+        <translation>Esca&amp;near lo que entra</translation>
     </message>
     <message>
         <source>Loose</source>
@@ -1822,6 +1866,18 @@
     <message>
         <source>L&amp;abel of the box (F9)</source>
         <translation>&amp;Etiqueta de la caja (F9)</translation>
+    </message>
+    <message>
+        <source>Scanned: {count}. Only what is scanned goes into the box.</source>
+        <translation>Escaneados: {count}. Solo lo escaneado va a la caja.</translation>
+    </message>
+    <message>
+        <source>Scanned: {count}, {moved} of them out of another box. Only what is scanned goes into the box.</source>
+        <translation>Escaneados: {count}, {moved} de ellos de otra caja. Solo lo escaneado va a la caja.</translation>
+    </message>
+    <message>
+        <source>{count} of {all} in</source>
+        <translation>entran {count} de {all}</translation>
     </message>
     <message>
         <source>Nothing goes in: no package lies loose.</source>
@@ -3807,8 +3863,8 @@
         <translation>Buscar (Ctrl+F)</translation>
     </message>
     <message>
-        <source>Any part of a name, tag, number or phone</source>
-        <translation>Parte de un nombre, arete, número o teléfono</translation>
+        <source>Any part of a name, tag, number or phone; or scan a label</source>
+        <translation>Cualquier parte de un nombre, arete, número o teléfono; o escanee una etiqueta</translation>
     </message>
     <message>
         <source>Find</source>
@@ -4106,8 +4162,8 @@
         <translation>Se lleva fresco, como se acordó en la orden: {names}.</translation>
     </message>
     <message>
-        <source>Not frozen: {names}. It is held; Space lets it stay for another pick-up.</source>
-        <translation>Sin congelar: {names}. Se retiene; Espacio lo deja para otra entrega.</translation>
+        <source>Not frozen: {names}. It is held. F8 says since when it freezes, or that it is frozen; Space lets it stay for another pick-up.</source>
+        <translation>Sin congelar: {names}. Se retiene. F8 dice desde cuándo se congela, o que ya está congelado; Espacio lo deja para otra entrega.</translation>
     </message>
     <message>
         <source>frozen</source>
@@ -5263,8 +5319,8 @@
         <translation>Arete {tag}, {what}</translation>
     </message>
     <message>
-        <source>{cut} falls</source>
-        <translation>ya no hay {cut}</translation>
+        <source>no {cut} any more</source>
+        <translation>ya sin {cut}</translation>
     </message>
     <message>
         <source>less {cut}</source>
@@ -6067,6 +6123,10 @@
     <message>
         <source>Packages</source>
         <translation>Paquetes</translation>
+    </message>
+    <message>
+        <source>Scan a package (Ctrl+E)</source>
+        <translation>Escanear un paquete (Ctrl+E)</translation>
     </message>
     <message>
         <source>Show &amp;label (F9)</source>
@@ -7834,6 +7894,10 @@
     <message>
         <source>Package {package} was fetched already.</source>
         <translation>El paquete {package} ya se recogió.</translation>
+    </message>
+    <message>
+        <source>The label says {label}, package {package} weighs {kept}: is it this shop&apos;s label?</source>
+        <translation>La etiqueta dice {label}, el paquete {package} pesa {kept}: ¿es una etiqueta de esta planta?</translation>
     </message>
 </context>
 <context>

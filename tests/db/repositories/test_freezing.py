@@ -8,8 +8,11 @@ from sqlalchemy import text
 from sqlalchemy.exc import DBAPIError
 
 from db.unit_of_work import Work
+from shared.shop.counted import CountedPackages, NewCount
 from shared.shop.freezing import FreezerRules, InFreezer
 from shared.shop.problems import Refused, StaleEdit
+from tests.db.examples import at_the_block
+from tests.db.repositories.test_counted import by_count
 from tests.db.repositories.test_hand_overs import packed
 
 
@@ -19,9 +22,33 @@ def test_the_last_word_on_a_package_holds(work: Work) -> None:
     assert work.freezing.of_order(order.id) == {}
     work.freezing.put([first, second], before)
     work.freezing.put([second], None)
-    assert work.freezing.of_order(order.id) == {first: InFreezer(before), second: InFreezer(None)}
+    who = (work._desk.person.name, work._desk.now)
+    told = {first: InFreezer(before, *who), second: InFreezer(None, *who)}
+    assert work.freezing.of_order(order.id) == told
     later = work._desk.now + timedelta(minutes=1)
     assert work.freezing.put([first], later) == Refused("later")
+
+
+def test_counts_in_no_box_are_said_to_be_frozen_by_somebody_at_a_moment(work: Work) -> None:
+    order, _ = packed(work)
+    by_count(work)
+    found = work.orders.get(order.id)
+    assert found is not None
+    choice = found.choices[0]
+    with at_the_block(work, order.id):
+        made = work.counted.add(NewCount(order.id, choice.line, choice.cut, "Chops", 12))
+    assert isinstance(made, CountedPackages)
+    assert work.freezing.counts_of_order(order.id) == {}
+    before = work._desk.now - timedelta(hours=24)
+    work.freezing.put_counts([made.id], None)
+    work.freezing.put_counts([made.id], before)
+    told = InFreezer(before, work._desk.person.name, work._desk.now)
+    assert work.freezing.counts_of_order(order.id) == {made.id: told}
+    assert work.freezing.of_order(order.id) == {}
+    later = work._desk.now + timedelta(minutes=1)
+    assert work.freezing.put_counts([made.id], later) == Refused("later")
+    with pytest.raises(DBAPIError, match="rows are locked"):
+        work._desk.connection.execute(text("DELETE FROM counted_freezings"))
 
 
 def test_fresh_holds_until_it_is_frozen_after_all(work: Work) -> None:

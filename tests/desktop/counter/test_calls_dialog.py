@@ -88,8 +88,9 @@ def test_who_waits_is_rung_when_a_place_is_free_and_then_booked(qtbot: QtBot, be
     assert row.day == day
     told = [dialog.table.rows.index(0, at).data() for at in range(5)]
     assert told[1:] == ["Cora Lind", "(555) 010-0123", "a place is free: hog, 2", "his own trailer"]
-    with qtbot.waitSignal(dialog.book):
+    with qtbot.waitSignal(dialog.book) as asked:
         dialog.table.picked.emit(row)
+    assert asked.args == [row.waiting]
     again = CallsDialog(bench)
     qtbot.addWidget(again)
     again.outcome.set_value("spoke")

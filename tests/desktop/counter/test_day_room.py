@@ -12,8 +12,11 @@ from db.repositories import calendar
 from db.repositories.block_minutes import Minutes
 from desktop.bench import Bench
 from desktop.counter.book_dialog import BookDialog
-from shared.shop.calendar import Plan
-from tests.db.examples import lot_of_halves
+from desktop.counter.calls_dialog import CallsDialog
+from desktop.counter.place import BOOKING
+from shared.shop.calendar import Comes, Plan
+from tests.db.examples import customer, lot_of_halves
+from tests.desktop.counter.opened_counter import opened as opened_counter
 
 
 @pytest.fixture
@@ -71,6 +74,9 @@ def test_a_full_day_is_overruled_only_with_a_reason(bench: Bench, dialog: BookDi
 
 def test_who_can_not_be_booked_waits(bench: Bench, dialog: BookDialog) -> None:
     asked(dialog, 2)
+    dialog.skin.set_value("scalded")
+    dialog.regime.set_value("inspected")
+    dialog.keeps.set_text("the heads")
     dialog.room.wait.click()
     with bench.store.read() as work:
         (waits,) = work.waiting.list("pork")
@@ -79,6 +85,7 @@ def test_who_can_not_be_booked_waits(bench: Bench, dialog: BookDialog) -> None:
         2,
         dialog.day.value(),
     )
+    assert waits.comes == Comes("scalded", "inspected", "the heads")
     assert dialog.lot is None
 
 
@@ -188,3 +195,58 @@ def test_who_confirms_before_the_lines_are_counted_is_told_all_the_same(
     dialog.overrule.changed.emit()
     dialog.try_it()
     assert dialog.lot is not None
+
+
+def test_who_waits_is_booked_with_what_he_said_and_waits_no_more(
+    qtbot: QtBot, bench: Bench
+) -> None:
+    day = bench.today() + timedelta(days=3)
+    with bench.store.work(bench.person, bench.station) as work:
+        work.calendar.save_plan(Plan(week={day.weekday(): {"lamb": 5, "pork": 5}}))
+        cora = customer(work, "Cora Lind")
+        comes = Comes("scalded", "inspected", "the heads")
+        work.waiting.add(cora.id, "pork", 3, day, comes=comes)
+        work.commit()
+    place = opened_counter(qtbot, bench)
+    place.ring()
+    assert isinstance(place.dialog, CallsDialog)
+    (row,) = place.dialog.table.rows.rows()
+    place.dialog.table.picked.emit(row)
+    dialog = place.dialog
+    assert isinstance(dialog, BookDialog)
+    assert (dialog.species.value(), dialog.head.value()) == ("pork", 3)
+    assert dialog.producer.value() == cora.id
+    assert dialog.producer.text().startswith("Cora Lind")
+    assert (dialog.skin.value(), dialog.regime.value()) == ("scalded", "inspected")
+    assert dialog.keeps.value() == "the heads"
+    assert dialog.day.value() == day
+    dialog.try_it()
+    assert dialog.lot is not None, dialog.grid.problems()
+    assert (dialog.lot.head, dialog.lot.skin, dialog.lot.keeps) == (3, "scalded", "the heads")
+    with bench.store.read() as work:
+        assert work.waiting.list() == ()
+
+
+def test_a_booking_begun_from_the_waiting_list_is_still_of_it_after_a_kill(
+    qtbot: QtBot, bench: Bench
+) -> None:
+    with bench.store.work(bench.person, bench.station) as work:
+        cora = customer(work, "Cora Lind")
+        work.waiting.add(cora.id, "pork", 3, bench.today())
+        work.commit()
+    with bench.store.read() as work:
+        (waits,) = work.waiting.list()
+    place = opened_counter(qtbot, bench)
+    place.book(waits)
+    kept = bench.journal.found(BOOKING)
+    assert kept is not None
+    assert isinstance(place.dialog, BookDialog)
+    place.dialog.reject()
+    assert bench.journal.found(BOOKING) is None
+    bench.journal.note(BOOKING, kept)
+    again = opened_counter(qtbot, bench).dialog
+    assert isinstance(again, BookDialog)
+    assert again.waits == waits
+    assert again.producer.value() == cora.id
+    assert again.head.value() == 3
+    again.reject()

@@ -7,6 +7,7 @@ from fractions import Fraction
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from db.store import Store
@@ -321,18 +322,78 @@ def test_what_was_counted_leaves_with_the_rest_and_stays_by_space(
     assert "Stamped chops" in said
     dialog.preview.close()
     dialog.table.choose(2)
-    dialog.put_in_box()
-    assert "no label" in dialog.refusal.text()
     dialog.toggle()
     assert "Packages: 5" in dialog.lead.text()
     dialog.reason.set_text("bill follows by mail")
     dialog.try_it()
-    assert dialog.partly
     with store.read() as work:
         (still,) = work.counted.left(order.id)
-    assert (still.product, still.packages) == ("Stamped chops", 12)
+    assert (dialog.partly, still.product, still.packages) == (True, "Stamped chops", 12)
     later = HandOverDialog(bench, order)
     qtbot.addWidget(later)
     later.reason.set_text("bill follows by mail")
     later.try_it()
     assert later.closed or state_of(store, order) == "handed_over"
+
+
+def counted_chops(store: Store, signed: SignedOn, order: Order) -> None:
+    """Twelve packages stamped by hand, in a shop that holds until somebody says when they froze."""
+    choice = order.choices[0]
+    with store.work(signed.person, signed.station) as work:
+        by_count(work)
+        work.freezing.save_rules(replace(work.freezing.rules(), counted_from="place"))
+        with at_the_block(work, order.id):
+            work.counted.add(NewCount(order.id, choice.line, choice.cut, "Stamped chops", 12))
+        work.commit()
+
+
+def test_of_what_was_counted_somebody_says_that_it_is_frozen_and_no_reason_is_asked(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn, order: Order
+) -> None:
+    counted_chops(store, signed, order)
+    dialog = HandOverDialog(bench, order)
+    qtbot.addWidget(dialog)
+    dialog.open()
+    dialog.activateWindow()
+    qtbot.waitUntil(dialog.isActiveWindow)
+    for at in (0, 1):
+        dialog.table.choose(at)
+        dialog.toggle()
+    (chops,) = dialog.soft
+    assert chops.product == "Stamped chops"
+    assert "Not frozen: Stamped chops" in dialog.frost.text()
+    dialog.table.choose(2)
+    QTest.keyClick(dialog.table, Qt.Key.Key_F8)
+    qtbot.waitUntil(dialog.boxing.isActiveWindow)
+    assert not dialog.boxing.box_name.isVisible()
+    assert unnamed(dialog.boxing) == []
+    assert QApplication.focusWidget() is dialog.boxing.in_it.editor
+    QTest.keyClick(dialog.boxing, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
+    assert not dialog.boxing.isVisible(), dialog.boxing.grid.problems()
+    assert dialog.soft == []
+    assert not dialog.frost.isVisible()
+    assert str(dialog.table.rows.index(2, 2).data()) == "frozen"
+    with store.read() as work:
+        (told,) = work.freezing.counts_of_order(order.id).values()
+    assert (told.person, told.at) == (signed.person.name, bench.now())
+    assert told.since == bench.now() - timedelta(hours=24)
+    dialog.table.choose(2)
+    dialog.put_in_box()
+    assert f"{signed.person.name} said on" in dialog.boxing.lead.text()
+    dialog.boxing.in_it.set_value("none")
+    dialog.boxing.try_it()
+    assert [one.product for one in dialog.soft] == ["Stamped chops"]
+
+
+def test_where_the_shop_does_not_ask_a_count_has_no_box(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn, order: Order
+) -> None:
+    counted_chops(store, signed, order)
+    with store.work(signed.person, signed.station) as work:
+        work.freezing.save_rules(replace(work.freezing.rules(), hours=0))
+        work.commit()
+    dialog = HandOverDialog(bench, order)
+    qtbot.addWidget(dialog)
+    dialog.table.choose(2)
+    dialog.put_in_box()
+    assert "no label" in dialog.refusal.text()
