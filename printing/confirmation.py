@@ -73,16 +73,20 @@ def confirmation(
     source = words.say("bills.from_order", number=booking.order_number)
     paper = open_paper(shop.paper, head, source, made, words)
     choices = [one for one in question.choices if one.share == share]
-    _cuts(paper, choices, catalogue, forecast, words)
-    paper.skip(6)
-    home = _home(question, catalogue, forecast, share)
-    expected = words.say(
-        "bills.expected",
-        low=whole_pounds_text(home.low),
-        high=whole_pounds_text(home.high),
-        packages=range_text(forecast.packages(share)),
-    )
-    paper.paragraph(0, expected, 11, paper.room, "semibold")
+    if choices:
+        _cuts(paper, choices, catalogue, forecast, words)
+        paper.skip(6)
+        home = _home(question, catalogue, forecast, share)
+        packages = range_text(forecast.packages(share))
+        said = words.say(
+            "bills.expected",
+            low=whole_pounds_text(home.low),
+            high=whole_pounds_text(home.high),
+            packages=packages,
+        )
+    else:
+        said = words.say("bills.nothing_asked")
+    paper.paragraph(0, said, 11, paper.room, "semibold")
     if estimate is not None:
         _price(paper, estimate, booking.price, words)
     notes(paper, tuple(_notes(booking, estimate, words)))

@@ -154,7 +154,8 @@ class AnswerPanel(SidePanel):
     def _say_open(self, desk: "OrderDesk", words: "TradeWords") -> None:
         """The primals that hold something nobody has settled."""
         parts = desk.catalogue.parts
-        primals = dict.fromkeys(parts[one.part].primal for one in desk.open_parts())
+        still = {parts[one.part].primal for one in desk.open_parts()}
+        primals = [one for one in desk.catalogue.primals if one in still]
         if not primals:
             return
         if not desk.order.choices:

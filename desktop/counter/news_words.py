@@ -21,9 +21,9 @@ def news_words(
     what = words.name(news.species, news.what) if news.what else _whole(news)
     reason = f" ({news.reason})" if news.reason else ""
     head = QCoreApplication.translate("News", "Tag {tag}, {what}").format(tag=news.tag, what=what)
-    falls = QCoreApplication.translate("News", "{cut} falls")
+    falls = QCoreApplication.translate("News", "no {cut} any more")
     less = QCoreApplication.translate("News", "less {cut}")
-    lost = ", ".join(
+    lost = "; ".join(
         (falls if one.how == "falls" else less).format(
             cut=words.name(news.species, f"cut.{one.cut}")
         )

@@ -7,6 +7,7 @@ from PySide6.QtCore import QCoreApplication
 from desktop.counter.price import cards_of, price
 from desktop.counter.release import in_language
 from printing.words import LANGUAGES
+from printing.written import day_text, sender
 from shared.shop.calendar import hang_days
 from shared.shop.calls import due_on
 
@@ -23,6 +24,7 @@ if TYPE_CHECKING:
     from printing.words import Words
     from shared.shop.calls import WithoutAnswer
     from shared.shop.customers import Customer
+    from shared.shop.details import ShopDetails
     from shared.shop.lots import LotShare
     from shared.shop.money import Payment
     from shared.shop.orders import Order
@@ -62,12 +64,24 @@ def show_confirmation(bench: "Bench", desk: "OrderDesk", parent: "QWidget") -> N
             words=words,
         )
 
-    def show(pdf: bytes) -> None:
-        from desktop.preview import show_paper
+    email = "" if customer is None else customer.email
 
-        show_paper(bench, pdf, title, parent=parent)
+    def show(pdf: bytes) -> None:
+        from desktop.counter.mailed_paper import ToMail, show_to_mail
+
+        subject = words.say("forms.confirm_subject", shop=shop.name, number=desk.order.number)
+        to = ToMail(desk.order.owner, email, subject, _mail_text(booking, shop, words))
+        show_to_mail(bench, pdf, title, to, parent)
 
     bench.work.run(make, then=show, key="counter.confirmation")
+
+
+def _mail_text(booking: "Booking", shop: "ShopDetails", words: "Words") -> str:
+    """What the mail says that the confirmation is attached to, in its owner's language."""
+    said = [booking.owner + ",", "", words.say("forms.confirm_mail", number=booking.order_number)]
+    if booking.due is not None:
+        said.append(words.say("forms.hangs_due", day=day_text(booking.due, words)))
+    return "\n".join([*said, "", *sender(shop)])
 
 
 def _words_for(customer: "Customer | None", words: "Words") -> "Words":
@@ -129,7 +143,7 @@ def _booking(
 
     waits = desk.order.state == "open"
     parts = desk.catalogue.parts
-    still = dict.fromkeys(parts[one.part].primal for one in desk.open_parts()) if waits else ()
+    still = {parts[one.part].primal for one in desk.open_parts()} if waits else set[str]()
     return Booking(
         order_number=desk.order.number,
         lot_number=desk.lot.number,
@@ -142,6 +156,6 @@ def _booking(
         deposit_cents=share.deposit_asked,
         due=due if waits else None,
         without_answer=without_answer if waits else "",
-        open_primals=tuple(still),
+        open_primals=tuple(one for one in desk.catalogue.primals if one in still),
         price=None if found is None else (found.low, found.high),
     )

@@ -88,6 +88,16 @@ class FormDialog(QDialog):
     def retranslate(self) -> None:
         """Set every word again; called when the language changes."""
 
+    def event(self, event: QEvent) -> bool:
+        """Grow with words that come while it is shown, by the lines they take at this width."""
+        asked = event.type() is QEvent.Type.LayoutRequest  # the dialog may be gone afterwards
+        done = super().event(event)
+        if asked and self.isVisible():
+            needed = self._layout.totalHeightForWidth(self.width())
+            if needed > self.height():
+                self.resize(self.width(), needed)
+        return done
+
     def make_room(self) -> None:
         """As wide as large type needs; closer together where it is higher than the window below."""
         over = self.parentWidget()

@@ -199,6 +199,25 @@ def test_the_price_is_told_as_the_counter_tells_it_from_light_to_heavy(planned: 
     assert f"about {round(pounds)} lb" in said
 
 
+def test_where_no_cut_is_asked_it_says_so_and_promises_no_pounds(planned: Planned) -> None:
+    booking = Booking(1042, 9, "pork", (), DAY, NAME, open_primals=("loin",))
+    pdf = confirmation(
+        booking,
+        replace(planned.question, choices=()),
+        planned.catalogue,
+        Forecast(()),
+        1,
+        estimate=None,
+        shop=SHOP,
+        customer=(NAME,),
+        made=MADE,
+        words=WORDS,
+    )
+    said = " ".join(text(pdf).split())
+    assert "No cuts are asked for yet." in said
+    assert "take home" not in said
+
+
 @pytest.mark.parametrize("words", [WORDS, SPANISH], ids=["en", "es"])
 def test_a_share_is_said_in_the_paper_s_language(words: Words) -> None:
     whole = (Holding(0, 1), Holding(0, 2))

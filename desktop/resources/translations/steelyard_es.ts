@@ -4725,6 +4725,10 @@
         <translation>por conteo</translation>
     </message>
     <message>
+        <source>{count} packages by count, weighed together: {pounds}</source>
+        <translation>{count} paquetes por conteo, pesados juntos: {pounds}</translation>
+    </message>
+    <message>
         <source>odd</source>
         <translation>fuera de orden</translation>
     </message>
@@ -6112,6 +6116,10 @@
     <message>
         <source>Count this line, no weight (F12)</source>
         <translation>Contar esta línea, sin peso (F12)</translation>
+    </message>
+    <message>
+        <source>Weigh what was counted together… (Shift+F12)</source>
+        <translation>Pesar juntos los contados… (Mayús+F12)</translation>
     </message>
     <message>
         <source>{made} made of {product}, {planned} planned at the most. Is that right?</source>
@@ -8319,10 +8327,6 @@
         <translation>Leída</translation>
     </message>
     <message>
-        <source>By limits</source>
-        <translation>Por límites</translation>
-    </message>
-    <message>
         <source>corrected</source>
         <translation>corregida</translation>
     </message>
@@ -8337,10 +8341,6 @@
     <message>
         <source>below</source>
         <translation>abajo</translation>
-    </message>
-    <message>
-        <source>no limits</source>
-        <translation>sin límites</translation>
     </message>
 </context>
 <context>
@@ -9146,44 +9146,12 @@
         <translation>Un paquete anulado no tiene etiqueta.</translation>
     </message>
     <message>
-        <source>That package is void already.</source>
-        <translation>Ese paquete ya está anulado.</translation>
-    </message>
-    <message>
-        <source>{count} packages are made void. Why?</source>
-        <translation>Se anulan {count} paquetes. ¿Por qué?</translation>
-    </message>
-    <message>
-        <source>Make void</source>
-        <translation>Anular</translation>
-    </message>
-    <message>
         <source>{made} made, {counted} of them by count, {pounds}; {planned} planned</source>
         <translation>{made} hechos, {counted} de ellos por conteo, {pounds}; {planned} planeados</translation>
     </message>
     <message>
         <source>Wrapped by count: there is no label.</source>
         <translation>Empacado por conteo: no hay etiqueta.</translation>
-    </message>
-    <message>
-        <source>A count of {count} packages is made void. Why?</source>
-        <translation>Se anula un conteo de {count} paquetes. ¿Por qué?</translation>
-    </message>
-    <message>
-        <source>Package {number} is made void. Why?</source>
-        <translation>Se anula el paquete {number}. ¿Por qué?</translation>
-    </message>
-    <message>
-        <source>Package {number} was wrapped in one stroke of {count}. Void all of them?</source>
-        <translation>El paquete {number} se empacó de una vez con otros, {count} en total. ¿Anularlos todos?</translation>
-    </message>
-    <message>
-        <source>All {count}</source>
-        <translation>Los {count}</translation>
-    </message>
-    <message>
-        <source>Only this one</source>
-        <translation>Solo este</translation>
     </message>
     <message>
         <source>Order {number} is ready; nothing was packed of: {lines}.</source>
@@ -9215,6 +9183,10 @@
     <message>
         <source>{packages} without label.</source>
         <translation>{packages} sin etiqueta.</translation>
+    </message>
+    <message>
+        <source>{count} counted packages of {product} weigh {net} together.</source>
+        <translation>{count} paquetes contados de {product} pesan juntos {net}.</translation>
     </message>
     <message>
         <source>Count of {count} void.</source>
@@ -9269,6 +9241,14 @@
         <translation>A lo más {most} paquetes de una vez.</translation>
     </message>
     <message>
+        <source>It was handed over already.</source>
+        <translation>Ya se entregó.</translation>
+    </message>
+    <message>
+        <source>Nothing of that line was wrapped by count.</source>
+        <translation>De esa línea no se empacó nada por conteo.</translation>
+    </message>
+    <message>
         <source>Label {number}</source>
         <translation>Etiqueta {number}</translation>
     </message>
@@ -9299,10 +9279,6 @@
     <message>
         <source>This order is weighed: the shop or its regime asks for it.</source>
         <translation>Esta orden se pesa: lo pide la planta o su régimen.</translation>
-    </message>
-    <message>
-        <source>It was handed over; it can&apos;t be made void.</source>
-        <translation>Ya se entregó; no se puede anular.</translation>
     </message>
     <message>
         <source>That package is void already.</source>
