@@ -13,6 +13,7 @@ from desktop.look.space import EDGE, ROW_DENSE, TOGETHER, column, row
 from desktop.look.theme import theme_of
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words
+from desktop.panels.over import open_over
 from desktop.rail.calendar_days import cells_of, span_of
 from desktop.rail.calendar_grid import LOT, CalendarGrid
 from desktop.rail.calendar_move import move_booking
@@ -54,7 +55,7 @@ class CalendarDialog(QDialog):
         self.dialog: FormDialog | None = None
         self._pressed: QPoint | None = None
         self._lots: tuple[DayLot, ...] = ()
-        self.resize(1340, 690 if theme_of(self).percent > 100 else 640)
+        open_over(self, 1340, 690 if theme_of(self).percent > 100 else 640)
         self.papers = CalendarPapers(bench, self)
         self._build()
         self._connect()
@@ -90,8 +91,8 @@ class CalendarDialog(QDialog):
         right.addWidget(self.full)
         right.addWidget(self.table, 1)
         across = row(gap=EDGE)
-        across.addLayout(left, 3)
-        across.addLayout(right, 2)
+        across.addLayout(left, 13)
+        across.addLayout(right, 8)
         whole = column(self, gap=TOGETHER * 2, edge=EDGE)
         whole.addLayout(across, 1)
         for feet in self._feet():
@@ -113,19 +114,19 @@ class CalendarDialog(QDialog):
     def _columns(self) -> list[Column[DayLot]]:
         words = self.bench.words
         return [
-            count_column("lot", lambda: self.tr("Lot"), lambda one: one.number, width=56),
+            count_column("lot", lambda: self.tr("Lot"), lambda one: one.number, width=52),
             count_column("head", lambda: self.tr("Head"), lambda one: one.head, width=76),
             Column(
                 "animal",
                 lambda: self.tr("Animal"),
                 lambda one: words.name("", f"species.{one.species}", one.head),
-                width=80,
+                width=72,
             ),
             Column(
                 "kind",
                 lambda: self.tr("Kind"),
                 lambda one: words.say(f"regime.{one.regime}"),
-                width=132,
+                width=158,
             ),
             Column(
                 "producer",

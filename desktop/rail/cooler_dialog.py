@@ -14,6 +14,7 @@ from desktop.look.space import EDGE, GROUP, ROW_DENSE, TOGETHER, column, row
 from desktop.look.theme import theme_of
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words
+from desktop.panels.over import open_over
 from desktop.rail.temperature_panel import TemperaturePanel
 from desktop.tables import Column, RowsModel, Table, count_column, pounds_column
 from shared.carcass.anatomy import catalogue
@@ -32,7 +33,8 @@ if TYPE_CHECKING:
     from desktop.bench import Bench
 
 MARKS = {"hangs": Mark.PLAIN, "due": Mark.SETTLED, "overdue": Mark.CONTESTED}
-SPARED = ("chilled", "wish", "days")  # where large type leaves no room: state and day stay in sight
+# Where large type leaves no room: state and day stay in sight.
+SPARED = ("chilled", "wish", "days", "species")
 
 
 class CoolerDialog(QDialog):
@@ -50,7 +52,7 @@ class CoolerDialog(QDialog):
         super().__init__(parent)
         self.bench = bench
         self.dialog: FormDialog | None = None
-        self.resize(1340, 690 if theme_of(self).percent > 100 else 660)
+        open_over(self, 1340, 690 if theme_of(self).percent > 100 else 660)
         self.heading = Words("group", parent=self)
         self.lead = Words("body", "quiet", self).wrapped()
         self.table: Table[Hanging] = Table(RowsModel(self._columns()), self, height=ROW_DENSE)

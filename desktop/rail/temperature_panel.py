@@ -9,9 +9,10 @@ from desktop.fields import ChoiceField, FormDialog, TextField
 from desktop.fields.dates import near_moment_text
 from desktop.look.patterns import Mark
 from desktop.look.space import GROUP, ROW_DENSE, TOGETHER, row
+from desktop.look.theme import theme_of
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words
-from desktop.panels.side import SidePanel
+from desktop.panels.side import WIDTH, SidePanel
 from desktop.tables import Column, RowsModel, Table
 from shared.shop.cooler import (
     CoolerReading,
@@ -26,6 +27,7 @@ from shared.shop.problems import Refused
 if TYPE_CHECKING:
     from desktop.bench import Bench
 
+MOST_PERCENT = 135  # the list beside it needs its room too
 MARKS = {
     "within": Mark.SETTLED,
     "above": Mark.CONTESTED,
@@ -38,7 +40,7 @@ class TemperaturePanel(SidePanel):
     """Room and temperature, then Enter; the last readings beneath."""
 
     def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
-        super().__init__(parent)
+        super().__init__(parent, WIDTH * min(theme_of().percent, MOST_PERCENT) // 100)
         self.bench = bench
         self.unit: DegreeUnit = "F"
         self.dialog: FormDialog | None = None
@@ -66,7 +68,6 @@ class TemperaturePanel(SidePanel):
         self.table: Table[CoolerReading] = Table(
             RowsModel(self._columns()), self, height=ROW_DENSE, sortable=False
         )
-        self.table.spare(("verdict",))  # in large type; its pattern stands at the reading too
         self.add(self.table, stretch=1)
         self.keep.clicked.connect(self.read)
         self.degrees.line.returnPressed.connect(self.read)
@@ -155,20 +156,24 @@ class TemperaturePanel(SidePanel):
                 "at",
                 lambda: self.tr("When"),
                 lambda one: near_moment_text(one.read_at, self.bench.words.language),
-                width=108,
+                width=128,
             ),
             Column("room", lambda: self.tr("Room"), lambda one: one.room, width=62, stretch=True),
             Column(
                 "degrees",
                 lambda: self.tr("Read"),
-                _read,
+                self._read,
                 "state",
                 mark=self._mark,
-                width=84,
+                width=150,
                 tip=self._tip,
             ),
-            Column("verdict", lambda: self.tr("By limits"), self._verdict, width=84, tip=self._tip),
         ]
+
+    def _read(self, one: CoolerReading) -> str:
+        """What was read and what it is by the limits; in brackets once it was corrected."""
+        degrees = one.temperature.text() if one.current else f"({one.temperature.text()})"
+        return f"{degrees} {self._verdict(one)}".rstrip()
 
     def _mark(self, one: CoolerReading) -> Mark:
         if not one.current:
@@ -176,8 +181,8 @@ class TemperaturePanel(SidePanel):
         return MARKS[judged(one.temperature, self._limits.get(one.room))]
 
     def _tip(self, one: CoolerReading) -> str:
-        """The room and the verdict too: in large type there is no room for them."""
-        said = (one.room, self._verdict(one), one.reason or one.note, one.person)
+        """All of it: in large type there is little room."""
+        said = (one.room, self._read(one), one.reason or one.note, one.person)
         return ", ".join(part for part in said if part)
 
     def _verdict(self, one: CoolerReading) -> str:
@@ -187,13 +192,8 @@ class TemperaturePanel(SidePanel):
             "within": self.tr("within"),
             "above": self.tr("above"),
             "below": self.tr("below"),
-            "no_limits": self.tr("no limits"),
+            "no_limits": "",
         }[judged(one.temperature, self._limits.get(one.room))]
-
-
-def _read(one: CoolerReading) -> str:
-    """What was read; in brackets once it was corrected."""
-    return one.temperature.text() if one.current else f"({one.temperature.text()})"
 
 
 class _Correction(FormDialog):

@@ -12,6 +12,7 @@ from desktop.fields.dates import date_text, moment_text
 from desktop.look.space import EDGE, GROUP, ROW_DENSE, TOGETHER, column, row
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words
+from desktop.panels.over import open_over
 from desktop.tables import Column, RowsModel, Table
 from printing.words.place_words import capital
 from printing.words.trace_words import about, animal_name, told_with_reason
@@ -36,7 +37,7 @@ class TraceDialog(QDialog):
         self.trace: Trace | None = None
         self.animal_id: int | None = None
         self._hits: tuple[TraceHit, ...] = ()
-        self.resize(1080, 640)
+        open_over(self, 1080, 640)
         self._build()
         self._connect()
         self.retranslate()
