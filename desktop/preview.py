@@ -108,7 +108,9 @@ class Preview(QDialog):
         for part in (self.heading, self.printer, self.copies, self.print_button, self.said):
             down.addWidget(part)
         down.addWidget(line(side))
-        down.addWidget(self.save_button)
+        self.ways = column(gap=TOGETHER)
+        self.ways.addWidget(self.save_button)
+        down.addLayout(self.ways)
         sizes = row(gap=TOGETHER)
         for part in (self.where, self.smaller, self.larger):
             sizes.addWidget(part)
@@ -187,10 +189,13 @@ class Preview(QDialog):
         self.print_button.setEnabled(False)
         self.bench.work.run(self.bench.printers.send, self.pdf, printer, copies, then=self._printed)
 
+    def file_name(self) -> str:
+        """The title as a file's name, without what a file system may refuse."""
+        return "".join(c if c.isalnum() or c in " -_" else " " for c in self._title).strip()
+
     def save_it(self) -> None:
         """Write the PDF where the person says."""
-        name = "".join(c if c.isalnum() or c in " -_" else " " for c in self._title).strip()
-        suggested = Path.home() / f"{name}.pdf"
+        suggested = Path.home() / f"{self.file_name()}.pdf"
         path = self.bench.messages.save_where(self.tr("Save as PDF"), suggested, "PDF (*.pdf)")
         if path is None:
             return

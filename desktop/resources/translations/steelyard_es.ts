@@ -4936,6 +4936,33 @@
     </message>
 </context>
 <context>
+    <name>MailedPaper</name>
+    <message>
+        <source>Write a &amp;mail (F7)</source>
+        <translation>Escribir un c&amp;orreo (F7)</translation>
+    </message>
+    <message>
+        <source>to be named</source>
+        <translation>por nombrar</translation>
+    </message>
+    <message>
+        <source>{owner} has no mail address that can be read: print or save it.</source>
+        <translation>{owner} no tiene una dirección de correo legible: imprímalo o guárdelo.</translation>
+    </message>
+    <message>
+        <source>It was not saved: {path} can&apos;t be written ({why}).</source>
+        <translation>No se guardó: no se puede escribir {path} ({why}).</translation>
+    </message>
+    <message>
+        <source>This computer has no mail program set up. The paper is at {path}.</source>
+        <translation>Esta computadora no tiene programa de correo. El papel está en {path}.</translation>
+    </message>
+    <message>
+        <source>Attach the paper to the mail: where it lies is on the clipboard, {path}.</source>
+        <translation>Adjunte el papel al correo: su lugar está en el portapapeles, {path}.</translation>
+    </message>
+</context>
+<context>
     <name>MainWindow</name>
     <message>
         <source>Shop menu</source>
@@ -8351,6 +8378,41 @@
     </message>
 </context>
 <context>
+    <name>TogetherDialog</name>
+    <message>
+        <source>Weigh what was counted</source>
+        <translation>Pesar lo contado</translation>
+    </message>
+    <message>
+        <source>{product}: all {count} counted packages on the scale at once. Charges by the finished pound are billed by it; no package gets a label or a weight of its own.</source>
+        <translation>{product}: los {count} paquetes contados juntos en la báscula. Con ese peso se cobran los cargos por libra terminada; ningún paquete recibe etiqueta ni peso propio.</translation>
+    </message>
+    <message>
+        <source>&amp;Keep</source>
+        <translation>&amp;Guardar</translation>
+    </message>
+    <message>
+        <source>&amp;Leave it</source>
+        <translation>&amp;Dejarlo</translation>
+    </message>
+    <message>
+        <source>&amp;Weight of all, or gross with tare</source>
+        <translation>&amp;Peso de todos, o bruto con tara</translation>
+    </message>
+    <message>
+        <source>&amp;Tare</source>
+        <translation>&amp;Tara</translation>
+    </message>
+    <message>
+        <source>Say what they weigh.</source>
+        <translation>Diga cuánto pesan.</translation>
+    </message>
+    <message>
+        <source>The tare is more than the gross weight.</source>
+        <translation>La tara es más que el peso bruto.</translation>
+    </message>
+</context>
+<context>
     <name>TraceDialog</name>
     <message>
         <source>Trace</source>
@@ -8692,6 +8754,45 @@
     <message>
         <source>the table&apos;s</source>
         <translation>de la tabla</translation>
+    </message>
+</context>
+<context>
+    <name>Voiding</name>
+    <message>
+        <source>Choose a package first.</source>
+        <translation>Elija primero un paquete.</translation>
+    </message>
+    <message>
+        <source>That package is void already.</source>
+        <translation>Ese paquete ya está anulado.</translation>
+    </message>
+    <message>
+        <source>A count of {count} packages is made void. Why?</source>
+        <translation>Se anula un conteo de {count} paquetes. ¿Por qué?</translation>
+    </message>
+    <message>
+        <source>Package {number} is made void. Why?</source>
+        <translation>Se anula el paquete {number}. ¿Por qué?</translation>
+    </message>
+    <message>
+        <source>{count} packages are made void. Why?</source>
+        <translation>Se anulan {count} paquetes. ¿Por qué?</translation>
+    </message>
+    <message>
+        <source>Make void</source>
+        <translation>Anular</translation>
+    </message>
+    <message>
+        <source>Package {number} was wrapped in one stroke of {count}. Void all of them?</source>
+        <translation>El paquete {number} se empacó de una vez con otros, {count} en total. ¿Anularlos todos?</translation>
+    </message>
+    <message>
+        <source>All {count}</source>
+        <translation>Los {count}</translation>
+    </message>
+    <message>
+        <source>Only this one</source>
+        <translation>Solo este</translation>
     </message>
 </context>
 <context>
