@@ -10,7 +10,7 @@ from shared.cutting.answer import OpenPart
 from shared.cutting.capacity import ALL, EXPECTED, NOTHING, Animal, Held, Interval, Side
 from shared.cutting.leftovers import free_of
 from shared.cutting.occupied import Occupied, Place
-from shared.cutting.take import Strip
+from shared.cutting.take import Strip, account_length
 from shared.cutting.taken import ratio
 from shared.cutting.ways import Ways
 
@@ -92,14 +92,25 @@ def open_parts(
 def _open_of_side(
     share: int, held: Held, there: Iterable[Fraction | None], occupied: Occupied, ways: Ways
 ) -> tuple[OpenPart, ...]:
-    """The open parts of a side for one who holds of it."""
+    """The open parts of a side for one who holds of it.
+
+    Of a divided side a share has no more open than it hasn't taken, and than its account of the
+    lane still holds: the kerfs of its slices are its own, and what rounding leaves is nobody's.
+    """
     found: list[OpenPart] = []
     carcass, number, fractions = held.side.carcass, held.side.number, held.fractions
-    for (part, _, _, _), left in zip(ways.may_be_open, there, strict=True):
+    for (part, run, lane, place), left in zip(ways.may_be_open, there, strict=True):
         if not left:
             continue
         mine = fractions[part.quarter]
         if mine is not ALL and mine < 1:
+            if run >= 0:
+                account = account_length(held, run, lane, EXPECTED, ways)
+                account -= occupied.used_by(share, (carcass, number, run), lane)
+                if account <= 0:
+                    continue
+                bounds = held.side.bounds[EXPECTED][run]
+                left = min(left, ratio(account, bounds[place + 1] - bounds[place]))
             used = occupied.used_of(share, (carcass, number, part.code))
             left = min(left, max(NOTHING, mine - used))
         if left:

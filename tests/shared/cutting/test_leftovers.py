@@ -1,9 +1,14 @@
 """What takes the rest, what stays open, and what is told about it."""
 
+from dataclasses import replace
 from fractions import Fraction
 
+from shared.carcass import anatomy
+from shared.carcass.carcass import Holding
 from shared.cutting.plan import plan
-from tests.shared.cutting.tiny_lot import SAW, catalogue, choice, inches, lot
+from tests.bench.crowded import question_of
+from tests.bench.full_orders import full_order
+from tests.shared.cutting.tiny_lot import SAW, catalogue, choice, inches, lot, shared
 
 
 def test_the_rest_starts_after_the_last_kerf() -> None:
@@ -65,3 +70,34 @@ def test_a_sheet_can_be_closed() -> None:
     )  # fmt: skip
     left = {one.part for one in plan(closed, catalogue()).open_parts}
     assert left == {"bone_rib", "bone_loin", "bone_sirloin", "heart"}
+
+
+def test_a_divided_side_can_be_closed() -> None:
+    """Three owners of a ham of 13 in, each a third: nobody's kerf and no rounding stays open."""
+    mine = (Holding(0, 1, "", Fraction(1, 3)),)
+    closed = shared(
+        choice(1, "ham_steaks", "slices", 1), choice(2, "grind_ham", "rest"),
+        choice(3, "ham_steaks", "slices", 1, share=2), choice(4, "grind_ham", "rest", share=2),
+        choice(5, "grind_ham", "rest", share=3),
+        holdings=(mine, mine, mine),
+    )  # fmt: skip
+    answer = plan(closed, catalogue())
+    assert answer.verdict == "sure"
+    assert {one.part for one in answer.open_parts if one.part.startswith("ham")} == set()
+    steaks_only = replace(closed, choices=(closed.choices[0],))
+    left = [one for one in plan(steaks_only, catalogue()).open_parts if one.part == "ham_centre"]
+    assert len(left) == 3
+    # A third of 4 3/4 in, for the first owner less the steak of 3/4 in; the kerf isn't open either.
+    assert sum([one.fraction for one in left]) <= 1 - Fraction(inches("3/4"), inches("19/4"))
+
+
+def test_full_orders_of_divided_sides_leave_nothing_open() -> None:
+    """Each owner grinds what is open; kept from release by a millionth of a shank once."""
+    beef, stood = anatomy.catalogue("beef"), 0
+    for number in range(8):
+        form = ("split halves", "quarters of every side")[number % 2]
+        answer = plan(question_of(full_order(f"closed {number}", form)), beef)
+        if answer.verdict != "cant":
+            stood += 1
+            assert answer.open_parts == ()
+    assert stood > 2
