@@ -16,6 +16,7 @@ from db.repositories.calendar import CalendarBook
 from db.repositories.calls import CallBook
 from db.repositories.cooler import CoolerBook
 from db.repositories.counted import CountedBook
+from db.repositories.counted_lines import CountedLineBook
 from db.repositories.customers import CustomerBook
 from db.repositories.extras import ExtrasBook
 from db.repositories.findings import BlockBook
@@ -119,6 +120,11 @@ class Work:
     def counted(self) -> CountedBook:
         """Packages wrapped by count."""
         return CountedBook(self._desk)
+
+    @cached_property
+    def counted_lines(self) -> CountedLineBook:
+        """Lines weighed in a shop that counts, one by one or together."""
+        return CountedLineBook(self._desk)
 
     @cached_property
     def rates(self) -> RateBook:

@@ -81,7 +81,10 @@ class PackageBook:
             "voided_by": None,
             **desk.stamp,
         }
-        desk.add_rows(Packages, [{"label_number": number, **values} for number in numbers])
+        desk.add_rows(
+            Packages,
+            [{"label_number": number, "stroke": numbers[0], **values} for number in numbers],
+        )
         return self._packages(Packages.label_number.between(numbers[0], numbers[-1]))
 
     def _on_order(self, new: NewPackage) -> bool:
@@ -195,6 +198,7 @@ def _package(row: Row[*tuple[Any, ...]]) -> PackageMade:
     return PackageMade(
         id=row.id,
         label_number=row.label_number,
+        stroke=row.stroke,
         lot_id=row.lot_id,
         order_id=row.order_id,
         share=row.share,

@@ -10,7 +10,10 @@ from db.tables.row import Id, Row, nanograms_column
 
 
 class Packages(Row):
-    """A package; after it is made only its void columns may be written."""
+    """A package; after it is made only its void columns may be written.
+
+    `stroke` is the first label number of those that were wrapped with it in one stroke.
+    """
 
     __tablename__ = "packages"
     __table_args__ = (
@@ -20,6 +23,7 @@ class Packages(Row):
 
     id: Mapped[Id]
     label_number: Mapped[int] = mapped_column(unique=True)
+    stroke: Mapped[int] = mapped_column(server_default="0")
     order_id: Mapped[int] = mapped_column(ForeignKey("orders.id"), index=True)
     line: Mapped[int]
     cut: Mapped[str]

@@ -237,6 +237,7 @@ def _billed(work: "Work", lot: "Lot", shop: "ShopDetails") -> BilledLot | Billin
         by_share,
         packages=work.packages.of_lot(lot.id),
         counted=work.counted.of_lot(lot.id),
+        weights=work.counted_lines.weights_of_lot(lot.id),
         complete=[one.share for one in work.orders.of_lot(lot.id) if one.state in COMPLETE],
         fore_share=shop.fore_share,
     )

@@ -27,6 +27,10 @@ def line_words(line: "BillLine", words: "Words") -> str:
         parts.append(words.say("bills.tag", tags=line.tag))
     if line.kind == "waiting":
         parts.append(words.say(f"bills.waits_{line.waits_for or 'packages'}"))
+        if line.waits_for == "not_weighed":
+            parts.append(
+                QCoreApplication.translate("Bill", "Shift+F12 at the wrap weighs it together")
+            )
     elif line.rule in ("minimum", "steps", "kept"):
         parts.append(words.say(f"bills.rule_{line.rule}"))
     if line.by_table:

@@ -41,7 +41,7 @@ class LineColumns(QObject):
                 kind="figure",
                 sort=lambda row: row.made_ng,
                 width=100,
-                tip=lambda row: self.tr("by count, not weighed") if row.counted else "",
+                tip=self._net_tip,
             ),
             Column(
                 "state",
@@ -54,11 +54,19 @@ class LineColumns(QObject):
         ]
 
     def _net(self, row: WrapLine) -> str | Figure:
-        """Its pounds; what was only counted has none."""
+        """Its pounds; what was only counted has none, unless it was weighed together."""
+        if row.together_ng is not None:
+            return figure(pounds_text(row.made_ng + row.together_ng, 2))
         if row.counted and row.counted == row.packages:
             return self.tr("by count")
         pounds = pounds_text(row.made_ng, 2)
         return f"{pounds} +" if row.counted else figure(pounds)
+
+    def _net_tip(self, row: WrapLine) -> str:
+        if row.together_ng is not None:
+            said = self.tr("{count} packages by count, weighed together: {pounds}")
+            return said.format(count=row.counted, pounds=pounds_text(row.together_ng, 2))
+        return self.tr("by count, not weighed") if row.counted else ""
 
     def state(self, row: WrapLine) -> str:
         """How far the line is, in a word or two."""

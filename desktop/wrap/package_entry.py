@@ -2,10 +2,10 @@
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QWidget
 
-from desktop.look.space import TOGETHER, column
+from desktop.look.space import GROUP, TOGETHER, column, row
 from desktop.panels.buttons import button
 from desktop.wrap.count_strip import CountStrip
 from desktop.wrap.scale_strip import ScaleStrip
@@ -19,10 +19,12 @@ class PackageEntry(QWidget):
     """The scale's strip or the count's, by the shop, the order's regime and the line.
 
     Signals:
+        chosen: a line and whether it is weighed from now on, in a shop that counts.
         left: Esc; back to the lines.
         stepped: up or down; carries -1 or 1, to another line of the order.
     """
 
+    chosen = Signal(object, bool)
     left = Signal()
     stepped = Signal(int)
 
@@ -31,16 +33,21 @@ class PackageEntry(QWidget):
         self._wrapping: Wrapping | None = None
         self._line: WrapLine | None = None
         self._at: tuple[int, int, str] | None = None
-        self._weighed: set[tuple[int, int]] = set()  # order and line, in a shop that counts
         self.strip = ScaleStrip(bench, self)
         self.count = CountStrip(self)
         self.count.hide()
         self.way = button(self, quiet=True)
         self.way.hide()
+        self.all = button(self, quiet=True)
+        self.all.hide()
         down = column(self, gap=TOGETHER)
         down.addWidget(self.strip)
         down.addWidget(self.count)
-        down.addWidget(self.way, 0, Qt.AlignmentFlag.AlignLeft)
+        beside = row(gap=GROUP)
+        beside.addWidget(self.way)
+        beside.addWidget(self.all)
+        beside.addStretch(1)
+        down.addLayout(beside)
         for one in (self.strip, self.count):
             one.left.connect(self.left)
             one.stepped.connect(self.stepped)
@@ -57,8 +64,7 @@ class PackageEntry(QWidget):
         """Whether packages of the line are counted; an odd package is always weighed."""
         if self._wrapping is None or self._line is None or self._line.line == 0:
             return False
-        key = self._wrapping.order.id, self._line.line
-        return self._wrapping.by_count and key not in self._weighed
+        return self._wrapping.by_count and not self._line.weighed
 
     def show_line(self, wrapping: "Wrapping | None", line: "WrapLine | None") -> None:
         """What the next package holds, and how it is told."""
@@ -76,6 +82,7 @@ class PackageEntry(QWidget):
         self.strip.setVisible(not self.by_count)
         may = self._wrapping is not None and self._wrapping.by_count
         self.way.setVisible(may and self._line is not None and self._line.line > 0)
+        self.all.setVisible(self._line is not None and self._line.counted > 0)
         self._say()
 
     def _say(self) -> None:
@@ -88,6 +95,8 @@ class PackageEntry(QWidget):
             else self.tr("Count this line, no weight (F12)")
         )
 
+        self.all.setText(self.tr("Weigh what was counted together… (Shift+F12)"))
+
     def set_open(self, *, is_open: bool) -> None:
         """Whether packages can be made of the order as it stands."""
         for one in (self.strip, self.count, self.way):
@@ -98,12 +107,16 @@ class PackageEntry(QWidget):
         (self.count.packages if self.by_count else self.strip.weight).focus()
 
     def change_way(self) -> None:
-        """The line is weighed and labelled after all, or counted again."""
+        """The line is weighed and labelled after all, or counted again; it is kept so."""
         if self.way.isHidden() or self._wrapping is None or self._line is None:
             return
-        self._weighed ^= {(self._wrapping.order.id, self._line.line)}
-        self._show_way()
+        self.chosen.emit(self._line, not self._line.weighed)
         self.focus()
+
+    def complain(self, sentence: str) -> None:
+        """Say in place why something was not kept."""
+        for strip in (self.strip, self.count):
+            strip.complain(sentence)
 
     def counted(self) -> None:
         """A count was kept: ready for the next; one above what was planned is asked about."""

@@ -18,6 +18,7 @@ from desktop.wrap.package_entry import PackageEntry
 from desktop.wrap.package_scan import PackageScan
 from desktop.wrap.packages_panel import PackagesPanel
 from desktop.wrap.table_work import Wrapped, WrapTable
+from desktop.wrap.voiding import Voiding
 from desktop.wrap.wrapping import WrapLine
 from shared.carcass.anatomy import catalogue
 from shared.shop.counted import CountedPackages
@@ -28,7 +29,6 @@ from shared.units import Weight, pounds_text
 if TYPE_CHECKING:
     from desktop.bench import Bench, Target
     from desktop.wrap.wrapping import Wrapping
-    from shared.shop.packages import PackageMade
 
 
 class WrapPlace(Place):
@@ -39,6 +39,7 @@ class WrapPlace(Place):
     def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
         super().__init__(bench, parent)
         self.work = WrapTable(bench, self)
+        self.voiding = Voiding(bench, self.work, self)
         self.wrapping: Wrapping | None = None
         self._wanted = 0  # a package scanned of an order that is still read
         self._build()
@@ -86,6 +87,8 @@ class WrapPlace(Place):
         self.lines.picked.connect(lambda _row: self.entry.focus())
         self.strip.weighed.connect(self._weighed)
         self.entry.count.counted.connect(self._counted)
+        self.entry.chosen.connect(self._way_chosen)
+        self.entry.all.clicked.connect(self.weigh_together)
         self.entry.stepped.connect(self._step)
         self.entry.left.connect(self.lines.setFocus)
         self.work.read.connect(self._show)
@@ -119,6 +122,7 @@ class WrapPlace(Place):
             ("F11", self.show_boxes),
             ("Ctrl+E", lambda: self.scan.field.line.setFocus(Qt.FocusReason.ShortcutFocusReason)),
             ("F12", self.entry.change_way),
+            ("Shift+F12", self.weigh_together),
             ("Ctrl+B", self.show_batches),
         ):
             shortcut = QShortcut(QKeySequence(keys), self)
@@ -236,6 +240,29 @@ class WrapPlace(Place):
     def _line_moved(self, line: WrapLine | None) -> None:
         self.entry.show_line(self.wrapping, line)
 
+    def _way_chosen(self, line: WrapLine, weighed: bool) -> None:
+        if self.wrapping is not None:
+            self.entry.complain(self.work.choose_way(self.wrapping, line, weighed))
+
+    def weigh_together(self) -> None:
+        """All counted packages of the line are on the scale: their weight, for the bill."""
+        line = self.lines.chosen()
+        if self.wrapping is None or line is None or not line.counted:
+            return
+        from desktop.wrap.together_dialog import TogetherDialog
+
+        self.together = TogetherDialog(line, self._keep_together, self)
+        self.together.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        self.together.open()
+
+    def _keep_together(self, line: WrapLine, weight: Weight, tare: Weight | None) -> str:
+        if self.wrapping is None:
+            return self.tr("Choose an order first.")
+        said = self.work.weigh_together(self.wrapping, line, weight, tare)
+        if not said:
+            self.changed.emit()
+        return said
+
     def _counted(self, packages: int) -> None:
         line = self.lines.chosen()
         if line is None or self.wrapping is None:
@@ -312,46 +339,11 @@ class WrapPlace(Place):
 
     def void_package(self) -> None:
         """Make the chosen package void, with a reason."""
-        package = self.side.table.chosen()
-        if package is None or self.wrapping is None:
-            self.side.say(self.tr("Choose a package first."))
-            return
-        if package.void:
-            self.side.say(self.tr("That package is void already."))
-            return
-        if isinstance(package, CountedPackages):
-            asked = self.tr("A count of {count} packages is made void. Why?")
-            reason = self.bench.messages.ask_reason(
-                self.tr("Make void"), asked.format(count=package.packages)
-            )
-            if reason is not None:
-                self._voided(self.work.void_count(self.wrapping, package, reason))
-            return
-        together = of_one_stroke(package, self.wrapping.packages)
-        if len(together) > 1 and not self._all_of(package, len(together)):
-            together = (package,)
-        asked = self.tr("Package {number} is made void. Why?").format(number=package.label_number)
-        if len(together) > 1:
-            asked = self.tr("{count} packages are made void. Why?").format(count=len(together))
-        reason = self.bench.messages.ask_reason(self.tr("Make void"), asked)
-        if reason is None:
-            return
-        self._voided(self.work.void(self.wrapping, together, reason))
-
-    def _voided(self, said: str) -> None:
-        self.side.say(said)
-        if not said:
-            self.changed.emit()
-
-    def _all_of(self, package: "PackageMade", count: int) -> bool:
-        """Whether a whole stroke is meant, or the one package of it."""
-        asked = self.tr("Package {number} was wrapped in one stroke of {count}. Void all of them?")
-        return self.bench.messages.ask(
-            self.tr("Make void"),
-            asked.format(number=package.label_number, count=count),
-            self.tr("All {count}").format(count=count),
-            self.tr("Only this one"),
-        )
+        said = self.voiding.void(self.wrapping, self.side.table.chosen())
+        if said is not None:
+            self.side.say(said)
+            if not said:
+                self.changed.emit()
 
     def show_counts(self) -> None:
         """Show the paper of counts."""

@@ -15,6 +15,7 @@ from desktop.wrap.wrapping import (
     read_wrapping,
     with_counted,
     with_packages,
+    with_weights,
 )
 from shared.marking.label import PackageLabel
 from shared.shop.counted import CountedPackages, NewCount
@@ -152,6 +153,36 @@ class WrapTable(QObject):
         self.said.emit(said.format(count=packages, product=line.product))
         return ""
 
+    def choose_way(self, wrapping: Wrapping, line: WrapLine, weighed: bool) -> str:
+        """The line is weighed from now on, or counted again; "" or why it can't be kept."""
+        with self.bench.store.work(self.bench.person, self.bench.station) as work:
+            found = work.counted_lines.choose(wrapping.order.id, line.line, weighed=weighed)
+            if isinstance(found, Refused):
+                return self._refusal(found)
+            after = work.counted_lines.weighed(wrapping.order.id)
+            work.commit()
+        words = self.bench.words
+        self.read.emit(Wrapped(with_weights(wrapping, wrapping.weights, after, words)))
+        return ""
+
+    def weigh_together(
+        self, wrapping: Wrapping, line: WrapLine, net: "Weight", tare: "Weight | None"
+    ) -> str:
+        """Keep what the counted packages of a line weigh in all; "" or why it can't be kept."""
+        with self.bench.store.work(self.bench.person, self.bench.station) as work:
+            found = work.counted_lines.weigh(wrapping.order.id, line.line, net, tare)
+            if isinstance(found, Refused):
+                return self._refusal(found)
+            after = work.counted_lines.weights(wrapping.order.id)
+            work.commit()
+        words = self.bench.words
+        self.read.emit(Wrapped(with_weights(wrapping, after, wrapping.weighed, words)))
+        said = self.tr("{count} counted packages of {product} weigh {net} together.")
+        self.said.emit(
+            said.format(count=found.packages, product=line.product, net=found.net.text())
+        )
+        return ""
+
     def void_count(self, wrapping: Wrapping, counted: CountedPackages, reason: str) -> str:
         """Make a count void; "" or why not."""
         with self.bench.store.work(self.bench.person, self.bench.station) as work:
@@ -278,7 +309,8 @@ class WrapTable(QObject):
             "not_open": self._not_open(refused.data.get("state", "")),
             "not_on_order": self.tr("That line is no longer on the order; read it again."),
             "not_by_count": self.tr("This order is weighed: the shop or its regime asks for it."),
-            "handed_over": self.tr("It was handed over; it can't be made void."),
+            "handed_over": self.tr("It was handed over already."),
+            "none_counted": self.tr("Nothing of that line was wrapped by count."),
             "already_void": self.tr("That package is void already."),
         }.get(refused.code, self.tr("It can't be kept."))
 

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 from shared.carcass.anatomy import catalogue
 from shared.cutting.forecast import Forecast, forecast
 from shared.cutting.plan import plan
-from shared.shop.counted import may_be_counted
+from shared.shop.counted import may_be_counted, weight_together
 
 if TYPE_CHECKING:
     from db.store import Store
@@ -16,7 +16,7 @@ if TYPE_CHECKING:
     from shared.cutting.forecast import Range
     from shared.cutting.order import Question
     from shared.marking.plant_marks import PlantMarks
-    from shared.shop.counted import CountedPackages
+    from shared.shop.counted import CountedPackages, CountedWeight
     from shared.shop.details import ShopDetails
     from shared.shop.lots import Lot
     from shared.shop.orders import Order
@@ -28,7 +28,9 @@ class WrapLine:
     """One line of the order, or with line 0 an odd product; weights in nanograms.
 
     `planned` and `planned_ng` are None where the plan makes nothing of it. `counted` of the
-    packages were wrapped by count; `made_ng` knows nothing of them.
+    packages were wrapped by count; `made_ng` knows nothing of them. `together_ng` is what they
+    weigh together, None where nobody weighed all of them; `weighed` says that in a shop that
+    counts this line was chosen to be weighed.
     """
 
     line: int
@@ -41,6 +43,8 @@ class WrapLine:
     pieces: int = 0
     made_ng: int = 0
     counted: int = 0
+    together_ng: int | None = None
+    weighed: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,6 +61,8 @@ class Wrapping:
     recipes: "tuple[Recipe, ...]"
     marks: "PlantMarks"
     lines: tuple[WrapLine, ...]
+    weights: "tuple[CountedWeight, ...]" = ()
+    weighed: frozenset[int] = frozenset()
 
     @property
     def planned_packages(self) -> tuple[int, int]:
@@ -108,28 +114,70 @@ def read_wrapping(store: "Store", order_id: int, words: "Words") -> Wrapping | N
         shop = work.shop.details()
         recipes = work.recipes.all()
         marks = work.marks.now()
+        weights = work.counted_lines.weights(order_id)
+        weighed = work.counted_lines.weighed(order_id)
     known = catalogue(lot.species)
     expected = forecast(question, plan(question, known), known, own, graded)
-    lines = _lines(order, lot.species, expected, packages, counted, words)
-    return Wrapping(order, lot, shop, question, expected, packages, counted, recipes, marks, lines)
+    read = Wrapping(
+        order,
+        lot,
+        shop,
+        question,
+        expected,
+        packages,
+        counted,
+        recipes,
+        marks,
+        (),
+        weights,
+        weighed,
+    )
+    return _with_lines(read, words)
 
 
 def with_packages(
     wrapping: Wrapping, packages: "tuple[PackageMade, ...]", words: "Words"
 ) -> Wrapping:
     """The same order after a package was added or made void; the plan stays as it is."""
-    species, expected = wrapping.lot.species, wrapping.forecast
-    lines = _lines(wrapping.order, species, expected, packages, wrapping.counted, words)
-    return replace(wrapping, packages=packages, lines=lines)
+    return _with_lines(replace(wrapping, packages=packages), words)
 
 
 def with_counted(
     wrapping: Wrapping, counted: "tuple[CountedPackages, ...]", words: "Words"
 ) -> Wrapping:
     """The same order after packages were counted or a count was made void."""
-    species, expected = wrapping.lot.species, wrapping.forecast
-    lines = _lines(wrapping.order, species, expected, wrapping.packages, counted, words)
-    return replace(wrapping, counted=counted, lines=lines)
+    return _with_lines(replace(wrapping, counted=counted), words)
+
+
+def with_weights(
+    wrapping: Wrapping,
+    weights: "tuple[CountedWeight, ...]",
+    weighed: frozenset[int],
+    words: "Words",
+) -> Wrapping:
+    """The same order after counted packages were weighed together, or a line is weighed."""
+    return _with_lines(replace(wrapping, weights=weights, weighed=weighed), words)
+
+
+def _with_lines(wrapping: Wrapping, words: "Words") -> Wrapping:
+    """The order with its lines as its packages, counts and weights make them."""
+    lines = _lines(
+        wrapping.order,
+        wrapping.lot.species,
+        wrapping.forecast,
+        wrapping.packages,
+        wrapping.counted,
+        words,
+    )
+    return replace(wrapping, lines=tuple(_counted_too(one, wrapping) for one in lines))
+
+
+def _counted_too(line: WrapLine, wrapping: Wrapping) -> WrapLine:
+    if not line.line:
+        return line
+    found = weight_together(line.line, line.counted, wrapping.weights)
+    together = None if found is None else found.net.nanograms
+    return replace(line, together_ng=together, weighed=line.line in wrapping.weighed)
 
 
 def _lines(

@@ -18,8 +18,8 @@ from shared.billing.storage import StorageDays
 from shared.carcass.carcass import Carcass, Holding
 from shared.carcass.catalogue import Catalogue
 from shared.cutting.forecast import Forecast
-from shared.cutting.order import Question
-from shared.shop.counted import CountedPackages
+from shared.cutting.order import Choice, Question
+from shared.shop.counted import CountedPackages, CountedWeight
 from shared.shop.packages import PackageMade
 
 
@@ -117,6 +117,7 @@ def billed_lot(
     *,
     packages: Sequence[PackageMade] = (),
     counted: Sequence[CountedPackages] = (),
+    weights: Sequence[CountedWeight] = (),
     complete: Collection[int] = (),
     complete_lines: Collection[int] = (),
     into: Mapping[int, Fraction] | None = None,
@@ -128,7 +129,8 @@ def billed_lot(
 
     `cards` are by share number; "no_card" names a share without one. `complete` are the shares
     of which all packages are made, `complete_lines` lines of which they are though the share's
-    others aren't (fresh goods, billed before the cured), `into` the pounds weighed in by line.
+    others aren't (fresh goods, billed before the cured), `into` the pounds weighed in by line,
+    `weights` what counted packages of a line weigh together.
     With a `forecast` it is a quote: what isn't weighed or made is taken from it, at the low, mid
     or high figure of its range. The producer, what is kept, asked and
     credited are set on it with `dataclasses.replace` and `with_extras`.
@@ -140,13 +142,10 @@ def billed_lot(
             return BillingProblem("no_card", {"share": str(share.number), "owner": share.owner})
         choices = [one for one in question.choices if one.share == share.number]
         if forecast is None:
-            own = [one for one in packages if one.share == share.number]
-            finished = share.number in complete
-            tally = [one for one in counted if one.share == share.number]
-            made = made_lines(choices, catalogue, own, complete=finished, into=into, counted=tally)
-            made = tuple(
-                replace(one, complete=one.complete or one.line in complete_lines) for one in made
-            )
+            done = share.number in complete
+            all_of_it = (packages, counted, weights)
+            made = _made(share.number, choices, catalogue, all_of_it, complete=done, into=into)
+            made = tuple(replace(one, complete=done or one.line in complete_lines) for one in made)
         else:
             made = expected_made(choices, catalogue, forecast, pick)
         shares.append(BilledShare(share.number, share.owner, share.holdings, card, made))
@@ -157,6 +156,28 @@ def billed_lot(
         shares=tuple(shares),
         fore_share=catalogue.ranges.fore_share if fore_share is None else fore_share,
         expected=tuple(expected_sides(one, catalogue, pick) for one in expected),
+    )
+
+
+def _made(
+    share: int,
+    choices: Sequence[Choice],
+    catalogue: Catalogue,
+    of_lot: tuple[Sequence[PackageMade], Sequence[CountedPackages], Sequence[CountedWeight]],
+    *,
+    complete: bool,
+    into: Mapping[int, Fraction] | None,
+) -> tuple[MadeLine, ...]:
+    """What was made of a share's lines, of the lot's packages, counts and their weights."""
+    packages, counted, weights = of_lot
+    return made_lines(
+        choices,
+        catalogue,
+        [one for one in packages if one.share == share],
+        complete=complete,
+        into=into,
+        counted=[one for one in counted if one.share == share],
+        weights=[one for one in weights if one.share == share],
     )
 
 

@@ -15,7 +15,7 @@ from shared.carcass.catalogue import Catalogue, Quarter
 from shared.carcass.weights import side_weights
 from shared.cutting.forecast import SPREAD, Forecast
 from shared.cutting.order import Choice
-from shared.shop.counted import CountedPackages
+from shared.shop.counted import CountedPackages, CountedWeight, weight_together
 from shared.shop.holdings import animal_fraction
 from shared.shop.lots import LotShare
 from shared.shop.packages import PackageMade
@@ -79,13 +79,17 @@ class ExpectedSides:
     chilled: tuple[Fraction, Fraction]
 
 
+_Product = tuple[int, str, tuple[str, ...]]  # line, cut and finishes
+
+
 @dataclass(frozen=True, slots=True)
 class MadeLine:
     """What one order line has come to: packages, pounds finished, pounds that went in.
 
     `complete` says that nothing more of it is to come; until then a charge on it waits. `into`
     None was not weighed in. `estimated` figures come from the forecast. `counted` of the
-    packages were wrapped by count: what is finished isn't known while there are any.
+    packages were wrapped by count: what is finished isn't known while there are any, but where
+    they were `together` on the scale, which `finished` then holds.
     """
 
     line: int
@@ -98,6 +102,12 @@ class MadeLine:
     complete: bool
     estimated: bool = False
     counted: int = 0
+    together: bool = False
+
+    @property
+    def not_weighed(self) -> bool:
+        """Whether packages of it have no weight, not even together."""
+        return self.counted > 0 and not self.together
 
 
 def head_fraction(holdings: Sequence[Holding], carcass: int) -> Fraction:
@@ -168,27 +178,18 @@ def made_lines(
     complete: bool,
     into: Mapping[int, Fraction] | None = None,
     counted: Iterable[CountedPackages] = (),
+    weights: Sequence[CountedWeight] = (),
 ) -> tuple[MadeLine, ...]:
     """What was made of each line of one order, weighed and counted, void packages left out.
 
     Packages that stand on no line come at the end, one row for each cut and its finishes.
-    `into` gives by line the pounds that were weighed in.
+    `into` gives by line the pounds that were weighed in; `weights` what the counted packages of a
+    line weigh together: 12 steaks in 6 counted packages of 9.4 lb in all and one weighed of 1.6
+    are 11 lb.
     """
     weighed_in = into or {}
-    rows: dict[tuple[int, str, tuple[str, ...]], list[PackageMade]] = {
-        (choice.line, choice.cut, choice.finishes): [] for choice in choices
-    }
-    finishes = {line: finishes for line, _, finishes in rows}
-    for package in packages:
-        if not package.void:
-            key = package.line, package.cut, finishes.get(package.line, package.finishes)
-            rows.setdefault(key, []).append(package)
-    counts: Counter[tuple[int, str, tuple[str, ...]]] = Counter()
-    for count in counted:
-        if not count.void:
-            key = count.line, count.cut, finishes.get(count.line, count.finishes)
-            rows.setdefault(key, [])
-            counts[key] += count.packages
+    rows, counts = _by_product(choices, packages, counted)
+    together = _together(counts, weights)
     return tuple(
         MadeLine(
             line=line,
@@ -196,13 +197,56 @@ def made_lines(
             kind=catalogue.cuts[cut].kind if cut in catalogue.cuts else "",
             finishes=done,
             packages=len(made) + counts[line, cut, done],
-            finished=sum((one.net.pounds for one in made), Fraction(0)),
+            finished=sum(
+                (one.net.pounds for one in made), together.get((line, cut, done), Fraction(0))
+            ),
             into=weighed_in.get(line),
             complete=complete,
             counted=counts[line, cut, done],
+            together=(line, cut, done) in together,
         )
         for (line, cut, done), made in rows.items()
     )
+
+
+def _by_product(
+    choices: Iterable[Choice],
+    packages: Iterable[PackageMade],
+    counted: Iterable[CountedPackages],
+) -> tuple[dict[_Product, list[PackageMade]], Counter[_Product]]:
+    """The packages weighed, and how many were counted, of each line and what is on no line."""
+    rows: dict[_Product, list[PackageMade]] = {
+        (one.line, one.cut, one.finishes): [] for one in choices
+    }
+    finishes = {line: finishes for line, _, finishes in rows}
+    for package in packages:
+        if not package.void:
+            key = package.line, package.cut, finishes.get(package.line, package.finishes)
+            rows.setdefault(key, []).append(package)
+    counts: Counter[_Product] = Counter()
+    for count in counted:
+        if not count.void:
+            key = count.line, count.cut, finishes.get(count.line, count.finishes)
+            rows.setdefault(key, [])
+            counts[key] += count.packages
+    return rows, counts
+
+
+def _together(
+    counts: Mapping[_Product, int], weights: Sequence[CountedWeight]
+) -> dict[_Product, Fraction]:
+    """The pounds of counted packages that were weighed together.
+
+    A line whose cut was changed while it was counted has packages of two products: of those the
+    one weight says nothing.
+    """
+    lines = Counter(line for line, _, _ in counts)
+    found = {
+        product: weight_together(product[0], count, weights)
+        for product, count in counts.items()
+        if lines[product[0]] == 1
+    }
+    return {product: one.net.pounds for product, one in found.items() if one is not None}
 
 
 def expected_made(

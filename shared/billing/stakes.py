@@ -225,7 +225,7 @@ def _made_stake(lot: BilledLot, charge: Charge, share: BilledShare) -> Stake | N
     if charge.basis == "per_package":
         count = Fraction(sum(line.packages for line in lines))
         return Stake(share.number, count, heads, estimated=estimated)
-    if any(line.counted for line in lines):
+    if any(line.not_weighed for line in lines):
         return Stake(share.number, None, heads, "not_weighed")
     finished = sum((line.finished for line in lines), Fraction(0))
     return Stake(share.number, finished, heads, estimated=estimated)

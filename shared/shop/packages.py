@@ -35,7 +35,10 @@ class NewPackage:
 
 @dataclass(frozen=True, slots=True)
 class PackageMade:
-    """A labelled package. Its label number is never used again, also when it is made void."""
+    """A labelled package. Its label number is never used again, also when it is made void.
+
+    `stroke` is the first label number of those that were wrapped with it in one stroke.
+    """
 
     id: int
     label_number: int
@@ -57,19 +60,16 @@ class PackageMade:
     void: str = ""
     voided_at: datetime | None = None
     voided_by: str = ""
+    stroke: int = 0
 
 
 def of_one_stroke(package: PackageMade, packages: Iterable[PackageMade]) -> tuple[PackageMade, ...]:
     """The packages that still stand of those wrapped with this one in one stroke, it among them.
 
-    One stroke is one line, one weight, one person at one station, at one moment. Of 80 tubes of
-    1 lb of which one is void 79 are found.
+    Of 80 tubes of 1 lb of which one is void 79 are found; two strokes of one weight within one
+    second stay two.
     """
-    return tuple(one for one in packages if not one.void and _stroke(one) == _stroke(package))
-
-
-def _stroke(one: PackageMade) -> tuple[object, ...]:
-    return one.order_id, one.line, one.cut, one.net, one.made_at, one.person, one.station
+    return tuple(one for one in packages if not one.void and one.stroke == package.stroke)
 
 
 @dataclass(frozen=True, slots=True)

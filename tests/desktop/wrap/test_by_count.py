@@ -171,3 +171,44 @@ def test_the_office_says_what_the_paper_must_carry(
     page.keep()
     with store.read() as work:
         assert work.shop.details().wrapped == "counted"
+
+
+def test_a_line_chosen_to_be_weighed_stays_so_after_a_restart(
+    qtbot: QtBot, bench: Bench, place: WrapPlace
+) -> None:
+    assert place.entry.by_count
+    place.entry.change_way()
+    assert not place.entry.by_count
+    again = opened(qtbot, bench)
+    assert not again.entry.by_count
+    again.lines.choose(2)
+    assert again.entry.by_count
+    again.lines.choose(0)
+    again.entry.change_way()
+    assert opened(qtbot, bench).entry.by_count
+
+
+def test_what_was_counted_is_weighed_together_for_the_bill(
+    place: WrapPlace, store: Store, order: Order
+) -> None:
+    place.lines.choose(2)
+    assert place.entry.all.isHidden()
+    count(place, "12")
+    assert place.entry.all.isVisibleTo(place)
+    press(place.entry.count.packages.line, Qt.Key.Key_Escape)
+    place.weigh_together()
+    dialog = place.together
+    assert unnamed(dialog) == []
+    assert "12 counted packages" in dialog.lead.text()
+    type_into(dialog.weight.line, "13.4")
+    type_into(dialog.tare.line, "0.9")
+    dialog.try_it()
+    with store.read() as work:
+        (made,) = work.counted_lines.weights(order.id)
+    assert (made.packages, made.net.text()) == (12, "12.5 lb")
+    line = place.lines.chosen()
+    assert line is not None
+    rows = place.lines.rows
+    assert " ".join(str(rows.data(rows.index(2, 4))).split()) == "12.50 lb"
+    count(place, "2")  # the weight is of the twelve
+    assert rows.data(rows.index(2, 4)) == "by count"

@@ -152,3 +152,20 @@ def test_none_and_too_many_are_refused(
         press(place.strip.weight.line, Qt.Key.Key_Return)
         assert place.strip.equal.problem()
     assert kept(store, order.id) == ()
+
+
+def test_two_strokes_of_one_moment_and_weight_stay_two(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
+) -> None:
+    """The test's clock stands still: by moment, line and weight the five would be one stroke."""
+    order = order_on_the_table(store, signed)
+    place = opened(qtbot, bench)
+    place.lines.choose(2)
+    for equal in ("2", "3"):
+        type_into(place.strip.equal.line, equal)
+        type_into(place.strip.weight.line, "1")
+        press(place.strip.weight.line, Qt.Key.Key_Return)
+    made = kept(store, order.id)
+    assert len({one.made_at for one in made}) == 1
+    assert [one.stroke for one in made] == [1, 1, 3, 3, 3]
+    assert [one.label_number for one in of_one_stroke(made[4], made)] == [3, 4, 5]
