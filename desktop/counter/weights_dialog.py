@@ -283,7 +283,8 @@ class WeightsDialog(FormDialog):
                 "mail",
                 lambda: self.tr("Mail"),
                 lambda one: one.email or self.tr("no address"),
-                width=190,
+                width=250,
+                tip=lambda one: one.email,
             ),
             Column(
                 "told",

@@ -158,8 +158,12 @@
         <translation>Cámara fría (Ctrl+L)</translation>
     </message>
     <message>
-        <source>Weights of the day (Ctrl+W)</source>
-        <translation>Pesos del día (Ctrl+W)</translation>
+        <source>Weights (Ctrl+W)</source>
+        <translation>Pesos (Ctrl+W)</translation>
+    </message>
+    <message>
+        <source>Weights of the day</source>
+        <translation>Pesos del día</translation>
     </message>
     <message>
         <source>Large letters (F11)</source>
@@ -661,6 +665,10 @@
     <message>
         <source>Today lies in a period that is closed; see Books.</source>
         <translation>Hoy cae en un periodo cerrado; vea Libros.</translation>
+    </message>
+    <message>
+        <source>Shift+F12 at the wrap weighs it together</source>
+        <translation>Mayús+F12 en empaque lo pesa todo junto</translation>
     </message>
     <message>
         <source>Choose the line the amount is of.</source>
@@ -2542,6 +2550,14 @@
         <source>Another station has changed this animal. Leave this and open it again.</source>
         <translation>Otra estación cambió este animal. Déjelo y ábralo otra vez.</translation>
     </message>
+    <message>
+        <source>Swap the tags</source>
+        <translation>Cambiar los aretes entre sí</translation>
+    </message>
+    <message>
+        <source>Tag {tag} is on another animal here. If the two carry each other&apos;s tag, say why, and they are swapped. Weights and losses stay with the animal they were kept for: correct those taken by the wrong tag (F8).</source>
+        <translation>El arete {tag} lo lleva otro animal de aquí. Si cada uno lleva el del otro, diga por qué y se cambian. Los pesos y las pérdidas se quedan con el animal para el que se guardaron: corrija los tomados con el arete equivocado (F8).</translation>
+    </message>
 </context>
 <context>
     <name>ChoiceField</name>
@@ -3449,6 +3465,14 @@
     <message>
         <source>Weigh again</source>
         <translation>Pesar otra vez</translation>
+    </message>
+    <message>
+        <source>{number} is also the tag of an animal here. Is it a weight?</source>
+        <translation>{number} es también el arete de un animal de aquí. ¿Es un peso?</translation>
+    </message>
+    <message>
+        <source>A tag in place of a weight</source>
+        <translation>Un arete en lugar de un peso</translation>
     </message>
     <message>
         <source>{weight} can&apos;t stand on {scale}: it shows steps of {division}. Is the weight right?</source>
@@ -6529,6 +6553,14 @@
 </context>
 <context>
     <name>RailActions</name>
+    <message>
+        <source>Already billed</source>
+        <translation>Ya está en una cuenta</translation>
+    </message>
+    <message>
+        <source>Made from the weight before: bill {numbers}. The bills stand until the Office (F6) credits them and issues them again.</source>
+        <translation>Hecha con el peso anterior: cuenta {numbers}. Las cuentas valen hasta que la Oficina (F6) las acredite y las emita de nuevo.</translation>
+    </message>
     <message>
         <source>No tag</source>
         <translation>Sin arete</translation>
