@@ -154,7 +154,24 @@ class AnimalBook(LossBook):
         ).one_or_none()
         if other is None:
             return None
-        return Refused("tag_taken", {"tag": tag.strip(), "lot": str(other.number)})
+        data = {"tag": tag.strip(), "lot": str(other.number), "animal": str(other.id)}
+        return Refused("tag_taken", data)
+
+    def swap_tags(self, one_id: int, other_id: int, reason: str) -> Refused | None:
+        """Two animals had each other's tag: each gets the other's, in one step.
+
+        What was weighed, lost or found stays with each animal's row. Refused: "reason_missing";
+        "not_tagged" where one has none.
+        """
+        one, other = self._there(one_id), self._there(other_id)
+        if not reason.strip():
+            return Refused("reason_missing")
+        if not one.tag or not other.tag:
+            return Refused("not_tagged")
+        for animal, tag in ((one, other.tag), (other, one.tag)):
+            values: dict[str, object] = {"tag": tag, "tag_key": name_key(tag)}
+            self._edited(animal, values, animal.version, "changed", reason, tag=tag)
+        return None
 
     def change(self, animal: Animal) -> Animal | StaleEdit | Refused:
         """Write tag, sex, age, skin, split, place and the day of the kill."""

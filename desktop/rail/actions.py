@@ -90,8 +90,27 @@ class RailActions(Place):
         seen = self.panel.seen
         if seen is not None and any(one.current for one in seen.weighings):
             dialog = CorrectionDialog(self.bench, seen, self)
-            dialog.accepted.connect(self._written)
+            dialog.accepted.connect(lambda: self._corrected(dialog))
             self._open(dialog)
+
+    def _corrected(self, dialog: CorrectionDialog) -> None:
+        """Bills made from the first weight are told: they stay until the Office credits them."""
+        self._written()
+        made = dialog.made
+        if made is None or made.kind == "live":
+            return
+        lot_id = dialog.seen.animal.lot_id
+        with self.bench.store.read() as work:
+            standing = work.bills.standing_bills(lot_id)
+            bills = [one.number for one in work.bills.of_lot(lot_id) if one.id in standing]
+        if bills:
+            self.bench.messages.tell(
+                self.tr("Already billed"),
+                self.tr(
+                    "Made from the weight before: bill {numbers}. The bills stand until the Office "
+                    "(F6) credits them and issues them again."
+                ).format(numbers=", ".join(str(one) for one in sorted(bills))),
+            )
 
     def dress(self) -> None:
         """Say how the chosen carcass was dressed."""

@@ -127,6 +127,8 @@ class CheckInDialog(FormDialog):
                 work.commit()
                 return ""
         if isinstance(found, Refused) and found.code == "tag_taken":
+            if self.animal.tag and self._swapped(int(found.data["animal"])):
+                return ""
             self.tag.complain(
                 self.tr("Tag {tag} is on an animal of lot {lot} that is still here.").format(
                     tag=found.data.get("tag", ""), lot=found.data.get("lot", "")
@@ -137,6 +139,32 @@ class CheckInDialog(FormDialog):
             self.tag.complain(self.tr("Fill this in."))
             return ""
         return self.tr("Another station has changed this animal. Leave this and open it again.")
+
+    def _swapped(self, other_id: int) -> bool:
+        """The tag is on another animal here: the two may carry each other's."""
+        words, messages = self.tag.value() or "", self.bench.messages
+        reason = messages.ask_reason(
+            self.tr("Swap the tags"),
+            self.tr(
+                "Tag {tag} is on another animal here. If the two carry each other's tag, say why, "
+                "and they are swapped. Weights and losses stay with the animal they were kept for: "
+                "correct those taken by the wrong tag (F8)."
+            ).format(tag=words),
+        )
+        if not reason:
+            return False
+        with self.bench.store.work(self.bench.person, self.bench.station) as work:
+            if work.animals.swap_tags(self.animal.id, other_id, reason) is not None:
+                return False
+            swapped = work.animals.get(self.animal.id)
+            assert swapped is not None
+            self.animal = swapped
+            found = self._write(work)
+            if not isinstance(found, Animal):
+                return False
+            self.write_more(work)
+            work.commit()
+        return True
 
     def refused(self) -> bool:
         """Whether another field can't be taken; said at it."""

@@ -16,12 +16,13 @@ if TYPE_CHECKING:
 
 
 class CorrectionDialog(FormDialog):
-    """Which weight, what it really is, and why."""
+    """Which weight, what it really is, and why; `made` is the weight that holds now."""
 
     def __init__(self, bench: "Bench", seen: SeenAnimal, parent: QWidget | None = None) -> None:
         super().__init__(parent, columns=1)
         self.bench = bench
         self.seen = seen
+        self.made: Weighing | None = None
         self.which: ChoiceField[int] = ChoiceField(self, required=True)
         self.weight = WeightField(self, required=True)
         self.reason = TextField(self, required=True)
@@ -74,6 +75,7 @@ class CorrectionDialog(FormDialog):
             made = work.weighings.correct(old.id, weight, self.reason.value() or "")
             if isinstance(made, Weighing):
                 work.commit()
+                self.made = made
                 return ""
         if made.code == "not_positive":
             self.weight.complain(self.tr("A weight is more than nothing."))

@@ -13,6 +13,8 @@ if TYPE_CHECKING:
     from shared.shop.scales import Scale
     from shared.units import Weight
 
+AT_THE_SCALE = ("arrived", "weighed", "passed", "held")
+
 
 def believed(
     bench: "Bench",
@@ -20,15 +22,42 @@ def believed(
     place: Place,
     weights: "tuple[Weight, Weight]",
     scale: "Scale | None",
+    *,
+    typed: bool = True,
 ) -> bool:
     """Whether a weight (gross, net) may be kept: each doubt is asked; nothing is refused."""
     gross, weight = weights
-    for title, question in doubts(seen, place, gross, weight, scale):
+    found = doubts(seen, place, gross, weight, scale)
+    if typed and is_a_tag(bench, gross):
+        found.insert(0, tag_question(gross))
+    for title, question in found:
         yes = QCoreApplication.translate("Doubts", "It is right")
         no = QCoreApplication.translate("Doubts", "Weigh again")
         if not bench.messages.ask(title, question, yes, no):
             return False
     return True
+
+
+def is_a_tag(bench: "Bench", weight: "Weight") -> bool:
+    """Whether what was typed is, digit by digit, the tag of an animal that is weighed today.
+
+    A scanner types into the field that has the keyboard: tag 301, scanned while a weight is
+    asked for, would stand as 301 lb.
+    """
+    if weight.exponent:
+        return False
+    with bench.store.read() as work:
+        found = work.animals.by_tag(str(weight.count))
+    return any(one.state in AT_THE_SCALE for one in found)
+
+
+def tag_question(weight: "Weight") -> tuple[str, str]:
+    """The doubt as (title, question)."""
+    text = QCoreApplication.translate(
+        "Doubts", "{number} is also the tag of an animal here. Is it a weight?"
+    )
+    title = QCoreApplication.translate("Doubts", "A tag in place of a weight")
+    return title, text.format(number=weight.count)
 
 
 def doubts(

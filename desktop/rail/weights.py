@@ -255,7 +255,8 @@ class Weights(QWidget):
     def _sure(self, seen: SeenAnimal, place: Place, gross: "Weight", weight: "Weight") -> bool:
         self._asking = True
         try:
-            return believed(self.bench, seen, place, (gross, weight), self.strip.use.scale)
+            scale, typed = self.strip.use.scale, self._from_scale.get(place) != gross
+            return believed(self.bench, seen, place, (gross, weight), scale, typed=typed)
         finally:
             self._asking = False
 

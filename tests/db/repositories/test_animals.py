@@ -40,7 +40,7 @@ def test_a_tag_is_carried_by_one_animal_in_the_house(work: Work) -> None:
     first = arrived(work, lot_of_one(work), "A-7")
     other = lot_of_one(work)
     refused = work.animals.arrive(other.animals[0].id, tag="a-7", version=1)
-    assert refused == Refused("tag_taken", {"tag": "a-7", "lot": "1"})
+    assert refused == Refused("tag_taken", {"tag": "a-7", "lot": "1", "animal": "1"})
     assert work.animals.arrive(other.animals[0].id, tag=" ", version=1) == Refused("tag_missing")
     weighed(work, first, "185")
     moved(work, first.id, "passed", "hanging", "on_block", "cut")
