@@ -42,21 +42,16 @@ def show_confirmation(bench: "Bench", desk: "OrderDesk", parent: "QWidget") -> N
     share = next(one for one in desk.lot.shares if one.number == desk.share)
     lines = () if customer is None else (customer.name, *customer.address.splitlines())
     booking = _booking(desk, share, due, rules.without_answer, found, words)
-    title = QCoreApplication.translate("OrderPapers", "Confirmation of order {number}").format(
-        number=desk.order.number
-    )
+    title = _title(desk.order.number)
     now = bench.now()
     question, catalogue, forecast = desk.question, desk.catalogue, desk.forecast
 
     def make() -> bytes:
         from printing.confirmation import confirmation
 
+        about = (booking, question, catalogue, forecast, share.number)
         return confirmation(
-            booking,
-            question,
-            catalogue,
-            forecast,
-            share.number,
+            *about,
             estimate=None if found is None else found.bill,
             shop=shop,
             customer=lines,
@@ -74,6 +69,11 @@ def show_confirmation(bench: "Bench", desk: "OrderDesk", parent: "QWidget") -> N
         show_to_mail(bench, pdf, title, to, parent)
 
     bench.work.run(make, then=show, key="counter.confirmation")
+
+
+def _title(number: int) -> str:
+    text = QCoreApplication.translate("OrderPapers", "Confirmation of order {number}")
+    return text.format(number=number)
 
 
 def _mail_text(booking: "Booking", shop: "ShopDetails", words: "Words") -> str:
