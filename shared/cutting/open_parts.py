@@ -1,27 +1,35 @@
 """The parts nobody has settled: what of each is left when every line lies, owner by owner."""
 
-from collections.abc import Iterable, Sequence, Set
+from collections.abc import Iterable, Iterator, Mapping, Sequence, Set
 from dataclasses import dataclass, field
 from fractions import Fraction
 
 from shared.carcass.carcass import Share
-from shared.carcass.catalogue import Part
 from shared.cutting.answer import OpenPart
-from shared.cutting.capacity import ALL, EXPECTED, NOTHING, Animal, Held, Interval, Side
+from shared.cutting.capacity import ALL, EXPECTED, NOTHING, Animal, Held, Side
 from shared.cutting.leftovers import free_of
 from shared.cutting.occupied import Occupied, Place
-from shared.cutting.take import Strip, account_length
+from shared.cutting.take import account_length
 from shared.cutting.taken import ratio
 from shared.cutting.ways import Ways
+
+Spot = tuple[int, int] | str  # a lane of a run, or a part that stands alone
+
+
+@dataclass(slots=True)
+class _Left:
+    """What nobody has taken of a side, part by part, those that are taken wholly left out.
+
+    `stale` are the spots to be looked at again.
+    """
+
+    parts: dict[int, Fraction]
+    stale: Iterable[Spot]
 
 
 @dataclass(slots=True)
 class Opened:
-    """Open parts reckoned before, by share, carcass and side, and what is left of each part.
-
-    `left` are fractions nobody has taken, by carcass and side, in the order of the parts that may
-    be open; None was not reckoned, or has changed since.
-    """
+    """Open parts reckoned before, by share, carcass and side, and what is left of each side."""
 
     of_side: dict[tuple[int, int, int], tuple[OpenPart, ...]] = field(
         default_factory=dict[tuple[int, int, int], tuple[OpenPart, ...]]
@@ -29,33 +37,36 @@ class Opened:
     of_animal: dict[tuple[int, int, int], tuple[OpenPart, ...]] = field(
         default_factory=dict[tuple[int, int, int], tuple[OpenPart, ...]]
     )
-    left: dict[tuple[int, int], list[Fraction | None]] = field(
-        default_factory=dict[tuple[int, int], list[Fraction | None]]
-    )
+    left: dict[tuple[int, int], _Left] = field(default_factory=dict[tuple[int, int], _Left])
 
-    def forget(self, changed: Set[Place], ways: Ways) -> None:
+    def forget(self, changed: Set[Place]) -> None:
         """Forget what lies where something else is taken now."""
-        sides = {one[0][:2] if len(one) == 2 else one[:2] for one in changed}
-        carcasses = {carcass for carcass, side in sides if not side}
-        self.of_side = {at: it for at, it in self.of_side.items() if at[1:] not in sides}
+        stale: dict[tuple[int, int], set[Spot]] = {}
+        for one in changed:
+            if len(one) == 2:
+                (carcass, side, run), lane = one
+                stale.setdefault((carcass, side), set()).add((run, lane))
+            else:
+                stale.setdefault(one[:2], set()).add(one[2])
+        carcasses = {carcass for carcass, side in stale if not side}
+        self.of_side = {at: it for at, it in self.of_side.items() if at[1:] not in stale}
         self.of_animal = {at: it for at, it in self.of_animal.items() if at[1] not in carcasses}
-        for (carcass, side), left in self.left.items():
-            if (carcass, side) in sides:
-                for place, (part, run, lane, _) in enumerate(ways.may_be_open):
-                    off = carcass, side, part.code
-                    if (off if run < 0 else ((carcass, side, run), lane)) in changed:
-                        left[place] = None
+        for key, spots in stale.items():
+            if key in self.left:
+                self.left[key].stale = {*self.left[key].stale, *spots}
 
-    def left_of(self, side: Side, occupied: Occupied, ways: Ways) -> list[Fraction | None]:
-        """What nobody has taken of each part of a side that may be open."""
+    def left_of(self, side: Side, occupied: Occupied, ways: Ways) -> dict[int, Fraction]:
+        """What nobody has taken of each part of a side that may be open, by its number there."""
         key = side.carcass, side.number
         left = self.left.get(key)
         if left is None:
-            left = self.left[key] = [None] * len(ways.may_be_open)
-        for place, known in enumerate(left):
-            if known is None:
-                left[place] = _left_of_part(side, ways.may_be_open[place], occupied)
-        return left
+            left = self.left[key] = _Left({}, ways.open_spots)
+        for spot in left.stale:
+            for number in ways.open_spots.get(spot, ()):
+                left.parts.pop(number, None)
+            left.parts.update(_left_of_spot(side, spot, occupied, ways))
+        left.stale = ()
+        return left.parts
 
 
 def open_parts(
@@ -90,7 +101,7 @@ def open_parts(
 
 
 def _open_of_side(
-    share: int, held: Held, there: Iterable[Fraction | None], occupied: Occupied, ways: Ways
+    share: int, held: Held, there: Mapping[int, Fraction], occupied: Occupied, ways: Ways
 ) -> tuple[OpenPart, ...]:
     """The open parts of a side for one who holds of it.
 
@@ -99,9 +110,8 @@ def _open_of_side(
     """
     found: list[OpenPart] = []
     carcass, number, fractions = held.side.carcass, held.side.number, held.fractions
-    for (part, run, lane, place), left in zip(ways.may_be_open, there, strict=True):
-        if not left:
-            continue
+    for number_there in sorted(there):
+        left, (part, run, lane, place) = there[number_there], ways.may_be_open[number_there]
         mine = fractions[part.quarter]
         if mine is not ALL and mine < 1:
             if run >= 0:
@@ -118,33 +128,28 @@ def _open_of_side(
     return tuple(found)
 
 
-def _left_of_part(side: Side, at: tuple[Part, int, int, int], occupied: Occupied) -> Fraction:
-    part, run, lane, place = at
-    carcass, number = side.carcass, side.number
-    if part.code in side.lost:
-        return NOTHING
-    if run < 0:
+def _left_of_spot(
+    side: Side, spot: Spot, occupied: Occupied, ways: Ways
+) -> Iterator[tuple[int, Fraction]]:
+    """What is left of the parts of a lane, or of one part; kerfs beside pieces count as taken."""
+    numbers = ways.open_spots.get(spot, ())
+    if isinstance(spot, str):
         whole = occupied.denominator
-        above, below = whole - occupied.parts.get((carcass, number, part.code), 0), whole
-    elif ((carcass, number, run), lane) in occupied.lanes:
-        bounds = side.bounds[EXPECTED][run]
-        above, below = _open_length((carcass, number, run), lane, bounds, place, occupied)
-    else:
-        return ALL
-    if above <= 0:
-        return NOTHING
-    return ALL if above == below else ratio(above, below)
-
-
-def _open_length(
-    strip: Strip, lane: int, bounds: tuple[int, ...], place: int, occupied: Occupied
-) -> Interval:
-    """What of a stretch of a lane is open, of its length; kerfs beside pieces count as taken."""
-    lo, hi = bounds[place], bounds[place + 1]
-    for start, end in occupied.lanes[strip, lane]:
-        if start <= lo and hi <= end:
-            return 0, 1
-    return sum([end - start for start, end in free_of(strip, lane, ((lo, hi),), occupied)]), hi - lo
+        left = whole - occupied.parts.get((side.carcass, side.number, spot), 0)
+        if left > 0 and spot not in side.lost:
+            for number in numbers:
+                yield number, ALL if left == whole else ratio(left, whole)
+        return
+    strip, bounds = (side.carcass, side.number, spot[0]), side.bounds[EXPECTED][spot[0]]
+    free = free_of(strip, spot[1], ((0, bounds[-1]),), occupied)
+    if not free:
+        return
+    for number in numbers:
+        part, _, _, place = ways.may_be_open[number]
+        lo, hi = bounds[place], bounds[place + 1]
+        left = sum([max(0, min(hi, end) - max(lo, start)) for start, end in free])
+        if left > 0 and part.code not in side.lost:
+            yield number, ALL if left == hi - lo else ratio(left, hi - lo)
 
 
 def _open_of_animal(

@@ -109,7 +109,7 @@ class Remembered:
         self, shares: Sequence[Share], shop: Shop, occupied: Occupied
     ) -> tuple[OpenPart, ...]:
         """The open parts; those where nothing moved since they were reckoned again."""
-        self.opened.forget(self.changed, shop.ways)
+        self.opened.forget(self.changed)
         self.changed = set()
         return open_parts(shares, shop.held, shop.herd, occupied, shop.ways, self.opened)
 

@@ -69,7 +69,8 @@ class Ways:
 
     `at[run][stretch]` holds (lane bit, part) for each filled lane. `denominator` makes every
     share of a part that a way takes a whole number. `bound_parts` are those that age or skin
-    can forbid; `may_be_open` those of a side with run, lane and stretch (-1, 0, -1 off the runs).
+    can forbid; `may_be_open` those of a side with run, lane and stretch (-1, 0, -1 off the runs),
+    `open_spots` their numbers by run and lane, or by the code of a part that stands alone.
     `filled[run][lane]` are the stretches a lane is filled on; `joined` says that a way needs it.
     `takes_nature` are cuts that take what is trim by nature, `singles` those that take what comes
     one to an animal and is divided, with (way, part). `gives` and `gives_back` are
@@ -87,6 +88,7 @@ class Ways:
     denominator: int
     bound_parts: tuple[Part, ...]
     may_be_open: tuple[tuple[Part, int, int, int], ...]
+    open_spots: dict[tuple[int, int] | str, tuple[int, ...]]
     open_of_animal: tuple[Part, ...]
     nature: tuple[Part, ...]
     takes_nature: frozenset[str]
@@ -128,6 +130,7 @@ def compile_ways(catalogue: Catalogue) -> Ways:
     open_ones = [
         part for part in catalogue.parts.values() if not part.by_nature_trim and not part.loss
     ]
+    may_be_open = tuple(_placed(part, runs, place) for part in open_ones if part.per == "side")
     return Ways(
         catalogue,
         runs,
@@ -136,7 +139,8 @@ def compile_ways(catalogue: Catalogue) -> Ways:
         by_cut,
         _denominator(by_cut),
         bound,
-        tuple(_placed(part, runs, place) for part in open_ones if part.per == "side"),
+        may_be_open,
+        _spots(may_be_open),
         tuple(part for part in open_ones if part.per == "animal"),
         tuple(part for part in catalogue.parts.values() if part.by_nature_trim),
         _takes_nature(by_cut),
@@ -217,6 +221,16 @@ def _placed(part: Part, runs: tuple[Run, ...], place: dict[str, int]) -> tuple[P
         return part, -1, 0, -1
     run = runs[place[part.run]]
     return part, place[part.run], 1 << run.lanes.index(part.lane), run.place(part.stretch)
+
+
+def _spots(
+    placed: tuple[tuple[Part, int, int, int], ...],
+) -> dict[tuple[int, int] | str, tuple[int, ...]]:
+    found: dict[tuple[int, int] | str, tuple[int, ...]] = {}
+    for number, (part, run, lane, _) in enumerate(placed):
+        spot = part.code if run < 0 else (run, lane)
+        found[spot] = (*found.get(spot, ()), number)
+    return found
 
 
 def _filled(catalogue: Catalogue, run: Run) -> tuple[tuple[tuple[int, Part], ...], ...]:
