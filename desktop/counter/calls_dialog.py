@@ -10,7 +10,7 @@ from desktop.counter.news_words import news_words
 from desktop.counter.to_agree import to_agree
 from desktop.counter.ways_out import Ways, offer_words, offers, wanted, ways_out
 from desktop.fields import ChoiceField, FormDialog, TextField
-from desktop.fields.dates import date_text
+from desktop.fields.dates import day_text, near_moment_text
 from desktop.look.space import ROW_DESK
 from desktop.panels.heading import Words
 from desktop.tables import Column, RowsModel, Table
@@ -39,7 +39,7 @@ class CallsDialog(FormDialog):
 
     def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
         super().__init__(parent, columns=3)
-        self.setMinimumWidth(1180)
+        self.widen(1180)
         self._bench = bench
         self._agree: dict[int, tuple[str, ...]] = {}
         self._ways: dict[int, Ways | None] = {}
@@ -233,9 +233,8 @@ class CallsDialog(FormDialog):
             return row.waiting.note
         if row.last is None:
             return ""
-        at = row.last.at.astimezone()
-        day = date_text(at.date(), self._bench.words.language)
-        told = f"{day}, {at:%H:%M}: {self._outcome(row.last.outcome)}"
+        when = near_moment_text(row.last.at, self._bench.words.language)
+        told = f"{when}: {self._outcome(row.last.outcome)}"
         return f"{told} ({row.last.note})" if row.last.note else told
 
     def _columns(self) -> list[Column[Row]]:
@@ -244,21 +243,21 @@ class CallsDialog(FormDialog):
             Column(
                 "due",
                 lambda: self.tr("Due"),
-                lambda row: date_text(_day(row), language),
+                lambda row: day_text(_day(row), language),
                 "date",
                 _day,
-                width=160,
+                width=110,
             ),
-            Column("owner", lambda: self.tr("Owner"), _owner, width=210),
-            Column("phone", lambda: self.tr("Phone"), _phone, width=150),
+            Column("owner", lambda: self.tr("Owner"), _owner, width=190),
+            Column("phone", lambda: self.tr("Phone"), _phone, width=140),
             Column(
                 "about",
                 lambda: self.tr("What about"),
                 self._about,
-                width=330,
+                width=270,
                 tip=self._about,
             ),
-            Column("last", lambda: self.tr("Last call"), self._last, stretch=True),
+            Column("last", lambda: self.tr("Last call"), self._last, stretch=True, tip=self._last),
         ]
 
 

@@ -7,10 +7,14 @@ from PySide6.QtWidgets import QWidget
 
 from desktop.fields import ChoiceField, TextField
 from desktop.look.space import GROUP, row
+from desktop.rail.state_words import state_words
 from desktop.rail.weight_places import STAGES, Stage, stage_words
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
+
     from desktop.bench import Bench
+    from shared.shop.animals import Animal
 
 PADDING = 26
 GONE = ("cut", "condemned", "refused")
@@ -73,10 +77,18 @@ class InARow(QWidget):
         if not tag:
             return
         with self.bench.store.read() as work:
-            animals = [one for one in work.animals.by_tag(tag) if one.state not in GONE]
+            known = work.animals.by_tag(tag)
+        animals = [one for one in known if one.state not in GONE]
         if not animals:
-            self.tag.complain(self.tr("No animal here has tag {tag}.").format(tag=tag))
+            self.tag.complain(self._not_here(tag, known))
             self.tag.line.selectAll()
             return
         self.going = True
         self.found.emit(animals[0].id)
+
+    def _not_here(self, tag: str, known: "Sequence[Animal]") -> str:
+        """What became of the last animal of that tag, where there was one."""
+        if not known:
+            return self.tr("No animal here has tag {tag}.").format(tag=tag)
+        state = state_words(known[0].state, known[0].regime, self.bench.words)
+        return self.tr("Tag {tag} isn't here any more: {state}.").format(tag=tag, state=state)

@@ -16,13 +16,13 @@ def gone_words(bench: "Bench", seen: SeenAnimal, touched: Sequence[Fallen]) -> s
     """The owners of an animal that won't be cut, and each choice that falls with it."""
     text = QCoreApplication.translate("Telling", "Nothing of tag {tag} will be cut. Tell {owners}.")
     told = [text.format(tag=seen.animal.tag, owners=", ".join(seen.owners))]
-    told += [fallen_words(bench, one, seen.animal.species) for one in touched]
+    told += fallen_words(bench, touched, seen.animal.species)
     return "\n".join([*told, _counter()])
 
 
 def lost_words(bench: "Bench", seen: SeenAnimal, touched: Sequence[Fallen]) -> str:
     """Whose choices a lost part touches, and that a released sheet is out of date."""
-    told = [fallen_words(bench, one, seen.animal.species) for one in touched]
+    told = fallen_words(bench, touched, seen.animal.species)
     with bench.store.read() as work:
         released = any(one.sheet for one in work.orders.of_lot(seen.animal.lot_id))
     told.append(_counter())
@@ -35,14 +35,18 @@ def lost_words(bench: "Bench", seen: SeenAnimal, touched: Sequence[Fallen]) -> s
     return "\n".join(told)
 
 
-def fallen_words(bench: "Bench", one: Fallen, species: str) -> str:
-    """One choice that falls, or of which there is less."""
-    text = (
-        QCoreApplication.translate("Telling", "No longer stands for {owner}: {cut}.")
-        if one.how == "falls"
-        else QCoreApplication.translate("Telling", "Less than planned for {owner}: {cut}.")
-    )
-    return text.format(owner=one.owner, cut=bench.words.name(species, f"cut.{one.cut}"))
+def fallen_words(bench: "Bench", touched: Sequence[Fallen], species: str) -> list[str]:
+    """The choices that fall, and those of which there is less: a line for each owner."""
+    falls = QCoreApplication.translate("Telling", "No longer stands for {owner}: {cut}.")
+    less = QCoreApplication.translate("Telling", "Less than planned for {owner}: {cut}.")
+    cuts: dict[tuple[str, str], list[str]] = {}
+    for one in touched:
+        name = bench.words.name(species, f"cut.{one.cut}")
+        cuts.setdefault((one.owner, one.how), []).append(name)
+    return [
+        (falls if how == "falls" else less).format(owner=owner, cut="; ".join(dict.fromkeys(names)))
+        for (owner, how), names in cuts.items()
+    ]
 
 
 def _counter() -> str:

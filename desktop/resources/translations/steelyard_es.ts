@@ -4444,6 +4444,10 @@
         <source>No animal here has tag {tag}.</source>
         <translation>Ningún animal de aquí tiene el arete {tag}.</translation>
     </message>
+    <message>
+        <source>Tag {tag} isn&apos;t here any more: {state}.</source>
+        <translation>El arete {tag} ya no está aquí: {state}.</translation>
+    </message>
 </context>
 <context>
     <name>JoinDialog</name>

@@ -9,6 +9,7 @@ from desktop.bench import Bench
 from desktop.rail.check_in import CheckInDialog
 from desktop.rail.correction import CorrectionDialog
 from desktop.rail.place import RailPlace
+from shared.cutting.order import Amount, Choice
 from shared.shop.animals import Animal
 from shared.shop.problems import Refused
 from tests.db import examples
@@ -119,3 +120,36 @@ def test_a_weight_corrected_after_its_bill_tells_which_bill(
     dialog.try_it()
     (told,) = messages.told
     assert told.startswith(f"Made from the weight before: bill {bill.number}.")
+
+
+def test_a_tag_of_one_that_is_cut_says_what_became_of_it(rail: RailPlace, bench: Bench) -> None:
+    with bench.store.work(bench.person, bench.station) as work:
+        animal = work.animals.get(1)
+        assert animal is not None
+        work.animals.move(1, "refused", reason="lame", version=animal.version)
+        work.commit()
+    rail.in_a_row.tag.focus()
+    say("301")
+    assert rail.in_a_row.tag.complaint.text() == "Tag 301 isn't here any more: refused."
+    say("909")
+    assert rail.in_a_row.tag.complaint.text() == "No animal here has tag 909."
+
+
+def test_one_that_dies_in_the_pen_tells_each_owner_in_one_line(
+    rail: RailPlace, bench: Bench, messages: RecordedMessages
+) -> None:
+    with bench.store.work(bench.person, bench.station) as work:
+        lot = work.lots.get(1)
+        assert lot is not None
+        order = examples.order_of(work, lot)
+        for cut in ("whole_ham", "hock"):
+            examples.line(work, order, Choice(0, 0, cut, Amount("pieces", 1)))
+        work.commit()
+    say("301")
+    messages.answers = ["died in the pen"]
+    refuse = next(move for move, _ in rail.panel.moves if move.end == "refused")
+    rail.move_on(refuse)
+    (told,) = messages.told
+    lines = told.split("\n")
+    assert lines[0] == "Nothing of tag 301 will be cut. Tell Owner 1."
+    assert len([one for one in lines if one.startswith("No longer stands for Owner 1: ")]) == 1
