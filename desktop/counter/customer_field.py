@@ -60,9 +60,11 @@ class CustomerField(ChoiceField[int]):
         self._found: dict[str, Hit] = {}  # by what is looked for in their words
         self._taken: Hit | None = None
         self._below: QStandardItemModel | None = None
+        self._below_is_of = ""
         self._soon = QTimer(self, singleShot=True, interval=WAIT_MS)
         self._soon.timeout.connect(self._search)
         self.line.textEdited.connect(self._typed)
+        self.box.installEventFilter(self)  # it has the keyboard, and hands its line what it leaves
 
     def offer(self, bench: "Bench", there: "Sequence[Hit]" = ()) -> None:
         """Search this shop's customers; who is `there` can be shown before any search."""
@@ -104,24 +106,30 @@ class CustomerField(ChoiceField[int]):
             self.line.setCursorPosition(0)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        """Down waits for what was typed: the list below is of that."""
-        if watched is self.line and event.type() is QEvent.Type.FocusIn:
-            self._list_below()
+        """Down and up go into the list of what was typed, never to a name it has nothing of."""
         if (
-            watched is self.line
+            watched in (self.line, self.box)
             and isinstance(event, QKeyEvent)
             and event.type() is QEvent.Type.KeyPress
-            and event.key() == Qt.Key.Key_Down
-            and self._soon.isActive()
-            and self._bench is not None
+            and event.key() in (Qt.Key.Key_Down, Qt.Key.Key_Up)
+            and self.text().strip()
+            and self.value() is None
         ):
-            self._soon.stop()
-            typed = self.line.text()
-            self._show_found(typed, find_customers(self._bench.store, typed))
-            popup = cast("QWidget", self._completer.popup())
-            if popup.isVisible():
-                return QApplication.sendEvent(popup, event)
+            return self._into_list(event)
         return super().eventFilter(watched, event)
+
+    def _into_list(self, event: QKeyEvent) -> bool:
+        """Open the list and hand it the key; what is still to be searched is searched first."""
+        typed = self.line.text()
+        if self._soon.isActive() or typed != self._below_is_of:
+            self._soon.stop()
+            self._put_below(self._names.hits(typed))
+            if self._bench is not None:
+                self._show_found(typed, find_customers(self._bench.store, typed))
+        if self.hits():
+            self._completer.complete()
+            QApplication.sendEvent(cast("QWidget", self._completer.popup()), event)
+        return True
 
     def known(self, work: "Work", messages: "Messages") -> bool:
         """Whether it can be taken: a new name that looks known is asked about first."""
@@ -182,7 +190,6 @@ class CustomerField(ChoiceField[int]):
 
     def _typed(self, text: str) -> None:
         self._taken = None
-        self._list_below()
         self._put_below(self._names.hits(text) if text.strip() else [])
         if text.strip() and self._bench is not None:
             self._soon.start()
@@ -218,7 +225,7 @@ class CustomerField(ChoiceField[int]):
         self._found |= {name_key(one.words): one for one in hits}
 
     def _list_below(self) -> None:
-        """The list of what is found, made when the field is first come to: most never are."""
+        """The list of what is found, made when something is first typed: most never have one."""
         if self._below is not None:
             return
         self._below = QStandardItemModel(self)
@@ -230,8 +237,9 @@ class CustomerField(ChoiceField[int]):
         self.line.setCompleter(self._completer)
 
     def _put_below(self, hits: "Sequence[Hit]") -> None:
-        if self._below is None:
-            return
+        self._list_below()
+        assert self._below is not None
+        self._below_is_of = self.line.text()
         self._below.clear()
         for one in hits:
             shown = one.words

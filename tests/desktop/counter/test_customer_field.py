@@ -14,7 +14,7 @@ from desktop.counter.customer_field import CustomerField
 from desktop.work import slow_turns
 from tests.bench.find import fill
 from tests.db.examples import customer, lot_of_halves
-from tests.desktop.counter.opened_counter import listed, opened
+from tests.desktop.counter.opened_counter import focused, listed, opened
 from tests.desktop.recorded_messages import RecordedMessages
 
 MANY = 20_000
@@ -86,7 +86,7 @@ def test_down_waits_for_what_was_typed_and_near_names_come_last(
     zita = four_customers(bench)[3]
     field = offered(qtbot, bench)
     QTest.keyClicks(field.line, "abendorth")  # two letters swapped; no worker has read it yet
-    QTest.keyClick(field.line, Qt.Key.Key_Down)
+    QTest.keyClick(focused(), Qt.Key.Key_Down)
     assert field.hits() == ("Zita Abendroth, written nearly so",)
     popup = QApplication.activePopupWidget()
     assert popup is not None
@@ -200,3 +200,23 @@ def test_a_new_name_written_nearly_like_a_known_one_is_asked_about(
         assert not field.known(work, messages)
         assert field.known(work, messages), "another Anna may be added after all"
     assert messages.asked[0].endswith("is known already, written nearly the same.")
+
+
+def test_down_after_going_back_chooses_who_is_known_and_nobody_else(
+    qtbot: QtBot, bench: Bench, messages: RecordedMessages
+) -> None:
+    """Stepping on from what was typed led to the first name of the shop."""
+    vera = four_customers(bench)[2]
+    field = offered(qtbot, bench)
+    field.set_text("Vera Ostergaard")
+    messages.answers = [False]
+    with bench.store.read() as work:
+        assert not field.known(work, messages)
+    QTest.keyClick(focused(), Qt.Key.Key_Down)
+    popup = QApplication.activePopupWidget()
+    assert popup is not None
+    QTest.keyClick(popup, Qt.Key.Key_Return)
+    assert field.value() == vera
+    field.set_text("Olaf Nyberg")
+    QTest.keyClick(focused(), Qt.Key.Key_Down)
+    assert field.text() == "Olaf Nyberg"
