@@ -118,6 +118,10 @@ class CustomerField(ChoiceField[int]):
             return self._into_list(event)
         return super().eventFilter(watched, event)
 
+    def _open_list(self) -> None:
+        if self.line.hasFocus() and self.hits():
+            self._completer.complete()
+
     def _into_list(self, event: QKeyEvent) -> bool:
         """Open the list and hand it the key; what is still to be searched is searched first."""
         typed = self.line.text()
@@ -150,6 +154,7 @@ class CustomerField(ChoiceField[int]):
             return True
         self.complain(text)
         self._put_below(offered)
+        QTimer.singleShot(WAIT_MS, self, self._open_list)  # the question gives the keyboard back
         return False
 
     def _known_already(self, alike: "Sequence[CustomerRow]", name: str, digits: str) -> str:
@@ -188,6 +193,11 @@ class CustomerField(ChoiceField[int]):
             return current
         return self._names.at.get(typed)
 
+    def _finished(self) -> None:
+        super()._finished()
+        if not self.line.hasFocus():
+            self.line.setCursorPosition(0)  # a long name is shown from its beginning
+
     def _typed(self, text: str) -> None:
         self._taken = None
         self._put_below(self._names.hits(text) if text.strip() else [])
@@ -218,8 +228,7 @@ class CustomerField(ChoiceField[int]):
             return
         self._remember(more)
         self._put_below([*first, *more])
-        if self.line.hasFocus():
-            self._completer.complete()
+        self._open_list()
 
     def _remember(self, hits: "Iterable[Hit]") -> None:
         self._found |= {name_key(one.words): one for one in hits}
