@@ -11,20 +11,25 @@ if TYPE_CHECKING:
 
 def held_primals(desk: "OrderDesk") -> frozenset[str]:
     """The primals the shown owner has something of; a forequarter has no round."""
-    holdings = next(one.holdings for one in desk.question.shares if one.number == desk.share)
-    quarters = {one.quarter for one in holdings}
     mine = {one.cut for one in desk.order.choices}
     asked = {desk.catalogue.cuts[code].primal for code in mine}
+    parts = {desk.catalogue.parts[code].primal for code in held_parts(desk)}
+    drawn_from_none = set(desk.catalogue.primals) - {
+        part.primal for part in desk.catalogue.parts.values()
+    }
+    return frozenset(parts | asked | drawn_from_none)
+
+
+def held_parts(desk: "OrderDesk") -> frozenset[str]:
+    """The parts the shown owner has something of, on whichever side."""
+    holdings = next(one.holdings for one in desk.question.shares if one.number == desk.share)
+    quarters = {one.quarter for one in holdings}
 
     def had(part: "Part") -> bool:
         whole = "" in quarters or part.quarter in ("", *quarters) or part.per == "animal"
         return bool(quarters) and whole
 
-    parts = {part.primal for part in desk.catalogue.parts.values() if had(part)}
-    drawn_from_none = set(desk.catalogue.primals) - {
-        part.primal for part in desk.catalogue.parts.values()
-    }
-    return frozenset(parts | asked | drawn_from_none)
+    return frozenset(code for code, part in desk.catalogue.parts.items() if had(part))
 
 
 def sides_apart(desk: "OrderDesk") -> bool:

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from desktop.counter.line_dialog import blank_choice, ways_of_cutting
+from desktop.counter.side_marks import held_parts
 from desktop.counter.usual_fill import parts_of, usual_choice
 
 if TYPE_CHECKING:
@@ -51,9 +52,11 @@ def _ways(desk: "OrderDesk", primal: str) -> "list[tuple[tuple[Choice, ...], boo
     open_now = {
         one.part for one in desk.open_parts() if desk.catalogue.parts[one.part].primal == primal
     }
-    species = desk.catalogue.species
+    species, held = desk.catalogue.species, held_parts(desk)
 
     def fits(code: str) -> bool:
+        if not _can_be_had(desk, code, held):
+            return False
         return not open_now or _pool(desk, code) or not open_now.isdisjoint(parts_of(species, code))
 
     usual = tuple(
@@ -66,6 +69,18 @@ def _ways(desk: "OrderDesk", primal: str) -> "list[tuple[tuple[Choice, ...], boo
         cuts = [code for code in cuts if code != usual[0].cut]
     ways = [(usual, True)] if usual else []
     return ways + [((blank_choice(desk.catalogue, code, desk.share),), False) for code in cuts]
+
+
+def _can_be_had(desk: "OrderDesk", code: str, held: frozenset[str]) -> bool:
+    """Whether a way of the cut has what it takes among the owner's parts.
+
+    Who has a forequarter is offered no uncut hindquarter.
+    """
+    ways = desk.catalogue.cuts[code].ways
+    if not ways or _pool(desk, code):
+        return True
+    there = not held.isdisjoint(parts_of(desk.catalogue.species, code))
+    return there and any(all(one.part in held for one in way.parts) for way in ways)
 
 
 def next_to_do(desk: "OrderDesk", after: str) -> str:

@@ -5,8 +5,10 @@ from pytestqt.qtbot import QtBot
 
 from desktop.bench import Bench
 from desktop.counter.ways_offered import MOST, more_than_offered, next_to_do, offers, to_do
+from shared.carcass.carcass import Holding
 from shared.cutting.order import Amount, Choice
-from tests.db.examples import lot_of_halves
+from shared.shop.lots import LotShare, NewLot
+from tests.db.examples import booked, customer, lot_of_halves
 from tests.desktop.counter.opened_counter import desk_of, pressed, with_order
 from tests.desktop.counter.test_order_view import halves
 
@@ -109,3 +111,20 @@ def test_an_order_opens_where_something_is_open(qtbot: QtBot, bench: Bench) -> N
     row = place.order.table.chosen()
     assert row is not None
     assert (row.primal, row.line, row.offer) == (place.order.table.unfolded, 0, None)
+
+
+def test_who_has_a_forequarter_is_offered_nothing_of_the_hind(qtbot: QtBot, bench: Bench) -> None:
+    with bench.store.work(bench.person, bench.station) as work:
+        anna, bert = customer(work, "Anna Berg"), customer(work, "Bert Iversen")
+        shares = (
+            LotShare(1, anna.id, holdings=(Holding(0, 1, "fore"),)),
+            LotShare(2, bert.id, holdings=(Holding(0, 1, "hind"), Holding(0, 2))),
+        )
+        lot = booked(work, NewLot("beef", 1, bench.today(), bert.id, shares))
+        work.commit()
+    fore = desk_of(with_order(qtbot, bench, lot, share=1))
+    whole = [one.choices[0].cut for one in offers(fore, "carcass")]
+    assert "fore_quarter" in whole
+    assert "hind_quarter" not in whole
+    rest = desk_of(with_order(qtbot, bench, lot, share=2))
+    assert "hind_quarter" in [one.choices[0].cut for one in offers(rest, "carcass")]
