@@ -204,13 +204,14 @@ class CalendarDialog(QDialog):
         self._show_full()
 
     def _show_cells(self, span: tuple[date, date], filled: Filled) -> None:
-        words = self.bench.words
-        cells = cells_of(span, filled, self._lots, words, self.day)
+        words, day = self.bench.words, self.day
+        shown = span[0] + (span[1] - span[0]) // 2  # arrows may choose a day of the next month
+        cells = cells_of(span, filled, self._lots, words, shown)
         names = weekdays(words.language)
-        day = self.day
         self.grid.blockSignals(True)
         self.grid.show_days(cells, names, day)
         self.grid.blockSignals(False)
+        self.heading.setText(f"{MONTHS[words.language][shown.month - 1].capitalize()} {shown.year}")
 
     def turn(self, by: int) -> None:
         """The month or week before or after."""
@@ -298,8 +299,6 @@ class CalendarDialog(QDialog):
 
     def _show_day(self) -> None:
         language = self.bench.words.language
-        month = MONTHS[language][self.day.month - 1].capitalize()
-        self.heading.setText(f"{month} {self.day.year}")
         lots = [one for one in self._lots if one.day == self.day]
         self.table.show_rows(lots)
         head = sum(one.head for one in lots)

@@ -170,3 +170,17 @@ def cell_of(bench: Bench, day: date) -> DayCell:
         filled, lots = work.calendar.filled(day, day), work.calendar.lots(day, day)
     (cell,) = cells_of((day, day), filled, lots, bench.words, day)
     return cell
+
+
+def test_the_heading_is_the_shown_month_though_a_day_of_the_next_is_chosen(
+    calendar: CalendarDialog,
+) -> None:
+    """March 2026 is shown down to April 5; the arrows go there without turning."""
+    assert calendar.heading.text() == "Mar 2026"
+    for _ in range(4):
+        press(Qt.Key.Key_Down)
+    calendar.grid.setCurrentCell(calendar.grid.rowCount() - 1, 6)
+    assert calendar.day.month == 4
+    assert calendar.heading.text() == "Mar 2026"
+    calendar.refresh()
+    assert calendar.heading.text() == "Apr 2026"
