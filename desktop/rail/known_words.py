@@ -34,8 +34,10 @@ def _lines(seen: SeenAnimal, now: datetime, language: str) -> Iterator[str]:
         if arrival.age_by:
             by = QCoreApplication.translate("Holds", "age by {by}")
             facts.append(by.format(by=" ".join((age_by_words(arrival.age_by), arrival.age_said))))
-        if arrival.penned_at is not None and seen.animal.state in ("booked", "arrived"):
-            hours = int((now - arrival.penned_at).total_seconds() // 3600)
+        penned = arrival.penned_at
+        here = seen.animal.state in ("booked", "arrived")
+        if here and penned is not None and penned <= now:  # a clock may have been set back
+            hours = int((now - penned).total_seconds() // 3600)
             facts.append(
                 QCoreApplication.translate("Holds", "in the pen {hours} h").format(hours=hours)
             )

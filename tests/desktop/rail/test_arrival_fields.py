@@ -1,7 +1,7 @@
 """What is seen and said at the pen: cautions while it is typed, kept with the check-in."""
 
 import re
-from datetime import UTC, date, datetime
+from datetime import UTC, date, datetime, timedelta
 from typing import get_args
 
 from pytestqt.qtbot import QtBot
@@ -70,6 +70,8 @@ def test_who_said_the_age_and_by_what_is_kept(qtbot: QtBot, bench: Bench) -> Non
     assert seen is not None
     said = known_words(seen, bench.now(), "en")
     assert said.startswith("sound, walks, age by teeth Dr. Hale, in the pen ")
+    before = known_words(seen, NOW - timedelta(days=365), "en")
+    assert "in the pen" not in before  # a clock set back: no hours below nothing
 
 
 def test_nothing_said_writes_nothing(qtbot: QtBot, bench: Bench) -> None:
