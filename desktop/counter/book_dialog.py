@@ -55,6 +55,18 @@ class BookDialog(FormDialog):
         self._animal_changed()
         self._propose()
 
+    def as_well_as(self, lot: Lot) -> None:
+        """One animal more of a producer who brings more than he booked: his, its kind, its day."""
+        self.species.set_value(lot.species)
+        self.day.set_value(lot.day)
+        self.producer.set_value(lot.producer_id)
+        self.regime.set_value(lot.regime)
+        self.skin.set_value(lot.skin if lot.skin != "unknown" else None)
+        self.keeps.set_value(lot.keeps)
+        self._day_typed = True
+        self._animal_changed()
+        self._look()
+
     def _take_up(self, waits: Waiting) -> None:
         """What the waiting list says of who waits, and what he brings."""
         self.species.set_value(waits.species)

@@ -21,6 +21,7 @@ from desktop.scales_dialog import ScalesDialog
 
 if TYPE_CHECKING:
     from desktop.preview import Kind
+    from shared.shop.lots import Lot
 
 CHECK_IN = (
     "check_in "  # what a half-typed check-in is called in the journal; an animal's id follows
@@ -51,6 +52,29 @@ class RailActions(Place):
         dialog.go.connect(self.go)
         dialog.finished.connect(dialog.deleteLater)
         dialog.open()
+
+    def book_more(self) -> None:
+        """The producer of the chosen animal brings one more than he booked: a lot of its own."""
+        from desktop.counter.book_dialog import BookDialog
+
+        seen = self.panel.seen
+        if seen is None:
+            return
+        with self.bench.store.read() as work:
+            lot = work.lots.get(seen.animal.lot_id)
+        if lot is not None:
+            dialog = BookDialog(self.bench, self)
+            dialog.as_well_as(lot)
+            dialog.accepted.connect(lambda: self._came_too(dialog.lot))
+            self._open(dialog)
+
+    def _came_too(self, lot: "Lot | None") -> None:
+        self._written()
+        if lot is not None:
+            self.open(Target(self.key, "animal", lot.animals[0].id))
+            self.said.emit(
+                self.tr("Booked as lot {number}: Enter checks it in.").format(number=lot.number)
+            )
 
     def tell_weights(self) -> None:
         """What the day's shares weigh, to tell their owners, as at the Counter."""

@@ -33,7 +33,7 @@ class AnimalPanel(SidePanel):
         move_wanted: carries the Move whose button was pressed.
         check_in_wanted, correction_wanted, loss_wanted, tags_wanted, dressing_wanted, hold_wanted,
             scales_wanted, report_wanted, calendar_wanted, cooler_wanted, measures_wanted,
-            day_weights_wanted, far_wanted: their buttons.
+            day_weights_wanted, more_wanted, far_wanted: their buttons.
         hook_said: where it hangs was typed.
     """
 
@@ -49,6 +49,7 @@ class AnimalPanel(SidePanel):
     calendar_wanted = Signal()
     cooler_wanted = Signal()
     day_weights_wanted = Signal()
+    more_wanted = Signal()
     measures_wanted = Signal()
     far_wanted = Signal()
     hook_said = Signal(str)
@@ -69,12 +70,11 @@ class AnimalPanel(SidePanel):
         self.gone = Words("body", "contested", self).wrapped()
         self.hook = TextField(self, most=40)
         self.check_in = button(self, main=True)
-        self.rare = RareButtons(12, self)
+        self.rare = RareButtons(13, self)
         rare = self.rare.buttons
         self.correct, self.lose, self.dress, self.hold, self.tags, self.report = rare[:6]
-        self.measures, self.cooler, self.calendar, self.scales, self.day_weights, self.far = rare[
-            6:
-        ]
+        self.measures, self.cooler, self.calendar, self.scales = rare[6:10]
+        self.day_weights, self.more, self.far = rare[10:]
         top = row(gap=GROUP)
         top.addWidget(self.tag, 1)
         top.addWidget(self.state, alignment=Qt.AlignmentFlag.AlignVCenter)
@@ -106,6 +106,7 @@ class AnimalPanel(SidePanel):
         self.calendar.clicked.connect(self.calendar_wanted)
         self.cooler.clicked.connect(self.cooler_wanted)
         self.day_weights.clicked.connect(self.day_weights_wanted)
+        self.more.clicked.connect(self.more_wanted)
         self.measures.clicked.connect(self.measures_wanted)
         self.far.clicked.connect(self.far_wanted)
         self.hook.committed.connect(self._said_hook)
@@ -123,6 +124,8 @@ class AnimalPanel(SidePanel):
         self.cooler.setText(self.tr("Cooler (Ctrl+L)"))
         self.day_weights.setText(self.tr("Weights (Ctrl+W)"))
         self.day_weights.setToolTip(self.tr("Weights of the day"))
+        self.more.setText(self.tr("One more (Ctrl+N)"))
+        self.more.setToolTip(self.tr("One more came than was booked"))
         self.far.setText(self.tr("Large letters (F11)"))
         self.measures.setText(self.tr("Measures (Ctrl+G)"))
         self.dress.setText(self.tr("Dressing (Ctrl+D)"))

@@ -112,6 +112,7 @@ class RailPlace(RailActions):
         self.panel.calendar_wanted.connect(self.plan_week)
         self.panel.cooler_wanted.connect(self.show_cooler)
         self.panel.day_weights_wanted.connect(self.tell_weights)
+        self.panel.more_wanted.connect(self.book_more)
         self.panel.measures_wanted.connect(self.grade)
         self.panel.hook_said.connect(self._hook)
         self.panel.widened.connect(self.hold_around)
@@ -131,6 +132,7 @@ class RailPlace(RailActions):
             ("Ctrl+H", self.hold),
             ("Ctrl+P", self.print_tags),
             ("Ctrl+K", self.plan_week),
+            ("Ctrl+N", self.book_more),
             ("Ctrl+L", self.show_cooler),
             ("Ctrl+W", self.tell_weights),
             ("Ctrl+G", self.grade),

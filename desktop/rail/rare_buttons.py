@@ -26,8 +26,9 @@ class RareButtons(QWidget):
     def lay(self) -> None:
         """Again, after their words or which are shown has changed."""
         shown = [one for one in self.buttons if not one.isHidden()]
-        widest = max((one.sizeHint().width() for one in shown), default=0)
-        abreast = 2 if 2 * widest + TOGETHER <= self.width() else 1
+        wide = [one.sizeHint().width() for one in shown]
+        both = max(wide[::2], default=0) + max(wide[1::2], default=0)
+        abreast = 2 if both + TOGETHER <= self.width() else 1
         for one in self.buttons:
             self._grid.removeWidget(one)
         for at, one in enumerate(shown):

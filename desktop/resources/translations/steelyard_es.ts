@@ -166,6 +166,14 @@
         <translation>Pesos del día</translation>
     </message>
     <message>
+        <source>One more (Ctrl+N)</source>
+        <translation>Uno más (Ctrl+N)</translation>
+    </message>
+    <message>
+        <source>One more came than was booked</source>
+        <translation>Vino uno más de lo apartado</translation>
+    </message>
+    <message>
         <source>Large letters (F11)</source>
         <translation>Letras grandes (F11)</translation>
     </message>
@@ -1811,6 +1819,18 @@
     <message>
         <source>&amp;Hours in it already</source>
         <translation>&amp;Horas que lleva dentro</translation>
+    </message>
+    <message>
+        <source>Freezing is said &amp;of</source>
+        <translation>La congelación se dice &amp;de</translation>
+    </message>
+    <message>
+        <source>this product</source>
+        <translation>este producto</translation>
+    </message>
+    <message>
+        <source>all that is here</source>
+        <translation>todo lo que hay aquí</translation>
     </message>
     <message>
         <source>{person} said on {day}: in no freezer.</source>
@@ -6557,6 +6577,10 @@
 </context>
 <context>
     <name>RailActions</name>
+    <message>
+        <source>Booked as lot {number}: Enter checks it in.</source>
+        <translation>Apartado como lote {number}: Intro lo recibe.</translation>
+    </message>
     <message>
         <source>Already billed</source>
         <translation>Ya está en una cuenta</translation>

@@ -6,6 +6,7 @@ import pytest
 from pytestqt.qtbot import QtBot
 
 from desktop.bench import Bench
+from desktop.counter.book_dialog import BookDialog
 from desktop.rail.check_in import CheckInDialog
 from desktop.rail.correction import CorrectionDialog
 from desktop.rail.place import RailPlace
@@ -153,3 +154,23 @@ def test_one_that_dies_in_the_pen_tells_each_owner_in_one_line(
     lines = told.split("\n")
     assert lines[0] == "Nothing of tag 301 will be cut. Tell Owner 1."
     assert len([one for one in lines if one.startswith("No longer stands for Owner 1: ")]) == 1
+
+
+def test_one_more_than_booked_is_booked_where_it_stands_and_checked_in(
+    rail: RailPlace, bench: Bench
+) -> None:
+    say("301")
+    rail.book_more()
+    dialog = rail.dialog
+    assert isinstance(dialog, BookDialog)
+    assert (dialog.species.value(), dialog.head.value(), dialog.day.value()) == ("pork", 1, DAY)
+    assert dialog.producer.text().startswith("Owner 1")
+    dialog.try_it()
+    lot = dialog.lot
+    assert lot is not None
+    assert (lot.head, lot.day, lot.producer) == (1, DAY, "Owner 1")
+    seen = rail.panel.seen
+    assert seen is not None
+    assert (seen.animal.lot_id, seen.animal.state) == (lot.id, "booked")
+    rail.check_in()
+    assert isinstance(rail.dialog, CheckInDialog)
