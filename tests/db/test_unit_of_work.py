@@ -122,6 +122,8 @@ def test_every_row_of_work_names_a_person_and_a_station(store_path: Path) -> Non
         "sheet_orders", "charges", "bill_lines", "divisions",  # with their sheet, card or bill
         "ledger_postings",  # with their entry
         "handed_packages", "handed_counts",  # with their hand-over
+        "call_offers",  # with their call
+        "taken_extras",  # with their bill
         "withdrawn_measurements",  # with their report
     }  # fmt: skip
 
