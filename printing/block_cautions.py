@@ -7,6 +7,7 @@ from printing.words.place_words import capital
 from printing.words.sentences import caution, conflict, owners_question
 from shared.carcass import thirty_months
 from shared.cutting.answer import Caution
+from shared.cutting.owners_questions import put_together
 from shared.units import weight_text
 
 WITH_ALLERGENS = ("seasoned", "marinated", "stuffed")
@@ -58,7 +59,7 @@ def _unsettled(sheet: LotSheet) -> Iterator[str]:
         yield words.say("papers.not_all")
     for found in sheet.answer.conflicts:
         yield conflict(found, question, catalogue, words)
-    for asked in sheet.answer.questions:
+    for asked in put_together(sheet.answer.questions):
         yield owners_question(asked, question, catalogue, words)
 
 

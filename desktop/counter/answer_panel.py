@@ -14,6 +14,7 @@ from desktop.panels.heading import Role, Words, line
 from desktop.panels.side import SidePanel
 from desktop.panels.state_word import StateWord
 from printing.words import sentences
+from shared.cutting.owners_questions import put_together
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -69,7 +70,7 @@ class AnswerPanel(SidePanel):
         given = (desk.question, desk.catalogue, words)
         for conflict in desk.answer.conflicts:
             self._say(sentences.conflict(conflict, *given), "contested")
-        for asked in desk.answer.questions:
+        for asked in put_together(desk.answer.questions):
             self._say(sentences.owners_question(asked, *given), "tight")
         self._say_tight(desk, words)
         self._say_open(desk, words)

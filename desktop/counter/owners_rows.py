@@ -10,6 +10,7 @@ from desktop.counter.share_words import share_words
 from desktop.look.patterns import Mark
 from printing.words import sentences
 from printing.words.choice_words import amount_text
+from shared.cutting.owners_questions import put_together
 
 if TYPE_CHECKING:
     from desktop.counter.order_desk import OrderDesk
@@ -72,7 +73,10 @@ def matters(desk: "OrderDesk", words: "Words") -> list[tuple[str, Mark]]:
     """What the owners must agree on, and what can't be, in sentences."""
     given = (desk.question, desk.catalogue, words)
     found = [(sentences.conflict(one, *given), Mark.CONTESTED) for one in desk.answer.conflicts]
-    found += [(sentences.owners_question(one, *given), Mark.TIGHT) for one in desk.answer.questions]
+    found += [
+        (sentences.owners_question(one, *given), Mark.TIGHT)
+        for one in put_together(desk.answer.questions)
+    ]
     return found
 
 

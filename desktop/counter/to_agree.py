@@ -2,6 +2,7 @@
 
 from typing import TYPE_CHECKING
 
+from shared.cutting.owners_questions import put_together
 from shared.cutting.plan import plan
 
 if TYPE_CHECKING:
@@ -31,7 +32,7 @@ def to_agree(store: "Store", words: "Words") -> dict[int, tuple[str, ...]]:
             question = work.lots.question(them[0].lot_id)
             ways = work.usual.ways(them[0].species)
         known = shop_catalogue(them[0].species, ways)
-        questions = plan(question, known).questions
+        questions = put_together(plan(question, known).questions)
         for row in them:
             said = tuple(
                 sentences.owners_question(one, question, known, words)

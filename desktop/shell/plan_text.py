@@ -4,6 +4,7 @@ from collections.abc import Iterator, Sequence
 from typing import TYPE_CHECKING
 
 from shared.cutting.breaking import BlockLine, PoolLine, block_lines, pool_lines
+from shared.cutting.owners_questions import put_together
 from shared.units import length_text, pounds_text
 
 if TYPE_CHECKING:
@@ -49,7 +50,7 @@ def _matters(
             yield "  " + words.say("plan.remedy")
         for remedy in offered:
             yield "  * " + sentences.remedy(remedy, question, catalogue, words)
-    for asked in answer.questions:
+    for asked in put_together(answer.questions):
         yield "? " + sentences.owners_question(asked, question, catalogue, words)
     for caution in answer.cautions:
         yield "! " + sentences.caution(caution, question, catalogue, words)

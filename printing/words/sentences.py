@@ -45,8 +45,8 @@ REMEDY_KINDS = (
 )  # fmt: skip
 QUESTION_KINDS = ("single_wanted_twice", "undivided_piece", "cut_alike")
 CAUTION_CODES = (
-    "tight", "rest_empty", "rest_under_one_piece", "lost_part", "batch_small", "age_unknown",
-    "trimmed", "dont_split", "rest_twice", "unused_piece_weight", "up_to_none",
+    "likely", "tight", "rest_empty", "rest_under_one_piece", "lost_part", "batch_small",
+    "age_unknown", "trimmed", "dont_split", "rest_twice", "unused_piece_weight", "up_to_none",
     "added_from_inspected_stock",
 )  # fmt: skip
 

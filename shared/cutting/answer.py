@@ -151,10 +151,11 @@ class OwnersQuestion:
 class Caution:
     """A thing to be told that refuses nothing: code, line (0 = the order) and its numbers.
 
-    "tight" says where the group only stands if it runs long; "up_to_none" that nothing fits of a
+    "likely" and "tight" name the line that gives way first where the carcass comes out short;
+    "tight" says where the group only stands if it runs long, "up_to_none" that nothing fits of a
     line that asked for up to so many; "rest_twice" that an earlier line took the rest.
 
-    Codes: "tight", "rest_empty", "rest_under_one_piece", "lost_part", "batch_small",
+    Codes: "likely", "tight", "rest_empty", "rest_under_one_piece", "lost_part", "batch_small",
     "age_unknown", "trimmed", "dont_split", "rest_twice", "unused_piece_weight",
     "up_to_none", "added_from_inspected_stock". Of "batch_small" asked is what its lines come to,
     expected the whole batch and most what it still needs.

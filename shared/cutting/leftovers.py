@@ -3,12 +3,13 @@
 from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
+from shared.cutting.accounts import account_length
 from shared.cutting.answer import Caution, PlanLine
 from shared.cutting.capacity import ALL, EXPECTED, Held, Interval
 from shared.cutting.demand import Demand
 from shared.cutting.lanes import bits_of
 from shared.cutting.occupied import Occupied
-from shared.cutting.take import Option, Strip, account_length
+from shared.cutting.take import Option, Strip
 from shared.cutting.taken import Parts, line
 from shared.cutting.ways import OffRun, Ways
 from shared.cutting.whole_lines import pieces_of

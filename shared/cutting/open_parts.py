@@ -5,11 +5,11 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 
 from shared.carcass.carcass import Share
+from shared.cutting.accounts import account_length
 from shared.cutting.answer import OpenPart
 from shared.cutting.capacity import ALL, EXPECTED, NOTHING, Animal, Held, Side
 from shared.cutting.leftovers import free_of
 from shared.cutting.occupied import Occupied, Place
-from shared.cutting.take import account_length
 from shared.cutting.taken import ratio
 from shared.cutting.ways import Ways
 

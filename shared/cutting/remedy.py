@@ -92,12 +92,23 @@ class _Case:
             if len(found) >= MOST_OFFERED:
                 break
             found += self._offered(tries, MOST_OFFERED - len(found), found)
+        found = [one for one in found if self._keeps_enough(one)] or found
         if not found:
             for tries in (self._two_lines, self._ask_other):
                 found += self._offered(tries, MOST_OFFERED - len(found), found)
         if len(found) < MOST_OFFERED:
             found += self._offered(self._leave_out, MOST_OFFERED - len(found), found)
         return tuple(found)
+
+    def _keeps_enough(self, one: Remedy) -> bool:
+        """Whether another cut keeps a quarter of the pounds: one cube steak is no whole ham."""
+        (edit, *others) = one.edits
+        if one.kind not in ("neighbour", "other_cut") or others or edit.choice is None:
+            return True
+        if edit.choice.amount.kind not in ("pieces", "slices"):
+            return True
+        asked = asked_ng(self.demands[edit.line], self.shop.ways)
+        return asked_ng(demand(edit.choice, self.shop), self.shop.ways) * 4 >= asked
 
     def _classes(self) -> tuple[Callable[[], Iterator[_Try]], ...]:
         if self.conflict.kind in ("trim", "batch"):

@@ -5,7 +5,7 @@ from dataclasses import replace
 from fractions import Fraction
 
 from shared.cutting.answer import Caution, OwnersQuestion, Where
-from shared.cutting.capacity import MOST, animals, by_carcass, owners
+from shared.cutting.capacity import EXPECTED, SURE, animals, by_carcass, owners
 from shared.cutting.conflict_place import Place, places
 from shared.cutting.demand import Demand, Row, Shop, demand
 from shared.cutting.laying import Laid
@@ -41,10 +41,13 @@ def _cut_by_weight(one: Demand) -> bool:
 
 
 def tight(found: Standing, ways: Ways) -> Iterator[Caution]:
-    """The newest line of a group that only stands if it runs long, and where that is."""
-    if found.scenario != MOST:
+    """The newest line of a group that isn't sure, which gives way first; if tight, where."""
+    if found.scenario == SURE:
         return
     newest = max(one.choice.line for one in found.demands)
+    if found.scenario == EXPECTED:
+        yield Caution("likely", newest)
+        return
     sides = {(one.carcass, one.side) for row in found.rows for one in row.options}
     over = [
         place

@@ -118,10 +118,7 @@ def compile_ways(catalogue: Catalogue) -> Ways:
     at = tuple(_filled(catalogue, run) for run in runs)
     numbers = count()
     by_cut = {
-        code: tuple(
-            _way(cut, way, number, runs, place, at, catalogue, numbers)
-            for number, way in enumerate(cut.ways)
-        )
+        code: _ways_of(cut, runs, place, at, catalogue, numbers)
         for code, cut in catalogue.cuts.items()
     }
     bound = tuple(
@@ -239,6 +236,18 @@ def _filled(catalogue: Catalogue, run: Run) -> tuple[tuple[tuple[int, Part], ...
         if part.run == run.code:
             places[run.place(part.stretch)].append((1 << run.lanes.index(part.lane), part))
     return tuple(tuple(sorted(one, key=lambda pair: pair[0])) for one in places)
+
+
+def _ways_of(
+    cut: Cut,
+    runs: tuple[Run, ...],
+    place: dict[str, int],
+    at: tuple[tuple[tuple[tuple[int, Part], ...], ...], ...],
+    catalogue: Catalogue,
+    numbers: Iterator[int],
+) -> tuple[WayPlan, ...]:
+    ways = enumerate(cut.ways)
+    return tuple([_way(cut, way, at_, runs, place, at, catalogue, numbers) for at_, way in ways])
 
 
 def _way(

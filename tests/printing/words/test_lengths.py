@@ -92,5 +92,6 @@ def test_a_tight_line_is_not_told_as_more_than_there_is_at_the_most() -> None:
     found = Caution("tight", 1, where, asked, asked - SIXTY_FOURTH, asked)
     text = sentences.caution(found, two_lines(), PORK, Words("en", strict=True))
     assert text.replace("\u00a0", " ").endswith(
-        "4 13/16 in needed, 4¾ in expected, 4 13/16 in at the most."
+        "4 13/16 in needed, 4¾ in expected, 4 13/16 in at the most. "
+        "If it comes out short, this gives way first."
     )

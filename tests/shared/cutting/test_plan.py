@@ -9,6 +9,7 @@ from shared.carcass.carcass import Gone, Holding, Measured
 from shared.carcass.catalogue import Catalogue, Finish
 from shared.cutting.answer import Answer, PlanLine
 from shared.cutting.order import Amount, Choice, Question
+from shared.cutting.owners_questions import put_together
 from shared.cutting.plan import Planner, plan
 from tests.shared.cutting.tiny_lot import catalogue, choice, inches, lot, pounds, shared
 
@@ -49,6 +50,7 @@ def test_pieces_cross_the_borders_of_parts() -> None:
     # Closed boxes of 7, 11, 7 and 5 in would hold 8 + 13 + 8 + 6 = 35 chops.
     found = answer(lot(choice(1, "chops", "slices", 37)))
     assert found.verdict == "likely"
+    assert [(one.code, one.line) for one in found.cautions] == [("likely", 1)]
     taken = {one.part: one.fraction for line in found.lines for one in line.taken}
     assert sum(taken[f"meat_{place}"] for place in ("blade", "rib", "loin", "sirloin")) < 4
     assert all(0 < part <= 1 for part in taken.values())
@@ -161,6 +163,15 @@ def test_what_comes_one_to_an_animal_is_for_its_owners_to_settle() -> None:
     assert [(one.kind, one.lines, one.shares) for one in found.questions] == [
         ("single_wanted_twice", (1, 2), (1, 2))
     ]
+    half_side = (Holding(0, 2, "", Fraction(1, 2)),)
+    third = shared(
+        *tongues,
+        choice(3, "tongue", "pieces", 1, share=3),
+        holdings=(sides[0], half_side, half_side),
+    )
+    asked = answer(third).questions
+    assert len(asked) == 2
+    assert [(one.lines, one.shares) for one in put_together(asked)] == [((1, 2, 3), (1, 2, 3))]
     alone = answer(lot(choice(1, "tongue", "pieces", 2), sides=2))
     assert [one.kind for one in alone.conflicts] == ["single"]
 

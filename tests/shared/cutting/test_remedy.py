@@ -1,11 +1,19 @@
 """Ways out: concrete, planned, the least change first, never more than five."""
 
 from dataclasses import replace
+from fractions import Fraction
 
+from shared.carcass import anatomy
+from shared.carcass.catalogue import Catalogue
 from shared.cutting.answer import Remedy
+from shared.cutting.asked_weight import asked_ng
+from shared.cutting.demand import demand
 from shared.cutting.order import Amount, Question
-from shared.cutting.plan import plan
+from shared.cutting.plan import compiled, plan, shop_of
 from shared.cutting.remedy import remedies
+from tests.bench.crowded import question_of
+from tests.oracle import random_orders
+from tests.oracle.blocks import species_of
 from tests.shared.cutting.tiny_lot import catalogue, choice, inches, lot, pounds
 
 
@@ -22,6 +30,20 @@ def offered(question: Question) -> list[tuple[Remedy, ...]]:
             changed = replace(question, choices=tuple(it for it in choices if it is not None))
             assert plan(changed, catalogue()).verdict == one.verdict != "cant"
     return found
+
+
+ANOTHER_CUT = ("neighbour", "other_cut")
+
+
+def _keeps(question: Question, one: Remedy, known: Catalogue) -> Fraction:
+    """What part of the pounds asked a counted way out keeps, 1 where it isn't counted."""
+    (edit, *_) = one.edits
+    if edit.choice is None or edit.choice.amount.kind not in ("pieces", "slices"):
+        return Fraction(1)
+    shop = shop_of(question, compiled(known))
+    before = next(it for it in question.choices if it.line == edit.line)
+    asked = [asked_ng(demand(it, shop), shop.ways) for it in (edit.choice, before)]
+    return Fraction(asked[0], asked[1]) if asked[1] else Fraction(1)
 
 
 def _kinds(ways_out: tuple[Remedy, ...]) -> list[str]:
@@ -82,3 +104,19 @@ def test_each_conflict_has_its_own() -> None:
     found = offered(question)
     assert len(found) == 2
     assert all(found)
+
+
+def test_a_cut_that_leaves_next_to_nothing_is_no_way_out() -> None:
+    """An arm steak for a whole picnic, one slice for a belly: only where nothing else is found."""
+    pork = anatomy.catalogue("pork")
+    found = 0
+    for number in range(40):
+        lot_ = question_of(random_orders.case(species_of("pork"), "pork", f"little {number}").order)
+        answer = plan(lot_, pork)
+        for ways_out in remedies(lot_, answer, pork):
+            kept = [_keeps(lot_, one, pork) for one in ways_out if one.kind in ANOTHER_CUT]
+            found += len(kept)
+            others = [one for one in ways_out if one.kind not in (*ANOTHER_CUT, "leave_out")]
+            if others or any(part >= Fraction(1, 4) for part in kept):
+                assert all(part >= Fraction(1, 4) for part in kept), ways_out
+    assert found > 5
