@@ -281,6 +281,8 @@ def _cuts(catalogue: Catalogue) -> Iterator[Fault]:
         sliced = any(way.run is not None and way.run.size == "slice" for way in cut.ways)
         if sliced and not _thick_enough(cut):
             yield wrong("thickness", place, f"at least {cut.least_thickness}", cut.thickness)
+        if cut.package_pieces is not None and cut.package_weight is not None:
+            yield wrong("package", place, "by pieces or by weight", cut.package_pieces)
 
 
 def _is_boneless(catalogue: Catalogue, finish: str) -> bool:

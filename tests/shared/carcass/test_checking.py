@@ -71,6 +71,7 @@ PLANTED = [
     ("no_primal", '[[usual]]\nprimal = "loin"', '[[usual]]\nprimal = "saddle"'),
     ("usual_amount", 'amount = "rest"', 'amount = "pounds"'),
     ("usual_count", 'amount = "rest"', 'amount = "rest"\ncount = 3'),
+    ("package", 'package_weight = "1.50 lb"', 'package_weight = "1.50 lb"\npackage_pieces = 2'),
     ("usual_thickness", 'amount = "rest"', 'amount = "rest"\nthickness = "1/8 in"'),
     ("usual_finish", 'amount = "rest"', 'amount = "rest"\nfinishes = ["smoked"]'),
 ]
