@@ -5,7 +5,7 @@ from dataclasses import replace
 from fractions import Fraction
 
 from shared.cutting.answer import Caution, OwnersQuestion, Where
-from shared.cutting.capacity import EXPECTED, SURE, animals, by_carcass, owners
+from shared.cutting.capacity import EXPECTED, NOTHING, SURE, animals, by_carcass, owners
 from shared.cutting.conflict_place import Place, places
 from shared.cutting.demand import Demand, Row, Shop, demand
 from shared.cutting.laying import Laid
@@ -26,10 +26,13 @@ def of_lines(demands: Sequence[Demand], question: Question) -> Iterator[Caution]
         if one.choice.piece_weight is not None and not _cut_by_weight(one):
             yield Caution("unused_piece_weight", one.choice.line)
     for number, carcass in enumerate(question.carcasses):
+        away: dict[Where, Fraction] = {}
         for gone in carcass.gone:
             if gone.weight is not None:
-                weight = Fraction(gone.weight.nanograms)
-                yield Caution("trimmed", 0, Where(number, gone.side, part=gone.part), weight)
+                where = Where(number, gone.side, part=gone.part)
+                away[where] = away.get(where, NOTHING) + gone.weight.nanograms
+        for where, weight in away.items():
+            yield Caution("trimmed", 0, where, weight)
 
 
 def _cut_by_weight(one: Demand) -> bool:
