@@ -10,12 +10,15 @@ from desktop.fields.dates import moment_text
 from shared.shop.freezing import MOST_HOURS
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
+
     from PySide6.QtCore import QEvent
 
     from desktop.bench import Bench
     from desktop.counter.leaving import Leaving
 
 InIt = Literal["as_told", "frozen", "freezer", "none"]
+Whose = Literal["this", "all"]
 
 
 class BoxDialog(FormDialog):
@@ -26,19 +29,29 @@ class BoxDialog(FormDialog):
     """
 
     def __init__(
-        self, bench: "Bench", leaving: "Leaving", hours: int, parent: QWidget | None = None
+        self,
+        bench: "Bench",
+        leaving: "Leaving",
+        hours: int,
+        here: "Sequence[Leaving]",
+        parent: QWidget | None = None,
     ) -> None:
+        """`here` is all that is here, of which the same can be said in one stroke."""
         super().__init__(parent, columns=2)
         self._bench = bench
         self._leaving = leaving
         self._until_frozen = hours
-        self.box_name = TextField(self, required=True, most=20)
+        self._here = here
+        self.box_name = TextField(self, most=20)
         self.place = TextField(self, most=40)
         self.in_it: ChoiceField[InIt] = ChoiceField(self, required=True)
         self.hours = CountField(self, most=MOST_HOURS)
+        self.whose: ChoiceField[Whose] = ChoiceField(self, required=True)
         boxed = bool(leaving.packages)
         for field in (self.box_name, self.place, self.in_it, self.hours):
             self.grid.add(field)
+        self.grid.add(self.whose, 2)
+        self.whose.setVisible(len(here) > 1)
         for field in (self.box_name, self.place):
             field.setVisible(boxed)
             field.setEnabled(boxed)
@@ -46,6 +59,7 @@ class BoxDialog(FormDialog):
         self.in_it.changed.connect(self._only_in_it)
         self.retranslate()
         self.in_it.set_value("as_told" if boxed else "frozen")
+        self.whose.set_value("this")
         self._only_in_it()
 
     def retranslate(self) -> None:
@@ -62,6 +76,9 @@ class BoxDialog(FormDialog):
         ]
         self.in_it.set_choices(said if self._leaving.packages else said[1:])
         self.hours.set_label(self.tr("&Hours in it already"))
+        self.whose.set_label(self.tr("Freezing is said &of"))
+        this, all_of_it = self.tr("this product"), self.tr("all that is here")
+        self.whose.set_choices([("this", this), ("all", all_of_it)])
 
     def showEvent(self, event: "QEvent") -> None:
         super().showEvent(event)
@@ -84,17 +101,21 @@ class BoxDialog(FormDialog):
         self.hours.set_read_only(self.in_it.value() != "freezer")
 
     def attempt(self) -> str:
-        ids = [one.id for one in self._leaving.packages]
-        counts = [one.id for one in self._leaving.counted]
+        boxed = [one.id for one in self._leaving.packages]
+        said = self._here if self.whose.value() == "all" else (self._leaving,)
         in_it, hours = self.in_it.value(), self.hours.value() or 0
         if in_it == "frozen":
             hours = self._until_frozen
+        box, place = (self.box_name.value() or "").strip(), self.place.value() or ""
+        if boxed and not box and (place or in_it == "as_told"):
+            self.box_name.complain(self.tr("Say in which box it lies."))
+            return ""
         with self._bench.store.work(self._bench.person, self._bench.station) as work:
-            if ids:
-                work.hand_overs.put(ids, self.box_name.value() or "", self.place.value() or "")
+            if boxed and box:
+                work.hand_overs.put(boxed, box, place)
             if in_it != "as_told":
                 since = None if in_it == "none" else self._bench.now() - timedelta(hours=hours)
-                work.freezing.put(ids, since)
-                work.freezing.put_counts(counts, since)
+                work.freezing.put([each.id for one in said for each in one.packages], since)
+                work.freezing.put_counts([each.id for one in said for each in one.counted], since)
             work.commit()
         return ""

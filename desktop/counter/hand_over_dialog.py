@@ -191,7 +191,7 @@ class HandOverDialog(FormDialog):
             self.refuse(self.tr("Wrapped by count: it has no label and goes in no box."))
             return
         self.refuse("")
-        self.boxing = BoxDialog(self._bench, chosen, self._rules.hours, self)
+        self.boxing = BoxDialog(self._bench, chosen, self._rules.hours, self._rows, self)
         self.boxing.accepted.connect(self._again)
         self.boxing.open()
 

@@ -1840,6 +1840,10 @@
         <source>{person} said on {day}: in a freezer since {since}.</source>
         <translation>{person} dijo el {day}: en un congelador desde el {since}.</translation>
     </message>
+    <message>
+        <source>Say in which box it lies.</source>
+        <translation>Diga en qué caja está.</translation>
+    </message>
 </context>
 <context>
     <name>BoxesDialog</name>

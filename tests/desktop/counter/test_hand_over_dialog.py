@@ -381,8 +381,9 @@ def test_of_what_was_counted_somebody_says_that_it_is_frozen_and_no_reason_is_as
     dialog.put_in_box()
     assert f"{signed.person.name} said on" in dialog.boxing.lead.text()
     dialog.boxing.in_it.set_value("none")
+    dialog.boxing.whose.set_value("all")
     dialog.boxing.try_it()
-    assert [one.product for one in dialog.soft] == ["Stamped chops"]
+    assert [str(dialog.table.rows.index(at, 2).data()) for at in range(3)] == ["in no freezer"] * 3
 
 
 def test_where_the_shop_does_not_ask_a_count_has_no_box(
