@@ -12,13 +12,14 @@ from shared.carcass.catalogue import Catalogue, Cut
 from shared.cutting.order import Amount, AmountKind, Choice, Package
 from shared.reading import Unread, read_number
 from shared.shop.customers import name_key
-from shared.units import Weight, read_length, read_weight
+from shared.units import LENGTH_UNITS_PER_INCH, Weight, read_length, read_weight
 
 RefusedCode = Literal[
     "not_a_pdf", "no_fields", "another_form", "another_version", "another_species", "another_order"
 ]
 ASKED = ("amount", "thickness", "weight", "package", "finish")
 MOST_FIELDS = 5000
+THICKEST = 6 * LENGTH_UNITS_PER_INCH  # no slice is thicker: common practice, no source
 
 
 @dataclass(frozen=True, slots=True)
@@ -164,7 +165,8 @@ class _Reading:
 
     def _thickness(self, cut: Cut, text: str) -> int | None:
         found = read_length(text) if text else cut.thickness
-        if isinstance(found, Unread) or (found is not None and found < (cut.least_thickness or 1)):
+        wrong = isinstance(found, Unread)
+        if wrong or (found is not None and not (cut.least_thickness or 1) <= found <= THICKEST):
             self._miss(cut, "thickness", text)
             return None
         return found

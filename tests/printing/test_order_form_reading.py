@@ -94,7 +94,7 @@ def test_nonsense_is_told_by_its_field_and_its_line_left_out() -> None:
             }
         )
     )
-    assert found.choices == ()
+    assert not found.choices
     assert set(found.not_understood) == {
         NotUnderstood("centre_chop", "amount", "a few"),
         NotUnderstood("butt_roast", "weight", "as you like"),
@@ -152,3 +152,11 @@ def test_what_is_no_form_of_ours_is_refused() -> None:
     assert other == FormRefused("another_order", "34")
     strange = filled({"form.version": "9"})
     assert read_order_form(strange, pork, 1) == FormRefused("another_version", "9")
+
+
+def test_a_slice_as_thick_as_a_door_is_not_understood() -> None:
+    thick = {"cut.centre_chop.want": "/Yes", "cut.centre_chop.thickness": "400 in"}
+    found = read(filled(thick))
+    assert not found.choices
+    told = [(one.cut, one.what, one.found) for one in found.not_understood]
+    assert ("centre_chop", "thickness", "400 in") in told
