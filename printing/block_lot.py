@@ -38,6 +38,11 @@ class LotSheet:
         told = [words.say(key, 1, **data) for words in (self.words, self.also) if words]
         return " · ".join(dict.fromkeys(told))
 
+    @property
+    def languages(self) -> tuple[Words, ...]:
+        """The words of each language the sheet speaks, the first one first."""
+        return (self.words,) if self.also is None else (self.words, self.also)
+
     def second(self) -> "LotSheet | None":
         """The same sheet in its second language."""
         return None if self.also is None else replace(self, words=self.also, also=None)

@@ -31,6 +31,7 @@ LONGEST_WHOLE = 260.0
 class Row:
     """What one row says; `size` is a thickness, a weight, ribs or a lean, with its unit.
 
+    `unit` and `group` may have a line for each language.
     `group` is told above the first row of a primal; `differs` draws the box. `second` and
     `second_details` are name and details in a second language, "" where there is one only.
     `several` owners are told under the name, one alone at the right.
@@ -67,6 +68,7 @@ class _Laid:
 
     names: list[str]
     whose: list[str]
+    whose_size: float
     details: list[str]
     notes: list[str]
     right: list[str]
@@ -75,18 +77,24 @@ class _Laid:
     high: float
 
 
-def columns(rows: Sequence[Row]) -> Columns:
+def columns(rows: Sequence[Row], *, tight: bool = False) -> Columns:
     """Columns wide enough for the widest count and size of all the rows."""
+    owner = OWNER if tight else MAIN
     count = max([30.0, *(_count_width(row) for row in rows)])
     size = max([20.0, *(_size_width(row) for row in rows)])
     first = TICK + GAP + 4
     owners = [
-        width(word, "semibold", MAIN * 0.8)
+        width(word, "semibold", owner)
         for row in rows
         if not row.several
         for word in (row.owner, *row.owner.split())
     ]
-    groups = [width(row.group, "semibold", GROUP) for row in rows if row.owner and not row.several]
+    groups = [
+        width(line, "semibold", GROUP)
+        for row in rows
+        if row.owner and not row.several
+        for line in row.group.split("\n")
+    ]
     right = min(MOST_RIGHT, max([0.0, *owners, *groups]) + 8)
     name = first + count + size + 2 * GAP + 8
     return Columns(first + count, first + count + GAP + 4, name, right)
@@ -94,7 +102,7 @@ def columns(rows: Sequence[Row]) -> Columns:
 
 def height(rows: Sequence[Row], room: float, *, tight: bool = False) -> float:
     """How high these rows stand in a frame of that width."""
-    at = columns(rows)
+    at = columns(rows, tight=tight)
     group, total = "", 0.0
     for row in rows:
         total += _laid(row, at, room, begins=row.group != group, tight=tight).high + 2
@@ -107,7 +115,7 @@ def draw_rows(paper: Paper, rows: Sequence[Row], *, tight: bool = False) -> None
 
     `tight` puts what is told in small letters beside the name, where there is room for it.
     """
-    at = columns(rows)
+    at = columns(rows, tight=tight)
     group = ""
     for row in rows:
         _draw(paper, row, at, begins=row.group != group, tight=tight)
@@ -134,10 +142,14 @@ def _laid(row: Row, at: Columns, room: float, *, begins: bool, tight: bool) -> _
     face: Face = "bold" if row.differs else "regular"
     alone = bool(row.owner) and not row.several
     wide = room - at.name - GAP - (at.right if alone else 0)
-    heading = width(row.group, "semibold", GROUP) + GAP if begins and not alone else 0.0
+    groups = row.group.split("\n") if begins and row.group else []
+    heading = max((width(one, "semibold", GROUP) + GAP for one in groups), default=0.0)
+    heading = 0.0 if alone else heading
     names = wrap(row.name, face, MAIN, wide - heading)
-    names += wrap(row.second, face, MAIN, wide) if row.second else []
-    whose = wrap(row.owner, "semibold", OWNER, wide) if row.several else []
+    under = heading if len(groups) > 1 and len(names) == 1 else 0.0
+    names += wrap(row.second, face, MAIN, wide - under) if row.second else []
+    whose_size = OWNER if tight else MAIN
+    whose = wrap(row.owner, "semibold", whose_size, wide) if row.several else []
     details = [
         line
         for told in (row.details, row.second_details)
@@ -147,14 +159,14 @@ def _laid(row: Row, at: Columns, room: float, *, begins: bool, tight: bool) -> _
     left = wide - width(names[-1], face, MAIN) - 2 * GAP - (heading if len(names) == 1 else 0)
     beside = tight and len(details) == 1 and width(details[0], "regular", DETAIL) <= left
     notes = wrap(row.note, "bold", MAIN, room - at.name - GAP) if row.note else []
-    right, right_size = _owner("" if row.several else row.owner)
+    right, right_size = _owner("" if row.several else row.owner, OWNER if tight else MAIN)
     kept = 0 if len(notes) * MAIN * LEAD > LONGEST_WHOLE else len(notes)
-    texts = (len(names) + kept) * MAIN * LEAD + len(whose) * OWNER * LEAD
+    texts = (len(names) + kept) * MAIN * LEAD + len(whose) * whose_size * LEAD
     texts += 0 if beside else len(details) * (DETAIL * LEAD + 1)
-    beside_names = (14 if begins else 0) + len(right) * right_size * LEAD
+    beside_names = 14 * len(groups) + len(right) * right_size * LEAD
     pad = 8 if tight else 10
     high = max(BIG * 0.73 + pad, texts + pad - 4, beside_names + pad - 2)
-    return _Laid(names, whose, details, notes, right, right_size, beside, high)
+    return _Laid(names, whose, whose_size, details, notes, right, right_size, beside, high)
 
 
 def _draw(paper: Paper, row: Row, at: Columns, *, begins: bool, tight: bool) -> None:
@@ -185,8 +197,8 @@ def _texts(paper: Paper, row: Row, at: Columns, laid: _Laid, *, apart: bool) -> 
         x = at.name + width(laid.names[-1], face, MAIN) + GAP
         paper.text(x, y, laid.details[0], DETAIL)
     for line in laid.whose:
-        y += OWNER * LEAD
-        paper.text(at.name, y, line, OWNER, "semibold")
+        y += laid.whose_size * LEAD
+        paper.text(at.name, y, line, laid.whose_size, "semibold")
     for line in [] if laid.beside else laid.details:
         y += DETAIL * LEAD + 1
         paper.text(at.name, y, line, DETAIL)
@@ -207,29 +219,33 @@ def _marks(paper: Paper, row: Row, at: Columns, high: float) -> None:
         paper.text(right + 3, base, row.count_unit, UNIT, "semibold")
     if row.size:
         paper.text(at.size, base, row.size, BIG, "bold")
-        paper.text(at.size + width(row.size, "bold", BIG) + 3, base, row.unit, UNIT, "semibold")
+        x = at.size + width(row.size, "bold", BIG) + 3
+        units = row.unit.split("\n")
+        for number, unit in enumerate(reversed(units)):
+            paper.text(x, base - number * UNIT, unit, UNIT, "semibold")
 
 
 def _right(paper: Paper, row: Row, owner: Sequence[str], size: float, *, begins: bool) -> None:
     y = paper.y
     if begins:
-        y += 11
-        paper.text(paper.room - 5, y, row.group, GROUP, "semibold", "right")
-        y += 3
+        for line in row.group.split("\n"):
+            y += 11
+            paper.text(paper.room - 5, y, line, GROUP, "semibold", "right")
+            y += 3
     for line in owner:
         y += size * LEAD
         paper.text(paper.room - 5, y, line, size, "semibold", "right")
 
 
-def _owner(name: str) -> tuple[list[str], float]:
+def _owner(name: str, most: float) -> tuple[list[str], float]:
     """Owners in lines, smaller where a word is wide; a double name breaks at its hyphen."""
     room = MOST_RIGHT - 6
     size = min(
         (
-            fit(word, "semibold", MAIN * 0.8, room, LEAST_OWNER)
+            fit(word, "semibold", most, room, LEAST_OWNER)
             for word in name.replace("-", "- ").split()
         ),
-        default=MAIN * 0.8,
+        default=most,
     )
     lines = [
         line.replace("- ", "-")
@@ -248,4 +264,5 @@ def _count_width(row: Row) -> float:
 def _size_width(row: Row) -> float:
     if not row.size:
         return 0.0
-    return width(row.size, "bold", BIG) + 3 + width(row.unit, "semibold", UNIT)
+    units = [width(unit, "semibold", UNIT) for unit in row.unit.split("\n")]
+    return width(row.size, "bold", BIG) + 3 + max(units)

@@ -30,6 +30,10 @@ from shared.units import pounds_text
 
 CORNER = 24.0
 OWNER = 20.0
+OWNER_MOST = 34.0
+WIDEST_OWNER = 270.0
+LEAD_HEAD = 1.15
+APART = 14.0
 BAR_DPI = 300  # desk printers draw at 300 or 600 dots to the inch
 BAR_DOTS = 4
 BAR_ROOM = 150.0
@@ -134,10 +138,12 @@ def _draw_pools(paper: Paper, sheet: LotSheet) -> None:
         for line in lines
     ]
     sheet.side = 0
-    if paper.left() < POOL_TITLE + height(rows, paper.room):
+    tight = paper.left() < POOL_TITLE + height(rows, paper.room)
+    if paper.left() < POOL_TITLE + height(rows, paper.room, tight=tight):
         paper.new_page()
+        tight = paper.left() < POOL_TITLE + height(rows, paper.room)
     _title(paper, sheet.say("papers.pools"))
-    draw_rows(paper, rows)
+    draw_rows(paper, rows, tight=tight)
     paper.rule()
 
 
@@ -153,52 +159,80 @@ def _title(paper: Paper, text: str, first: float = 60.0) -> None:
 
 
 def _foot(sheet: LotSheet, shop: ShopDetails, made: datetime) -> Foot:
-    words = sheet.words
-
     def page_of(page: int, pages: int) -> str:
-        return words.say("papers.page", page=page, pages=pages)
+        return sheet.say("papers.page", page=page, pages=pages)
 
-    day, time = day_text(made.astimezone().date(), words), time_text(made)
-    lot = words.say("papers.lot", lot=sheet.lot) if sheet.lot else ""
-    key = "papers.from_sheet" if sheet.number else "papers.not_released"
-    printed = words.say("papers.printed", day=day, time=time)
-    told = (shop.name, printed, lot, words.say(key, sheet=sheet.number))
+    time = time_text(made)
+    day = made.astimezone().date()
+    printed = [
+        words.say("papers.printed", day=day_text(day, words), time=time)
+        for words in sheet.languages
+    ]
+    lot = sheet.say("papers.lot", lot=sheet.lot) if sheet.lot else ""
+    numbered = "papers.from_sheet" if sheet.also is None else "papers.sheet"  # the line is full
+    key = numbered if sheet.number else "papers.not_released"
+    told = (shop.name, *dict.fromkeys(printed), lot, sheet.say(key, sheet=sheet.number))
     return Foot(page_of, " · ".join(one for one in told if one))
 
 
-def _numbers(sheet: LotSheet) -> Iterator[str]:
+def _numbers(sheet: LotSheet, words: Words) -> Iterator[str]:
     """The lot and the sheet, as far as they have numbers."""
     if sheet.lot:
-        yield sheet.words.say("papers.lot", lot=sheet.lot)
+        yield words.say("papers.lot", lot=sheet.lot)
     key = "papers.sheet" if sheet.number else "papers.not_released"
-    yield sheet.words.say(key, sheet=sheet.number)
+    yield words.say(key, sheet=sheet.number)
 
 
 def _head(paper: Paper, sheet: LotSheet) -> None:
     """Tag and owners at the outer corner; what the paper is, and the tag's bars, beside."""
-    paper.y = max(_head_left(paper, sheet), _head_right(paper, sheet)) + 6
+    right = _right_texts(paper, sheet, OWNER)
+    wide = max(width(text, "bold", size) for text, size in right)
+    bottom = _head_left(paper, sheet, max(paper.room - wide - APART, paper.room * 0.4))
+    size = OWNER_MOST
+    while size > OWNER and _deep(_right_texts(paper, sheet, size), bottom) > bottom:
+        size -= 1
+    paper.y = max(bottom, _head_right(paper, _right_texts(paper, sheet, size))) + 6
     paper.rule(1.2)
     paper.skip(4)
 
 
-def _head_left(paper: Paper, sheet: LotSheet) -> float:
-    words, carcass = sheet.words, sheet.here
-    species = capital(words.name(carcass.species, f"species.{carcass.species}"))
-    regime = words.say(f"papers.regime_{carcass.regime}")
-    facts = [words.say("papers.block_sheet"), *_numbers(sheet), regime]
-    paper.text(0, 53, " · ".join(facts), 10.5)
+def _head_left(paper: Paper, sheet: LotSheet, room: float) -> float:
+    """The side, then in each language what hangs there and what the paper is."""
+    y = 20.0
+    told = _side_words(sheet)
+    paper.text(0, y, told, CORNER, "bold")
+    if sheet.side:
+        _bars(paper, sheet.here.tag, width(told, "bold", CORNER) + 26)
+    for words in sheet.languages:
+        for line in wrap(_hanging_words(sheet, words), "semibold", MAIN * 0.8, room):
+            y += 17 if y > 20 else 18
+            paper.text(0, y, line, MAIN * 0.8, "semibold")
+    for words in sheet.languages:
+        regime = words.say(f"papers.regime_{sheet.here.regime}")
+        facts = [words.say("papers.block_sheet"), *_numbers(sheet, words), regime]
+        for line in wrap(" · ".join(facts), "regular", 10.5, room):
+            y += 13 if y > 56 or len(sheet.languages) > 1 else 15
+            paper.text(0, y, line, 10.5)
+    return y + 5
+
+
+def _side_words(sheet: LotSheet) -> str:
+    if sheet.side:
+        return sheet.say("papers.side", side=sheet.side)
+    return sheet.say("papers.lot", lot=sheet.lot) if sheet.lot else _species(sheet, sheet.words)
+
+
+def _species(sheet: LotSheet, words: Words) -> str:
+    return capital(words.name(sheet.here.species, f"species.{sheet.here.species}"))
+
+
+def _hanging_words(sheet: LotSheet, words: Words) -> str:
+    """The species, and on a side's page what the side weighs."""
     if not sheet.side:
-        told = words.say("papers.lot", lot=sheet.lot) if sheet.lot else species
-        paper.text(0, 20, told, CORNER, "bold")
-        paper.text(0, 38, species, MAIN * 0.8, "semibold")
-        return 58.0
-    told = sheet.say("papers.side", side=sheet.side)
-    paper.text(0, 20, told, CORNER, "bold")
-    known = side_weights(carcass, sheet.catalogue)[sheet.side - 1]
+        return _species(sheet, words)
+    known = side_weights(sheet.here, sheet.catalogue)[sheet.side - 1]
     weight = words.say(f"papers.weight_{known.basis}", weight=pounds_text(known.hanging_ng))
-    paper.text(0, 38, f"{species}, {weight}", MAIN * 0.8, "semibold")
-    _bars(paper, carcass.tag, width(told, "bold", CORNER) + 26)
-    return 58.0
+    return f"{_species(sheet, words)}, {weight}"
 
 
 def _bars(paper: Paper, tag: str, x: float) -> None:
@@ -210,16 +244,28 @@ def _bars(paper: Paper, tag: str, x: float) -> None:
         draw_bars(paper.canvas(), symbol, paper.corner(x, 24), BAR_DOTS, BAR_DPI, 24)
 
 
-def _head_right(paper: Paper, sheet: LotSheet) -> float:
-    y = 20.0
+def _right_texts(paper: Paper, sheet: LotSheet, owner: float) -> list[tuple[str, float]]:
+    """The tag and the owners in lines, each with its size; owners as large as there is room."""
     tags = [it.tag or str(n) for n, it in enumerate(sheet.question.carcasses, start=1)]
     tag = tags[sheet.carcass] if sheet.side else ", ".join(tags)
-    told = sheet.words.say("papers.tag", tag=tag)
-    for number, line in enumerate(wrap(told, "bold", CORNER, paper.room * 0.45)):
-        y += CORNER * 1.15 if number else 0
-        paper.text(paper.room, y, line, CORNER, "bold", "right")
+    words = [one.say("papers.tag", tag="").strip() for one in sheet.languages[:-1]]
+    told = " · ".join([*words, sheet.languages[-1].say("papers.tag", tag=tag)])
+    found = [(line, CORNER) for line in wrap(told, "bold", CORNER, paper.room * 0.45)]
     for share in sheet.shares_here():
-        for line in wrap(sheet.owners[share], "bold", OWNER, paper.room * 0.55):
-            y += OWNER * 1.15
-            paper.text(paper.room, y, line, OWNER, "bold", "right")
+        name = sheet.owners[share]
+        found += [(line, owner) for line in wrap(name, "bold", owner, paper.room * 0.55)]
+    return found
+
+
+def _deep(texts: Sequence[tuple[str, float]], most: float) -> float:
+    """How far down they reach; beyond `most` where one is wider than beside the left side."""
+    y = 20.0 + sum(size * LEAD_HEAD for _, size in texts[1:]) + 4
+    return y if all(width(text, "bold", size) <= WIDEST_OWNER for text, size in texts) else most + 1
+
+
+def _head_right(paper: Paper, texts: Sequence[tuple[str, float]]) -> float:
+    y = 20.0
+    for number, (line, size) in enumerate(texts):
+        y += size * LEAD_HEAD if number else 0
+        paper.text(paper.room, y, line, size, "bold", "right")
     return y + 4

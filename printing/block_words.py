@@ -60,7 +60,8 @@ def block_row(
     """One row of a side; `owners` is empty where the whole side is one owner's."""
     line = _sum(lines)
     open_trim = catalogue.cuts[line.cut].kind == "to_trim"
-    size, unit = _size(line, words)
+    sizes = [_size(line, one) for one in (words, also) if one]
+    size, unit = sizes[0][0], "\n".join(dict.fromkeys(one for _, one in sizes))
     count = str(line.count) if line.count else "<1"
     several = len(lines) > 1 and bool(owners)
     told = [", ".join(_details(line, catalogue, one)) for one in (words, also) if one]
@@ -100,7 +101,7 @@ def pool_row(
     return Row(
         count=pounds_text(line.weight_ng).removesuffix(f"{NO_BREAK}lb"),
         size="" if line.lean is None else str(line.lean),
-        unit=leans[0],
+        unit="\n".join(dict.fromkeys(leans)),
         name=names[0],
         details=told[0],
         owner=owner,
@@ -145,9 +146,10 @@ def _pool_details(line: PoolLine, words: Words) -> Iterable[str]:
 
 
 def _heading(primals: Sequence[str]) -> str:
-    """A primal in both languages where that is short, else in the first."""
-    both = " · ".join(dict.fromkeys(primals))
-    return both if len(both) <= LONGEST_HEADING else primals[0]
+    """A primal in each language, one under the other where they are long."""
+    each = list(dict.fromkeys(primals))
+    both = " · ".join(each)
+    return both if len(both) <= LONGEST_HEADING else "\n".join(each)
 
 
 def _from_head(line: BlockLine) -> tuple[bool, int, int]:

@@ -1,5 +1,6 @@
 """Five hard lots on the block sheet: letters measured, nothing outside, every line whole."""
 
+import re
 from collections import Counter
 from dataclasses import replace
 
@@ -92,6 +93,61 @@ def test_two_languages_say_everything_twice_and_notes_once(
     assert _plain(LONG_NOTE)[:40] in text
 
 
+def _spoken(text: str) -> set[str]:
+    """The words of a page but its footer's, which in two languages names the sheet in short."""
+    lines = [one for one in text.splitlines() if "Printed" not in one and "Impreso" not in one]
+    return set(re.findall(r"[^\W\d_]{2,}", " ".join(lines).lower()))
+
+
+@pytest.mark.parametrize("paper", ["letter", "a4"])
+@pytest.mark.parametrize("name", HARD)
+def test_every_word_that_has_a_translation_is_there_in_both(
+    hard: dict[str, Hard], name: str, paper: PaperName
+) -> None:
+    """Whatever the English sheet and the Spanish one say, the one of both languages says."""
+    both = pages_of(_sheet(hard[name], "both", paper))
+    said = _spoken("\n".join(both))
+    for tongue in ("en", "es"):
+        alone = _spoken("\n".join(pages_of(_sheet(hard[name], tongue, paper))))
+        assert alone - said == set(), tongue
+
+
+@pytest.mark.parametrize("name", HARD)
+def test_every_page_of_both_languages_has_its_head_in_both(
+    hard: dict[str, Hard], name: str
+) -> None:
+    species = hard[name].planned.question.carcasses[0].species
+    for page in pages_of(_sheet(hard[name], "both")):
+        text, spoken = _plain(page), _spoken(page)
+        for language in ("en", "es"):
+            words = Words(language, strict=True)
+            animal = words.name(species, f"species.{species}")
+            assert animal in spoken
+            for key in ("block_sheet", "lot", "sheet", "regime_custom"):
+                told = words.say(f"papers.{key}", lot=12, sheet=2)
+                assert told in text, (key, language)
+            assert words.say("papers.page", page=1, pages=1).split()[0] in text
+            assert words.say("papers.printed", day="", time="").split()[0] in text
+        assert "Tag · Arete" in text
+        if "% lean" in text:
+            assert text.count("% lean") == text.count("% magro")
+
+
+def test_an_owner_alone_on_a_sheet_is_read_from_afar(hard: dict[str, Hard]) -> None:
+    """Where there is room his name's capitals stand 7 mm; beside others those of a main line."""
+    for name, least in (("everything_ground", 7.0), ("long_note", 7.0), ("four_owners", 4.0)):
+        lot = hard[name]
+        owners = {one.owner for one in lot.planned.question.shares}
+        letters = [one for one in letters_of(_sheet(lot, "both"), 0) if one[1] > 250]
+        initials = {one[0] for one in owners}
+        tall = [
+            (top - bottom) / MM
+            for letter, _, bottom, _, top in letters
+            if letter in initials and bottom > 600
+        ]
+        assert max(tall) >= least, name
+
+
 def test_four_owners_share_a_row_each_with_his_count(hard: dict[str, Hard]) -> None:
     lot = hard["four_owners"]
     text = _plain(" ".join(pages_of(_sheet(lot, "en"))))
@@ -148,4 +204,5 @@ def test_lard_is_of_fat_alone_and_a_tag_is_one_word(hard: dict[str, Hard], tongu
     text = _plain(" ".join(pages_of(_sheet(hard["two_page_hog"], tongue))))
     assert "Lard" in text or "Manteca" in text
     assert "0.0 lb" not in text.replace("10.0 lb", "")
-    assert ("Arete 2481" in text) is (tongue == "es")
+    assert ("Arete 2481" in text) is (tongue != "en")
+    assert ("Tag 2481" in text) is (tongue == "en")
