@@ -146,11 +146,15 @@ def compile_ways(catalogue: Catalogue) -> Ways:
         any(way.sides == "joined" for cut in catalogue.cuts.values() for way in cut.ways),
         {code: _gives(part) for code, part in catalogue.parts.items()},
         {code: _gives_back(cut) for code, cut in catalogue.cuts.items()},
-        tuple(
-            (part.code, part.share.numerator, part.share.denominator)
-            for part in catalogue.parts.values()
-            if part.per == "side"
-        ),
+        _of_side(catalogue),
+    )
+
+
+def _of_side(catalogue: Catalogue) -> tuple[tuple[str, int, int], ...]:
+    return tuple(
+        (part.code, part.share.numerator, part.share.denominator)
+        for part in catalogue.parts.values()
+        if part.per == "side"
     )
 
 
