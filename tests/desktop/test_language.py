@@ -92,6 +92,7 @@ def test_every_alt_letter_is_kept() -> None:
     for context, text, said in _messages():
         found = len(letter.findall(said.text or ""))
         assert found == len(letter.findall(text)), (context, text)
+        assert "amp;" not in (said.text or ""), (context, text)
 
 
 def test_the_compiled_words_are_those_of_the_file(qapp: QApplication) -> None:

@@ -1290,7 +1290,7 @@
     </message>
     <message>
         <source>Hanging &amp;weight, a guess</source>
-        <translation>Peso en Peso en &amp;gancho, a ojoamp;canal, a ojo</translation>
+        <translation>Pe&amp;so en canal, a ojo</translation>
     </message>
     <message>
         <source>Sk&amp;inned or scalded</source>
