@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from typing import Generic, TypeVar, cast
 
-from PySide6.QtCore import QEvent, QObject, QStringListModel, Qt
+from PySide6.QtCore import QCoreApplication, QEvent, QObject, QStringListModel, Qt
 from PySide6.QtGui import QFocusEvent
 from PySide6.QtWidgets import QComboBox, QCompleter, QLineEdit, QWidget
 
@@ -12,6 +12,7 @@ from desktop.fields.pick_box import PickBox
 from shared.shop.customers import name_key
 
 T = TypeVar("T")
+_BY_TAB = (Qt.FocusReason.TabFocusReason, Qt.FocusReason.BacktabFocusReason)
 
 
 class ChoiceField(Field[T], Generic[T]):
@@ -45,6 +46,7 @@ class ChoiceField(Field[T], Generic[T]):
         self.box.activated.connect(self._picked)
         self.box.currentIndexChanged.connect(self._stepped)
         self.line.installEventFilter(self)
+        self.box.installEventFilter(self)  # it hands what brings the focus to its line, unseen
 
     def set_label(self, words: str) -> None:
         super().set_label(words)
@@ -113,7 +115,11 @@ class ChoiceField(Field[T], Generic[T]):
         self.box.setEnabled(not read_only)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        """Coming by key into the field selects what it holds, to be typed over."""
+        """Coming by key into the field selects what it holds, to be typed over.
+
+        Where a key has begun the words, a dialog that opens doesn't: the line itself would
+        select that letter, and the next one typed would replace it.
+        """
         if watched is self.line and event.type() is QEvent.Type.FocusIn:
             # Here, for a list below each field of a form is dear, and few of them are opened.
             cast("QWidget", self._completer.popup()).setAccessibleName(self._name_popup)
@@ -126,6 +132,12 @@ class ChoiceField(Field[T], Generic[T]):
             and event.reason() is not Qt.FocusReason.PopupFocusReason
         ):
             self.line.selectAll()
+        if not self.selects_all and isinstance(event, QFocusEvent):
+            if event.type() is QEvent.Type.FocusOut:
+                self.selects_all = event.reason() in _BY_TAB
+            elif event.reason() in _BY_TAB:
+                plain = QFocusEvent(QEvent.Type.FocusIn, Qt.FocusReason.OtherFocusReason)
+                return QCoreApplication.sendEvent(watched, plain)
         return super().eventFilter(watched, event)
 
     def _at(self) -> int | None:

@@ -1,8 +1,9 @@
 """Taking a cut order: what can't be had is said in words, ways out are taken by one key."""
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QEvent, Qt
+from PySide6.QtGui import QFocusEvent
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QPushButton
+from PySide6.QtWidgets import QApplication, QPushButton
 from pytestqt.qtbot import QtBot
 
 from desktop.bench import Bench
@@ -49,6 +50,25 @@ def ask(qtbot: QtBot, place: CounterPlace, cut: str, amount: str, count: str) ->
     assert not dialog.isVisible(), dialog.grid.problems()
     place.activateWindow()
     qtbot.waitUntil(place.isActiveWindow)
+
+
+def test_the_letter_that_opens_the_line_stays_before_what_is_typed_on(
+    qtbot: QtBot, bench: Bench
+) -> None:
+    """The dialog selected that letter as it opened, and the second one replaced it."""
+    place = with_order(qtbot, bench, halves(bench))
+    QTest.keyClicks(place.order.table, "w")
+    dialog = place.order.dialog
+    assert dialog is not None
+    qtbot.waitUntil(dialog.isActiveWindow)
+    for widget in (dialog.cut.box, dialog.cut.line):
+        focus = QFocusEvent(QEvent.Type.FocusIn, Qt.FocusReason.TabFocusReason)
+        QApplication.sendEvent(widget, focus)  # as a dialog does that opens before it is active
+    QTest.keyClicks(focused(), "hole pic")
+    assert dialog.cut.text() == "whole pic"
+    pressed(Qt.Key.Key_Tab)
+    pressed(Qt.Key.Key_Backtab)
+    assert dialog.cut.line.selectedText() == dialog.cut.text() != ""
 
 
 def test_a_whole_ham_and_ham_steaks_of_half_a_hog_are_refused_by_name(
