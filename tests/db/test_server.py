@@ -22,8 +22,9 @@ from db.engine import server_engine
 from db.problems import StoreBug, StoreUnavailable
 from db.store import Store, open_store
 from shared.cutting.order import Amount, Choice
-from shared.shop.calendar import Booking, OtherDay, Plan, why_full
+from shared.shop.calendar import Booking, Comes, OtherDay, Plan, why_full
 from shared.shop.calls import CallRules
+from shared.shop.counted import CountedPackages, NewCount
 from shared.shop.customers import Customer
 from shared.shop.lots import Lot
 from shared.shop.money import Balance, IssuedBill
@@ -33,6 +34,7 @@ from shared.units import Weight
 from tests.db.examples import (
     GROUND,
     arrived,
+    at_the_block,
     customer,
     issued_pdf,
     line,
@@ -41,10 +43,12 @@ from tests.db.examples import (
     order_of,
     package,
 )
+from tests.db.repositories.test_counted import by_count
 from tests.db.test_unit_of_work import LOCKED, full_shop
 from tests.store_fixture import Clock
 
 SERVER = os.environ.get("STEELYARD_TEST_POSTGRES", "")
+COMES = Comes("scalded", "inspected", "the head")
 pytestmark = pytest.mark.skipif(not SERVER, reason="no server: STEELYARD_TEST_POSTGRES isn't set")
 
 
@@ -262,7 +266,7 @@ def test_the_calendar_is_kept_on_the_server(shared_store: Store, here: SignedOn)
         work.calendar.save_plan(plan)
         work.calendar.set_other(OtherDay(date(2026, 12, 25), True, "Christmas"))
         assert lot.animals
-        assert work.waiting.add(lot.producer_id, "pork", 1, lot.day) == 1
+        assert work.waiting.add(lot.producer_id, "pork", 1, lot.day, comes=COMES) == 1
         full = why_full(work.calendar.filled(lot.day, lot.day), Booking(lot.day, "pork", 1))
         assert [one.code for one in full] == ["places"]
         assert work.calendar.overrule(lot.id, full, "hurt animal") is None
@@ -272,7 +276,7 @@ def test_the_calendar_is_kept_on_the_server(shared_store: Store, here: SignedOn)
         there = work.calendar.filled(date(2026, 12, 25), date(2026, 12, 25))
         assert there.others[date(2026, 12, 25)].closed
         assert [one.id for one in work.calendar.lots(lot.day, lot.day)] == [lot.id]
-        assert len(work.waiting.list("pork", lot.day)) == 1
+        assert [one.comes for one in work.waiting.list("pork", lot.day)] == [COMES]
 
 
 def test_block_minutes_are_counted_on_the_server(shared_store: Store, here: SignedOn) -> None:
@@ -366,6 +370,7 @@ def test_names_written_nearly_so_are_found_there_too(
         for typed, there in (("jonson", "Anna Johnson"), ("breg", "Jørgen Bérg")):
             assert [(one.title, one.near) for one in work.search.find(typed)] == [(there, True)]
         assert [one.name for one in work.customers.nearly("Bert Ivresen")] == ["Bert Iversen"]
+        assert [one.title for one in work.search.find("ivreesn") if one.near] == ["Bert Iversen"]
 
 
 def test_what_is_frozen_told_and_ruled_is_kept_there_too(
@@ -378,6 +383,12 @@ def test_what_is_frozen_told_and_ruled_is_kept_there_too(
         work.freezing.put([made.id], work._desk.now)
         work.freezing.put([made.id], None)
         assert work.freezing.of_order(order.id)[made.id].since is None
+        by_count(work)
+        with at_the_block(work, order.id):
+            count = work.counted.add(NewCount(order.id, 1, "whole_ham", "Stamped ham", 3))
+        assert isinstance(count, CountedPackages)
+        work.freezing.put_counts([count.id], work._desk.now)
+        assert work.freezing.counts_of_order(order.id)[count.id].person == here.person.name
         work.freezing.agree(order.id, fresh=True)
         assert work.freezing.agreed_fresh(order.id)
         assert work.weights_told.lots_of_day(lot.day) == (lot.id,)
