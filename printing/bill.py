@@ -22,6 +22,7 @@ from printing.letterhead import (
 from printing.page import Column, Paper, table
 from printing.typefaces import width
 from printing.words import Words
+from printing.written import about_pounds
 from shared.billing.bill import Bill, BillLine, Paid
 from shared.money import money_text
 from shared.shop.details import ShopDetails
@@ -81,11 +82,13 @@ def reason_text(line: BillLine, words: Words) -> str:
     return words.say("money.late_on", first=days[0], last=days[1], amount=amount, rate=rate)
 
 
-def quantity_text(line: BillLine, words: Words) -> str:
-    """How much of it: "187.5 lb", "½ head", "4 packages"."""
+def quantity_text(line: BillLine, words: Words, *, estimate: bool = False) -> str:
+    """How much of it: "187.5 lb", "½ head", "4 packages"; on an estimate "about 188 lb"."""
     if line.quantity is None:
         return ""
     if line.unit == "lb":
+        if estimate:
+            return words.say("bills.about", what=about_pounds(line.quantity))
         return pounds(line.quantity)
     if line.unit == "each":
         return number_text(line.quantity)
@@ -135,7 +138,7 @@ def _hanging(bill: Bill, words: Words) -> str:
         return words.say("bills.not_weighed")
     text = pounds(weight)
     if bill.hanging.estimated:
-        text = words.say("bills.about", what=text)
+        text = words.say("bills.about", what=about_pounds(weight))
     if bill.hanging.by_table:
         text = words.say("bills.by_table_short", what=text)
     return text
@@ -153,7 +156,7 @@ def _draw(
     taxed = bill.tax_cents != 0
     wide = (105.0, 80.0, 62.0, 72.0) + ((50.0,) if taxed else ())
     headings = ("basis", "quantity", "rate", "amount") + (("tax",) if taxed else ())
-    rows = [_row(line, words, several=several, taxed=taxed) for line in bill.lines]
+    rows = [_row(line, bill, words, several=several, taxed=taxed) for line in bill.lines]
     wide = (wide[0], *(_room(at, least, rows, size) for at, least in enumerate(wide[1:], start=2)))
     columns = [Column(words.say("bills.what"), paper.room - sum(wide))]
     columns.append(Column(words.say("bills.basis"), wide[0]))
@@ -177,12 +180,14 @@ def _room(at: int, least: float, rows: Sequence[tuple[str, ...]], size: float) -
     return max(least, *(width(row[at], "regular", size) + 8 for row in rows), least)
 
 
-def _row(line: BillLine, words: Words, *, several: bool, taxed: bool) -> tuple[str, ...]:
+def _row(
+    line: BillLine, bill: Bill, words: Words, *, several: bool, taxed: bool
+) -> tuple[str, ...]:
     waits = line.kind == "waiting"
     cells = (
         "\n".join(_what(line, words, several=several)),
         words.say(f"bills.basis_{line.basis}") if line.kind != "credit" else "",
-        quantity_text(line, words),
+        quantity_text(line, words, estimate=bill.estimate),
         rate_shown(line.rate) if line.rate is not None else "",
         words.say("bills.waits") if waits else money_text(line.amount_cents),
     )

@@ -5,7 +5,7 @@ page, so no line is ever cut by one. Output is the same bytes for the same input
 """
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime
 from io import BytesIO
 from typing import Literal
@@ -191,26 +191,40 @@ class Column:
 
 
 def table(
-    paper: Paper, columns: Sequence[Column], rows: Sequence[Sequence[str]], size: float = 10.0
+    paper: Paper,
+    columns: Sequence[Column],
+    rows: Sequence[Sequence[str]],
+    size: float = 10.0,
+    sums: Sequence[str] = (),
 ) -> None:
-    """A plain table from the cursor down; headings come again on each page, rows stay whole."""
+    """A plain table from the cursor down; headings come again on each page, rows stay whole.
+
+    `sums` is a last row below a rule, in bold.
+    """
     _headings(paper, columns, size)
     for row in rows:
-        cells = [
-            wrap(text, column.face, size, column.wide - 6)
-            for text, column in zip(row, columns, strict=True)
-        ]
-        high = max(len(cell) for cell in cells) * size * 1.3 + 3
-        if paper.need(high):
-            _headings(paper, columns, size)
-        x = 0.0
-        for cell, column in zip(cells, columns, strict=True):
-            for number, line in enumerate(cell):
-                y = paper.y + size + number * size * 1.3 + 1
-                paper.text(_set_at(x, column), y, line, size, column.face, column.align)
-            x += column.wide
-        paper.y += high
+        _row(paper, columns, row, size)
         paper.line(0, paper.y, paper.room, paper.y, 0.2)
+    if sums:
+        paper.rule(0.8)
+        _row(paper, [replace(one, face="semibold") for one in columns], sums, size)
+
+
+def _row(paper: Paper, columns: Sequence[Column], row: Sequence[str], size: float) -> None:
+    cells = [
+        wrap(text, column.face, size, column.wide - 6)
+        for text, column in zip(row, columns, strict=True)
+    ]
+    high = max(len(cell) for cell in cells) * size * 1.3 + 3
+    if paper.need(high):
+        _headings(paper, columns, size)
+    x = 0.0
+    for cell, column in zip(cells, columns, strict=True):
+        for number, line in enumerate(cell):
+            y = paper.y + size + number * size * 1.3 + 1
+            paper.text(_set_at(x, column), y, line, size, column.face, column.align)
+        x += column.wide
+    paper.y += high
 
 
 def _headings(paper: Paper, columns: Sequence[Column], size: float) -> None:

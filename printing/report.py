@@ -19,7 +19,7 @@ LEAST = 44.0
 def report(
     title: str,
     facts: Sequence[tuple[str, str]],
-    chart: Chart,
+    chart: Chart | None,
     say: Callable[[Fraction], str],
     columns: Sequence[tuple[str, Align]],
     rows: Iterable[Sequence[str]],
@@ -27,14 +27,19 @@ def report(
     shop: ShopDetails,
     made: datetime,
     words: Words,
+    sums: Sequence[str] = (),
 ) -> bytes:
-    """The paper as PDF. `rows` are taken one by one, so that whoever gives them may count."""
+    """The paper as PDF. `rows` are taken one by one, so that whoever gives them may count.
+
+    A list of the books has no chart; `sums` is its last line.
+    """
     head = Letterhead(sender(shop), title, (), (), tuple(facts))
     sheet = open_paper(shop.paper, head, "", made, words)
-    if not chart.empty:
+    if chart is not None and not chart.empty:
         draw_chart(sheet, chart, say)
     every = list(rows)
-    table(sheet, _columns(sheet.room, columns, every), every, SIZE)
+    known = [*every[:400], sums] if sums else every[:400]
+    table(sheet, _columns(sheet.room, columns, known), every, SIZE, sums)
     return sheet.pdf()
 
 
@@ -49,7 +54,7 @@ def _columns(
         max(
             LEAST,
             width(heading, "semibold", SIZE * 0.85) + 10,
-            max((width(row[at], "regular", SIZE) + 10 for row in rows[:400]), default=0.0),
+            max((width(row[at], "regular", SIZE) + 10 for row in rows), default=0.0),
         )
         for at, (heading, _align) in enumerate(columns)
     ]

@@ -58,6 +58,14 @@ def pounds(exact: Fraction) -> str:
     return f"{number_text(exact)}{NO_BREAK}lb"
 
 
+def about_pounds(exact: Fraction) -> str:
+    """Pounds nobody has weighed yet: whole ones, below ten in tenths. 29.5698 lb is "30 lb"."""
+    places = 1 if abs(exact) < 10 else 0
+    scaled = (2 * abs(exact) * 10**places + 1) // 2
+    rounded = Fraction(int(scaled), 10**places)
+    return f"{number_text(-rounded if exact < 0 else rounded)}{NO_BREAK}lb"
+
+
 def rate_shown(rate: Fraction) -> str:
     """A rate in dollars; one whose decimals never end, to the hundredth of a cent."""
     try:

@@ -10,7 +10,7 @@ from desktop.fields.dates import date_text
 from desktop.look.space import GROUP, TOGETHER, column, row
 from desktop.office.bill_columns import BillColumns
 from desktop.panels.heading import Words
-from desktop.tables import Column, RowsModel, Table, count_column, money_column
+from desktop.tables import Column, RowsModel, SumLine, Table, count_column, money_column
 from shared.money import money_text
 from shared.shop.lists import BillRow, OrderRow
 
@@ -46,12 +46,17 @@ class BalancesPage(QWidget):
         between.addWidget(self.bills_heading, 3)
         between.addWidget(self.wanted, 2)
         down.addWidget(self.heading)
-        down.addWidget(self.orders, 3)
+        self.sums = SumLine(self)
+        above = column(gap=0)
+        above.addWidget(self.orders, 1)
+        above.addWidget(self.sums)
+        down.addLayout(above, 3)
         down.addLayout(between)
         down.addWidget(self.bills, 2)
         self.orders.picked.connect(lambda row: self.picked.emit(row.id))
         self.bills.picked.connect(self.bill_picked)
         self.wanted.changed.connect(self.find_bills)
+        self.sums.follow(self.orders, ("billed", "due"), lambda: self.tr("Sum"))
         self.retranslate()
 
     def retranslate(self) -> None:

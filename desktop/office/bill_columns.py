@@ -6,7 +6,8 @@ from PySide6.QtCore import QObject
 
 from desktop.look.patterns import Mark
 from desktop.office.money_words import basis_words, line_words
-from desktop.tables import Column, Figure, count_column, money_column
+from desktop.tables import Column, Figure, count_column, figure, money_column
+from printing.written import about_pounds, head_text, number_text, pounds
 from shared.billing.bill import BillLine
 from shared.money import money_text, rate_text
 from shared.shop.lists import OrderRow
@@ -23,6 +24,7 @@ class BillColumns(QObject):
     def __init__(self, bench: "Bench", parent: QObject) -> None:
         super().__init__(parent)
         self.bench = bench
+        self.estimate = False  # of the bill whose lines are shown
 
     def orders(self) -> list[Column[OrderRow]]:
         """An order with what is billed and due."""
@@ -96,13 +98,15 @@ class BillColumns(QObject):
         return f"{animal} {row.tags}".strip()
 
     def _quantity(self, line: BillLine) -> Figure:
-        """How much of it, its unit in the window's language: "1 head", in Spanish "1 cabeza"."""
+        """How much of it, as paper says it: "½ head", in Spanish "½ cabeza"."""
         if line.quantity is None:
             return Figure("")
-        thousandths = round(line.quantity * 1000)
-        text = f"{thousandths // 1000:,}.{thousandths % 1000:03d}".rstrip("0").rstrip(".")
-        if line.unit in ("lb", "each"):
-            return Figure(text, "lb" if line.unit == "lb" else "")
+        if line.unit == "lb":
+            return figure((about_pounds if self.estimate else pounds)(line.quantity))
+        if line.unit == "each":
+            return Figure(number_text(line.quantity))
+        heads = line.unit == "head"
+        text = head_text(line.quantity) if heads else number_text(line.quantity)
         few = 1 if line.quantity <= 1 else 2
         said = self.bench.words.say(f"bills.unit_{line.unit}", few, number="")
         return Figure(text, said.strip())

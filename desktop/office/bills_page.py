@@ -196,6 +196,7 @@ class BillsPage(QWidget):
     def _show(self, billing: Billing | None) -> None:
         self.billing = billing
         bill = billing.shown if billing is not None else None
+        self.columns.estimate = bill is not None and bill.estimate
         self.lines.show_rows(list(bill.lines) if bill is not None else [])
         self.lines_heading.setText(self._heading(billing))
         state = "" if billing is None else self.columns.state(billing.order.state)

@@ -3,7 +3,7 @@
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from datetime import date
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, Literal
 
 from PySide6.QtCore import QObject
 
@@ -21,12 +21,18 @@ if TYPE_CHECKING:
 
 @dataclass(frozen=True, slots=True)
 class BookList:
-    """One list: its name, its columns, and how it is read for days from and to (both within)."""
+    """One list: its name, its columns, and how it is read for days from and to (both within).
+
+    `sums` are the keys of the columns that are added up at the foot; `days` says whether a list
+    is of the days from and to, of the last of them, or as it is now.
+    """
 
     key: str
     name: Callable[[], str]
     columns: list[Column[Any]]
     read: Callable[["Work", date, date], Sequence[object]]
+    sums: tuple[str, ...] = ()
+    days: Literal["span", "end", "now"] = "span"
 
 
 class BookLists(QObject):
@@ -47,24 +53,30 @@ class BookLists(QObject):
                 lambda: self.tr("Who owes what"),
                 self._owed(),
                 lambda work, _start, end: work.books.receivables(end),
+                sums=("all", "a30", "a60", "a90", "over"),
+                days="end",
             ),
             BookList(
                 "deposits",
                 lambda: self.tr("Deposits held"),
                 self._deposits(),
                 lambda work, _start, _end: work.books.deposits(),
+                sums=("cents",),
+                days="now",
             ),
             BookList(
                 "takings",
                 lambda: self.tr("Takings by day"),
                 self._takings(),
                 lambda work, start, end: work.books.takings(start, end),
+                sums=("cents",),
             ),
             BookList(
                 "counts",
                 lambda: self.tr("Drawer counts"),
                 self._counts(),
                 lambda work, start, end: work.ledger.counts(start, end),
+                sums=("off",),
             ),
         )
 
@@ -75,18 +87,21 @@ class BookLists(QObject):
                 lambda: self.tr("Tax by rate"),
                 self._tax(),
                 lambda work, start, end: work.books.tax(start, end),
+                sums=("net", "tax"),
             ),
             BookList(
                 "income",
                 lambda: self.tr("Income by service and species"),
                 self._income(),
                 lambda work, start, end: work.books.income(start, end),
+                sums=("cents",),
             ),
             BookList(
                 "closed",
                 lambda: self.tr("Closed periods"),
                 self._closed(),
                 lambda work, _start, _end: work.periods.all(),
+                days="now",
             ),
         )
 

@@ -5,11 +5,13 @@ from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QStackedWidget, QWidget
 
 from db.problems import ReadStopped
 from desktop.fields import ChoiceField, DateField, TextField
+from desktop.fields.dates import date_text
 from desktop.look.space import GROUP, TOGETHER, column, row
 from desktop.office.account_dialog import AccountDialog
 from desktop.office.books_dialogs import DrawerDialog
@@ -17,7 +19,8 @@ from desktop.office.books_lists import BookList, BookLists
 from desktop.office.progress import ProgressStrip, Steps
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words
-from desktop.tables import RowsModel, Table
+from desktop.preview import Preview, show_paper
+from desktop.tables import RowsModel, SumLine, Table
 from desktop.tables.written import cells_of, has_words
 from shared.shop.ledger import Owed
 from shared.shop.problems import Refused
@@ -43,6 +46,7 @@ class BooksPage(QWidget):
         self.lists = BookLists(bench, self).every()
         self._rows: list[Any] = []
         self._again = False
+        self.preview: Preview | None = None
         self.which: ChoiceField[int] = ChoiceField(self, required=True)
         self.start = DateField(bench.today, self)
         self.end = DateField(bench.today, self)
@@ -55,6 +59,8 @@ class BooksPage(QWidget):
             table: Table[Any] = Table(RowsModel(one.columns), self.stack)
             self.tables.append(table)
             self.stack.addWidget(table)
+        self.sums = SumLine(self)
+        self.paper = button(self)
         self.csv = button(self)
         self.journal_csv = button(self)
         self.journal_text = button(self)
@@ -75,9 +81,12 @@ class BooksPage(QWidget):
         down.addLayout(above)
         down.addWidget(self.status)
         down.addWidget(self.progress)
-        down.addWidget(self.stack, 1)
+        feet = column(gap=0)
+        feet.addWidget(self.stack, 1)
+        feet.addWidget(self.sums)
+        down.addLayout(feet, 1)
         below = row(gap=TOGETHER)
-        for each in (self.csv, self.journal_csv, self.journal_text):
+        for each in (self.paper, self.csv, self.journal_csv, self.journal_text):
             below.addWidget(each)
         below.addStretch(1)
         below.addWidget(self.count)
@@ -90,6 +99,10 @@ class BooksPage(QWidget):
         self.wanted.changed.connect(self._show)
         self.tables[0].picked.connect(self.open_account)
         self.csv.clicked.connect(self.save_csv)
+        self.paper.clicked.connect(self.show_paper)
+        shortcut = QShortcut(QKeySequence("Ctrl+P"), self)
+        shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+        shortcut.activated.connect(self.show_paper)
         self.journal_csv.clicked.connect(lambda: self.save_journal(as_csv=True))
         self.journal_text.clicked.connect(lambda: self.save_journal(as_csv=False))
         self.count.clicked.connect(self.count_drawer)
@@ -102,6 +115,7 @@ class BooksPage(QWidget):
         self.start.set_label(self.tr("&From"))
         self.end.set_label(self.tr("T&o, or as of"))
         self.wanted.set_label(self.tr("Fi&nd in the list"))
+        self.paper.setText(self.tr("On pape&r… (Ctrl+P)"))
         self.csv.setText(self.tr("Save as CS&V"))
         self.journal_csv.setText(self.tr("&Journal as CSV"))
         self.journal_text.setText(self.tr("Journal as &plain text"))
@@ -120,6 +134,7 @@ class BooksPage(QWidget):
         """Read the list chosen again, off the window's thread."""
         at = self.which.value() or 0
         self.stack.setCurrentIndex(at)
+        self.sums.follow(self.tables[at], self.lists[at].sums, lambda: self.tr("Sum"))
         if self.progress.running:
             self._again = True
             self.progress.stop()
@@ -163,8 +178,57 @@ class BooksPage(QWidget):
             self.account = AccountDialog(self.bench, owed.customer_id, owed.customer, self)
             self.account.open()
 
+    def show_paper(self) -> None:
+        """The list as it is shown on paper, its sums below; progress is told."""
+        at = self.stack.currentIndex()
+        one, shown = self.lists[at], self.tables[at].rows.rows()
+        if self.progress.running or not shown:
+            return
+        rows, sums = [cells_of(one.columns, row) for row in shown], self.sums.cells()
+        facts, columns = self._facts(one), one.columns
+
+        def make(steps: Steps) -> bytes | None:
+            from printing.report import report
+
+            with self.bench.store.read() as work:
+                shop = work.shop.details()
+            pdf = report(
+                one.name(),
+                facts,
+                None,
+                str,
+                [(each.title(), "right" if each.kind == "figure" else "left") for each in columns],
+                steps.over(rows),
+                shop=shop,
+                made=self.bench.now(),
+                words=self.bench.words,
+                sums=sums,
+            )
+            return None if steps.stopped else pdf
+
+        self.progress.run(make, lambda pdf: self._made(pdf, one.name()))
+
+    def _made(self, pdf: bytes | None, title: str) -> None:
+        if self._again:
+            self._again = False
+            self.refresh()
+        if pdf is not None:
+            self.preview = show_paper(self.bench, pdf, title, "paper", self)
+
+    def _facts(self, one: BookList) -> list[tuple[str, str]]:
+        """What the paper is of: its days, and what it was narrowed to."""
+        language = self.bench.words.language
+        start, end = (date_text(day, language) for day in self.days())
+        facts = [(self.tr("From"), start), (self.tr("To"), end)]
+        if one.days != "span":
+            today = date_text(self.bench.today(), language)
+            facts = [(self.tr("As of"), end if one.days == "end" else today)]
+        if self.wanted.text().strip():
+            facts.append((self.tr("With"), self.wanted.text().strip()))
+        return facts
+
     def save_csv(self) -> None:
-        """The list as it is shown, as CSV."""
+        """The rows as they are shown, as CSV: no sums, for a spreadsheet adds up itself."""
         table = self.tables[self.stack.currentIndex()]
         heads = [one.title() for one in table.rows.columns]
         rows = [cells_of(table.rows.columns, one) for one in table.rows.rows()]

@@ -7,6 +7,7 @@ from fractions import Fraction
 import pytest
 
 from printing.bill import bill as print_bill
+from printing.bill import quantity_text
 from printing.words import Words
 from shared.billing.bill import Bill, BillLine, make_bill
 from shared.billing.late import late_bill, late_interest
@@ -172,6 +173,13 @@ def test_a_draft_and_an_estimate_say_so(published: Bill) -> None:
     assert "not issued yet" in draft
     quote = text(paper_of(replace(published, estimate=True), number=0))
     assert "The price is an estimate" in quote
+    weighed = next(one for one in published.lines if one.unit == "lb")
+    exact = replace(weighed, quantity=Fraction("29.5698"))
+    words = Words(strict=True)
+    assert quantity_text(exact, words) == "29.5698\u00a0lb"
+    assert quantity_text(exact, words, estimate=True) == "about 30\u00a0lb"
+    small = replace(exact, quantity=Fraction("9.96"))
+    assert quantity_text(small, words, estimate=True) == "about 10\u00a0lb"
     assert "Expected balance" in quote
 
 

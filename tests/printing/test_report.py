@@ -44,3 +44,22 @@ def test_a_long_report_has_its_headings_on_every_page_and_nothing_beyond_it() ->
     assert all("Hot weight" in page for page in found)
     assert sum(page.count("Beef") for page in found) == 200
     assert all(0 <= x <= wide and 0 <= y <= high for x, y, wide, high in places(pdf))
+
+
+def test_a_list_of_the_books_has_no_chart_and_its_sums_once_at_the_end() -> None:
+    pdf = report(
+        "Who owes what",
+        [("As of", "Mon Nov 16, 2026")],
+        None,
+        str,
+        [("Customer", "left"), ("Owed", "right")],
+        [(f"Customer {at}", "$10.00") for at in range(120)],
+        shop=ShopDetails(name="Oak Lane Meats"),
+        made=datetime(2026, 11, 25, 12, tzinfo=UTC),
+        words=Words(),
+        sums=("Sum", "$1,200.00"),
+    )
+    found = pages(pdf)
+    assert len(found) > 1
+    assert [page.count("$1,200.00") for page in found] == [0] * (len(found) - 1) + [1]
+    assert found[-1].index("Sum") > found[-1].index("Customer 119")

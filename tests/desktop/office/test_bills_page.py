@@ -285,9 +285,14 @@ def test_quantities_are_told_in_the_windows_language(qtbot: QtBot, bench: Bench)
         "kill:1", "kill", "", "charge", "per_head", 1, "114", Fraction(1, 2), "head", None, "", 1
     )
     spanish = BillColumns(replace(bench, words=Words("es", strict=True)), bench.work)
-    assert str(spanish._quantity(line)) == "0.5 cabeza"
+    assert str(spanish._quantity(line)) == "½ cabeza"
     assert str(spanish._quantity(replace(line, quantity=Fraction(3)))) == "3 cabezas"
-    assert str(BillColumns(bench, bench.work)._quantity(replace(line, unit="lb"))) == "0.5 lb"
+    english = BillColumns(bench, bench.work)
+    weighed = replace(line, unit="lb", quantity=Fraction("29.5698"))
+    assert str(english._quantity(weighed)) == "29.5698 lb"
+    english.estimate = True
+    assert str(english._quantity(weighed)) == "30 lb"
+    assert str(english._quantity(replace(weighed, quantity=Fraction("9.449")))) == "9.4 lb"
 
 
 @pytest.mark.parametrize(

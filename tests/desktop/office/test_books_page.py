@@ -79,3 +79,49 @@ def test_only_a_day_that_is_over_is_closed(
     assert books.bench.store is bench.store
     with bench.store.read() as work:
         assert work.periods.all() == ()
+
+
+def test_the_sum_at_the_foot_follows_the_filter_and_goes_on_paper_not_in_the_csv(
+    qtbot: QtBot,
+    bench: Bench,
+    store: Store,
+    messages: RecordedMessages,
+    signed: SignedOn,
+    tmp_path: Path,
+) -> None:
+    from shared.shop.customers import Customer
+
+    with store.work(signed.person, signed.station) as work:
+        for name, cents in (("Berg", 2_000), ("Lind", 3_050), ("Lindahl", 1)):
+            customer = work.customers.add(Customer(name=name))
+            assert isinstance(customer, Customer)
+            work.ledger.open_with("receivable", cents, customer_id=customer.id)
+        work.commit()
+    place = page(qtbot, bench)
+    books = place.books
+    books.refresh()
+    settled(qtbot, bench)
+    assert books.sums.isVisible()
+    assert books.sums.cells()[0] == "Sum"
+    assert books.sums.cells()[3:5] == ["$50.51", "$50.51"]
+    assert "Owed $50.51" in books.sums.accessibleDescription()
+    books.wanted.set_text("lind")
+    books._show()
+    assert books.sums.cells()[3] == "$30.51"
+    messages.answers.append(tmp_path / "owed.csv")
+    books.save_csv()
+    settled(qtbot, bench)
+    written = (tmp_path / "owed.csv").read_text("utf-8")
+    assert "30.51" not in written
+    assert len(written.splitlines()) == 3
+    books.show_paper()
+    settled(qtbot, bench)
+    assert books.preview is not None
+    books.preview.accept()
+    books.wanted.set_text("nobody")
+    books._show()
+    assert not books.sums.isVisible()
+    books.which.set_value(6)
+    books.refresh()
+    settled(qtbot, bench)
+    assert books.sums.cells() == []
