@@ -66,6 +66,7 @@ def _who(bench: "Bench") -> tuple[Column[Waiting], ...]:
             lambda: QCoreApplication.translate("BlockList", "Owners"),
             lambda one: one.animal.owners,
             stretch=True,
+            tip=lambda one: one.animal.owners,
         ),
         Column(
             "days",

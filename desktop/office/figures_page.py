@@ -13,6 +13,7 @@ from desktop.fields.dates import date_text
 from desktop.look.patterns import Mark
 from desktop.look.space import GROUP, TOGETHER, column, row
 from desktop.panels.buttons import button
+from desktop.panels.empty import EmptyState
 from desktop.panels.heading import Words
 from desktop.tables import Column, RowsModel, Table
 from printing.words.place_words import capital
@@ -63,6 +64,7 @@ class FiguresPage(QWidget):
         self.used: ChoiceField[bool] = ChoiceField(self, required=True)
         self.about = Words("body", "quiet", self).wrapped()
         self.figures: Table[OwnFigure] = Table(RowsModel(self._figure_columns()), self)
+        self.no_reports, self.no_figures = EmptyState(self), EmptyState(self)
         top = row(gap=TOGETHER)
         top.addWidget(self.lead, 1)
         top.addWidget(self.credit)
@@ -74,8 +76,10 @@ class FiguresPage(QWidget):
         down = column(self, gap=TOGETHER, edge=GROUP)
         down.addLayout(top)
         down.addWidget(self.reports, 1)
+        down.addWidget(self.no_reports, 1)
         down.addLayout(middle)
         down.addWidget(self.figures, 1)
+        down.addWidget(self.no_figures, 1)
 
     def retranslate(self) -> None:
         """Every word of the page."""
@@ -104,6 +108,25 @@ class FiguresPage(QWidget):
             )
         )
         self.figures.set_name(self.tr("Own figures"))
+        self._teach()
+
+    def _teach(self) -> None:
+        """What stands where there is nothing yet."""
+        self.no_reports.set_words(
+            self.tr("The block has reported nothing"),
+            self.tr(
+                "Who cuts says at the carcass (Block, Ctrl+R) what ran longer or shorter, what was "
+                "lost and what was cut otherwise. It stands here, and a mistake of ours waits here "
+                "until it is credited."
+            ),
+        )
+        self.no_figures.set_words(
+            self.tr("No figures of your own yet"),
+            self.tr(
+                "Once orders of this animal are wrapped and ready, each cut's made weight stands "
+                "here beside what the table foretells. What was wrapped by count gives none."
+            ),
+        )
 
     def refresh(self) -> None:
         """Read reports and figures again."""
@@ -115,6 +138,14 @@ class FiguresPage(QWidget):
         self.reports.show_rows(reports, self.reports.chosen())
         self.used.set_value(self._rules.own_figures)
         self.figures.show_rows(list(figures.values()))
+        for table, empty, there in (
+            (self.reports, self.no_reports, bool(reports)),
+            (self.figures, self.no_figures, bool(figures)),
+        ):
+            table.setVisible(there)
+            empty.setVisible(not there)
+        self.credit.setVisible(bool(reports))
+        self.none.setVisible(bool(reports))
         self._moved(self.reports.chosen())
 
     def answer(self, how: "Answered") -> None:

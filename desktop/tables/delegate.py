@@ -45,10 +45,7 @@ class CellDelegate(QStyledItemDelegate):
             painter.setPen(theme.color("ink"))
             if mark is not None:
                 self._paint_mark(painter, inner, mark, theme)
-            shown = painter.fontMetrics().elidedText(
-                cell, Qt.TextElideMode.ElideRight, inner.width()
-            )
-            painter.drawText(inner, aligned, shown)
+            painter.drawText(inner, aligned, fitted(cell, painter.fontMetrics(), inner))
         painter.restore()
 
     def _paint_mark(self, painter: QPainter, inner: QRect, mark: Mark, theme: Theme) -> None:
@@ -78,6 +75,27 @@ class CellDelegate(QStyledItemDelegate):
             painter.fillRect(rect, theme.color("hover"))
         painter.setPen(theme.color("line"))
         painter.drawLine(rect.bottomLeft(), rect.bottomRight())
+
+
+def fitted(text: str, metrics: QFontMetrics, room: QRect) -> str:
+    """A cell's words as far as there is room: in two lines where the row is high enough.
+
+    A row that holds two lines of its letters shows "Whole ham, shank on, cured and smoked" in
+    two where one would cut it; what doesn't fit ends in an ellipsis, and the tip has all of it.
+    """
+    elide = Qt.TextElideMode.ElideRight
+    wide = room.width()
+    if metrics.horizontalAdvance(text) <= wide:
+        return text
+    if room.height() < 2 * metrics.height():
+        return metrics.elidedText(text, elide, wide)
+    first = ""
+    words = text.split(" ")
+    for at in range(len(words) - 1, 0, -1):
+        first = " ".join(words[:at])
+        if metrics.horizontalAdvance(first) <= wide:
+            return f"{first}\n{metrics.elidedText(' '.join(words[at:]), elide, wide)}"
+    return metrics.elidedText(text, elide, wide)
 
 
 def paint_figure(painter: QPainter, rect: QRect, figure: Figure, tail: str, theme: Theme) -> None:

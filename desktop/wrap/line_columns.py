@@ -17,7 +17,13 @@ class LineColumns(QObject):
 
     def _planned(self) -> list[Column[WrapLine]]:
         return [
-            Column("product", lambda: self.tr("Product"), lambda row: row.product, stretch=True),
+            Column(
+                "product",
+                lambda: self.tr("Product"),
+                lambda row: row.product,
+                stretch=True,
+                tip=lambda row: row.product,
+            ),
             Column(
                 "planned",
                 lambda: self.tr("Planned"),

@@ -3,7 +3,7 @@
 from PySide6.QtWidgets import QHBoxLayout, QWidget
 
 from desktop.look.patterns import Mark
-from desktop.look.space import ROW_DENSE, TOGETHER, row
+from desktop.look.space import TOGETHER, row
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words
 from desktop.panels.scan_field import ScanField
@@ -12,6 +12,8 @@ from desktop.tables import Column, Figure, RowsModel, Table, figure
 from shared.shop.counted import CountedPackages
 from shared.shop.packages import PackageMade
 from shared.units import weight_text
+
+ROW_TWO_LINES = 36  # a product's name in two lines of the body's letters
 
 
 class PackagesPanel(SidePanel):
@@ -25,7 +27,7 @@ class PackagesPanel(SidePanel):
         self.total = Words("body", "quiet", self).wrapped()
         self.add(self.total)
         self.table: Table[PackageMade | CountedPackages] = Table(
-            RowsModel(self._columns()), self, height=ROW_DENSE, sortable=False
+            RowsModel(self._columns()), self, height=ROW_TWO_LINES, sortable=False
         )
         self.add(self.table, stretch=20)
         self.label = button(self)
@@ -81,6 +83,10 @@ class PackagesPanel(SidePanel):
         self.said.setText(sentence)
         self.said.setVisible(bool(sentence))
 
+    def _product(self, one: PackageMade | CountedPackages) -> str:
+        """What it holds, in two lines where it is long; a void one says so first."""
+        return self.tr("void: {product}").format(product=one.product) if one.void else one.product
+
     def _net(self, one: PackageMade | CountedPackages) -> str | Figure:
         """What it weighs; of a count how many there are."""
         if isinstance(one, PackageMade):
@@ -99,7 +105,9 @@ class PackagesPanel(SidePanel):
             Column(
                 "product",
                 lambda: self.tr("Product"),
-                lambda one: one.product,
+                self._product,
+                "state",
+                mark=lambda one: Mark.CONTESTED if one.void else Mark.SETTLED,
                 stretch=True,
                 tip=_reason,
             ),
@@ -110,15 +118,6 @@ class PackagesPanel(SidePanel):
                 kind="figure",
                 width=88,
             ),
-            Column(
-                "state",
-                lambda: self.tr("State"),
-                lambda one: self.tr("void") if one.void else self.tr("kept"),
-                kind="state",
-                mark=lambda one: Mark.CONTESTED if one.void else Mark.SETTLED,
-                width=104,
-                tip=lambda one: one.void,
-            ),
         ]
 
 
@@ -127,7 +126,9 @@ def _number(one: PackageMade | CountedPackages) -> Figure:
 
 
 def _reason(one: PackageMade | CountedPackages) -> str:
-    return (one.reason if isinstance(one, PackageMade) else "") or one.product
+    """The whole of its name, why an odd one is there, and why a void one is void."""
+    reason = one.reason if isinstance(one, PackageMade) else ""
+    return "\n".join(part for part in (one.product, reason, one.void) if part)
 
 
 def _side_by_side(first: QWidget, second: QWidget) -> QHBoxLayout:

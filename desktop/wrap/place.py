@@ -16,7 +16,7 @@ from desktop.wrap.line_columns import LineColumns
 from desktop.wrap.odd_package import OddPackage
 from desktop.wrap.package_entry import PackageEntry
 from desktop.wrap.package_scan import PackageScan
-from desktop.wrap.packages_panel import PackagesPanel
+from desktop.wrap.packages_panel import ROW_TWO_LINES, PackagesPanel
 from desktop.wrap.table_work import Wrapped, WrapTable
 from desktop.wrap.voiding import Voiding
 from desktop.wrap.wrapping import WrapLine
@@ -68,7 +68,7 @@ class WrapPlace(Place):
         down.addLayout(top)
         self._columns = LineColumns(self)
         self.lines: Table[WrapLine] = Table(
-            RowsModel(self._columns.columns()), main, sortable=False
+            RowsModel(self._columns.columns()), main, height=ROW_TWO_LINES, sortable=False
         )
         down.addWidget(self.lines, 1)
         self.entry = PackageEntry(self.bench, main)
@@ -172,6 +172,8 @@ class WrapPlace(Place):
         self.entry.retranslate()
         self.side.retranslate()
         self._say_total()
+        if self.wrapping is not None:  # products and animals are in the language they were read in
+            self.refresh()
 
     def refresh(self) -> None:
         found = self.work.orders()

@@ -296,6 +296,10 @@
         <translation>Lo que sí se puede, con Alt y su número:</translation>
     </message>
     <message>
+        <source>{owners}:</source>
+        <translation>{owners}:</translation>
+    </message>
+    <message>
         <source>Alt+{number}</source>
         <translation>Alt+{number}</translation>
     </message>
@@ -3765,6 +3769,22 @@
         <translation>Cifras propias</translation>
     </message>
     <message>
+        <source>The block has reported nothing</source>
+        <translation>La mesa no ha informado nada</translation>
+    </message>
+    <message>
+        <source>Who cuts says at the carcass (Block, Ctrl+R) what ran longer or shorter, what was lost and what was cut otherwise. It stands here, and a mistake of ours waits here until it is credited.</source>
+        <translation>Quien corta dice en la canal (Mesa, Ctrl+R) qué salió más largo o más corto, qué se perdió y qué se cortó de otro modo. Queda aquí, y un error nuestro espera aquí hasta que se abone.</translation>
+    </message>
+    <message>
+        <source>No figures of your own yet</source>
+        <translation>Todavía no hay cifras propias</translation>
+    </message>
+    <message>
+        <source>Once orders of this animal are wrapped and ready, each cut&apos;s made weight stands here beside what the table foretells. What was wrapped by count gives none.</source>
+        <translation>Cuando haya órdenes de este animal empacadas y listas, el peso hecho de cada corte queda aquí junto a lo que prevé la tabla. Lo empacado por conteo no da ninguna.</translation>
+    </message>
+    <message>
         <source>Credited</source>
         <translation>Acreditado</translation>
     </message>
@@ -6252,6 +6272,10 @@
         <translation>Cura, humo y embutido… (Ctrl+B)</translation>
     </message>
     <message>
+        <source>void: {product}</source>
+        <translation>anulado: {product}</translation>
+    </message>
+    <message>
         <source>No.</source>
         <translation>Núm.</translation>
     </message>
@@ -6262,18 +6286,6 @@
     <message>
         <source>Net</source>
         <translation>Neto</translation>
-    </message>
-    <message>
-        <source>State</source>
-        <translation>Estado</translation>
-    </message>
-    <message>
-        <source>void</source>
-        <translation>anulado</translation>
-    </message>
-    <message>
-        <source>kept</source>
-        <translation>guardado</translation>
     </message>
 </context>
 <context>
@@ -7115,6 +7127,14 @@
     <message>
         <source>The owners have to agree first.</source>
         <translation>Primero tienen que ponerse de acuerdo los dueños.</translation>
+    </message>
+    <message>
+        <source>Not all of it can be had of what {owners} asked: that comes first.</source>
+        <translation>No alcanza para todo lo que pidieron {owners}: eso va primero.</translation>
+    </message>
+    <message>
+        <source>{owners} have to agree first.</source>
+        <translation>{owners} deben ponerse de acuerdo primero.</translation>
     </message>
     <message>
         <source>Still open: {names}. F9 cuts it as usual.</source>

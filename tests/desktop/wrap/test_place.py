@@ -1,13 +1,16 @@
 """The wrapping table by keyboard: weigh in, count, make void, mark ready."""
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QLocale, Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QApplication, QWidget
 from pytestqt.qtbot import QtBot
 
 from db.store import Store
 from desktop.bench import Bench
+from desktop.language import Language
+from desktop.paths import resources
 from desktop.wrap.place import WrapPlace
+from printing.words import Words
 from shared.shop.orders import Order
 from shared.shop.people import SignedOn
 from shared.units import NG_PER_LB
@@ -204,3 +207,28 @@ def test_what_is_weighed_after_another_table_made_it_ready_is_not_kept(
     )
     with store.read() as work:
         assert work.packages.of_order(order.id) == ()
+
+
+def test_the_strip_speaks_the_language_the_window_changes_to(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn, qapp: QApplication
+) -> None:
+    order_on_the_table(store, signed)
+    place = opened(qtbot, bench)
+    place.lines.choose(2)
+    english, before = bench.words, QLocale()
+    language = Language(qapp, resources() / "translations")
+    try:
+        place.entry.show_line(place.wrapping, None)
+        assert place.strip.product.text() == "Choose a line above"
+        bench.words = Words("es")
+        assert language.use("es")
+        qapp.processEvents()
+        qtbot.waitUntil(lambda: not bench.work.busy())
+        assert place.strip.product.text() == "Carne molida de cerdo"
+        place.entry.show_line(place.wrapping, None)
+        assert place.strip.product.text() == "Elija una l\u00ednea arriba"
+    finally:
+        bench.words = english
+        language.use("en")
+        QLocale.setDefault(before)
+        qtbot.waitUntil(lambda: not bench.work.busy())
