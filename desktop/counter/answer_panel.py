@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QFrame, QScrollArea, QWidget
 
 from desktop.counter.last_time_dialog import words_of
 from desktop.counter.order_figures import OrderFigures
+from desktop.counter.release import owner_names
 from desktop.look.patterns import Mark
 from desktop.look.space import STEP, TOGETHER, column, row
 from desktop.panels.buttons import button
@@ -21,7 +22,7 @@ if TYPE_CHECKING:
 
     from desktop.counter.order_desk import OrderDesk
     from printing.words import Words as TradeWords
-    from shared.cutting.answer import Caution, Remedy
+    from shared.cutting.answer import Caution, Conflict, Remedy
 
 MOST_OPEN = 6
 MOST_ALIKE = 2
@@ -68,8 +69,10 @@ class AnswerPanel(SidePanel):
         self.remedies = ()
         self._clear()
         given = (desk.question, desk.catalogue, words)
-        for conflict in desk.answer.conflicts:
-            self._say(sentences.conflict(conflict, *given), "contested")
+        for conflict in in_turn(desk):
+            self._say(
+                self._whose(conflict, desk) + sentences.conflict(conflict, *given), "contested"
+            )
         for asked in put_together(desk.answer.questions):
             self._say(sentences.owners_question(asked, *given), "tight")
         self._say_tight(desk, words)
@@ -81,6 +84,13 @@ class AnswerPanel(SidePanel):
         """The chosen row in full, as it is read to the owner."""
         self.reading.setText(text)
         self.reading.setVisible(bool(text))
+
+    def _whose(self, conflict: "Conflict", desk: "OrderDesk") -> str:
+        """Whose lines can't stand, where none of them is the shown owner's."""
+        if is_of(conflict, desk):
+            return ""
+        shares = {one.share for one in desk.question.choices if one.line in conflict.lines}
+        return self.tr("{owners}:").format(owners=owner_names(desk, shares)) + " "
 
     def _say_tight(self, desk: "OrderDesk", words: "TradeWords") -> None:
         """Where it only fits if the carcass runs long, before what concerns less."""
@@ -95,11 +105,16 @@ class AnswerPanel(SidePanel):
         desk: "OrderDesk",
         words: "TradeWords",
     ) -> None:
-        """Show the ways out of the first conflict that has any; Alt and its number takes one."""
-        where = next((at for at, one in enumerate(found) if one), None)
+        """Show the ways out of the owner's first conflict that has any: Alt and its number.
+
+        What another owner asked is changed on his own order, not here.
+        """
+        ways = dict(zip(desk.answer.conflicts, found, strict=True))
+        mine = [one for one in in_turn(desk) if is_of(one, desk)]
+        where = next((at for at, one in enumerate(mine) if ways[one]), None)
         if where is None:
             return
-        first, at = found[where], where + 1  # below its conflict, not below all of them
+        first, at = ways[mine[where]], where + 1  # below its conflict, not below all of them
         self.remedies = tuple(first)
         self._say(self.tr("What would work, by Alt and its number:"), "quiet", at)
         for number, remedy in enumerate(first, start=1):
@@ -189,3 +204,13 @@ class AnswerPanel(SidePanel):
                 widget.hide()  # or a layout that still waits to show it makes a window of it
                 widget.setParent(None)
                 widget.deleteLater()
+
+
+def is_of(conflict: "Conflict", desk: "OrderDesk") -> bool:
+    """Whether a line of the shown owner is in a conflict."""
+    return any(one.line in conflict.lines for one in desk.order.choices)
+
+
+def in_turn(desk: "OrderDesk") -> "list[Conflict]":
+    """The lot's conflicts, those of the shown owner first."""
+    return sorted(desk.answer.conflicts, key=lambda one: not is_of(one, desk))

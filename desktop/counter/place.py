@@ -241,7 +241,7 @@ class CounterPlace(Place):
         desk = self.order.desk
         if desk is None:
             return
-        why = why_not(desk, self.bench.words)
+        why = why_not(desk, self.bench.words, settling=True)
         problem = desk.move("settled") if not why else None
         self.order.refuse(why or ("" if problem is None else problem_words(problem)))
         if not why and problem is None:

@@ -8,7 +8,7 @@ from PySide6.QtCore import QCoreApplication
 from shared.shop.states import release_refusals
 
 if TYPE_CHECKING:
-    from collections.abc import Mapping, Sequence
+    from collections.abc import Collection, Mapping, Sequence
     from datetime import datetime
 
     from desktop.bench import Bench
@@ -23,6 +23,7 @@ if TYPE_CHECKING:
     from shared.shop.findings import SheetWords
     from shared.shop.orders import Order
     from shared.shop.sheets import Sheet
+    from shared.shop.states import ReleaseRefusal
 
 Pins = dict[int, tuple[tuple[int, int, int], ...]]
 
@@ -46,29 +47,57 @@ class SheetAsked:
     allergens: "Mapping[str, tuple[str, ...]] | None" = None
 
 
-def why_not(desk: "OrderDesk", words: "Words") -> str:
-    """Why the shown order can't go to the block, in a sentence; "" when it can."""
+def why_not(desk: "OrderDesk", words: "Words", *, settling: bool = False) -> str:
+    """Why the shown order can't go to the block, in a sentence; "" when it can.
+
+    `settling` is the step before: an owner has answered all that is his to answer, whatever
+    other owners of the lot still have between them.
+    """
     refusals = release_refusals(desk.answer, desk.share)
     codes = {refusal.code for refusal in refusals}
-    if "cant" in codes:
+    mine = {one.line for one in desk.order.choices}
+    if any(not mine.isdisjoint(one.lines) for one in desk.answer.conflicts):
         return QCoreApplication.translate(
             "Release", "It can't all be had yet: take one of the ways out first."
         )
-    if "asks" in codes:
+    asked = [one.shares for one in desk.answer.questions]
+    if any(desk.share in shares for shares in asked):
         return QCoreApplication.translate("Release", "The owners have to agree first.")
     if "open_part" in codes:
-        parts = desk.catalogue.parts
-        named = dict.fromkeys(
-            words.name(desk.catalogue.species, f"primal.{parts[one.where.part].primal}")
-            for one in refusals
-            if one.where is not None
-        )
-        return QCoreApplication.translate(
-            "Release", "Still open: {names}. F9 cuts it as usual."
-        ).format(names=", ".join(named))
+        return _still_open(desk, refusals, words)
     if not desk.order.choices:
         return QCoreApplication.translate("Release", "Nothing is asked for yet.")
-    return ""
+    if settling or codes.isdisjoint(("cant", "asks")):
+        return ""
+    lines = {line for one in desk.answer.conflicts for line in one.lines}
+    shares = {one.share for one in desk.question.choices if one.line in lines}
+    owners = owner_names(desk, shares or {share for each in asked for share in each})
+    if "cant" in codes:
+        said = QCoreApplication.translate(
+            "Release", "Not all of it can be had of what {owners} asked: that comes first."
+        )
+    else:
+        said = QCoreApplication.translate("Release", "{owners} have to agree first.")
+    return said.format(owners=owners)
+
+
+def _still_open(desk: "OrderDesk", refusals: "Sequence[ReleaseRefusal]", words: "Words") -> str:
+    parts = desk.catalogue.parts
+    named = dict.fromkeys(
+        words.name(desk.catalogue.species, f"primal.{parts[one.where.part].primal}")
+        for one in refusals
+        if one.where is not None
+    )
+    said = QCoreApplication.translate("Release", "Still open: {names}. F9 cuts it as usual.")
+    return said.format(names=", ".join(named))
+
+
+def owner_names(desk: "OrderDesk", shares: "Collection[int]") -> str:
+    """The owners of these shares as they are named in a sentence."""
+    named = QCoreApplication.translate("Owners", "share {number}, to be named")
+    return ", ".join(
+        one.owner or named.format(number=one.share) for one in desk.orders if one.share in shares
+    )
 
 
 def sheet_asked(desk: "OrderDesk", bench: "Bench") -> SheetAsked:

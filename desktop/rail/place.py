@@ -339,7 +339,11 @@ class RailPlace(RailActions):
         self._written()
 
     def _written(self) -> None:
+        """Read it again; the keyboard stays here though the button that had it is made anew."""
+        had = self.window().focusWidget()
         self.refresh()
+        if had is not None and self.panel.isAncestorOf(had) and not had.isVisibleTo(self.panel):
+            self.panel.focus_move()
         self.changed.emit()
 
     def _lost(self) -> None:
