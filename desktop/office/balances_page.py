@@ -35,6 +35,7 @@ class BalancesPage(QWidget):
         super().__init__(parent)
         self.bench = bench
         self._open: list[OrderRow] = []
+        self._known = False  # not before they are read
         self._count = 0
         down = column(self, gap=TOGETHER, edge=GROUP)
         self.heading = Words("group", parent=self)
@@ -66,6 +67,8 @@ class BalancesPage(QWidget):
             self.tr("Open balances: {total}").format(total=money_text(total))
             if self._open
             else self.tr("No open balances")
+            if self._known
+            else self.tr("Orders with a balance")
         )
         said = self.tr("Bills and credits issued")
         if self._count == NEWEST:
@@ -94,7 +97,7 @@ class BalancesPage(QWidget):
             return work.bills.list(text=text, sort="number", descending=True, limit=NEWEST)
 
     def _show_open(self, rows: tuple[OrderRow, ...]) -> None:
-        self._open = list(rows)
+        self._open, self._known = list(rows), True
         self.orders.show_rows(self._open, self.orders.chosen())
         self.retranslate()
 
