@@ -9,6 +9,7 @@ from desktop.look.space import GROUP, TOGETHER, column, row
 from desktop.panels.buttons import button
 from desktop.wrap.count_strip import CountStrip
 from desktop.wrap.scale_strip import ScaleStrip
+from shared.units import Weight, pounds_text
 
 if TYPE_CHECKING:
     from desktop.bench import Bench
@@ -118,14 +119,37 @@ class PackageEntry(QWidget):
         for strip in (self.strip, self.count):
             strip.complain(sentence)
 
+    def weighed(self, net: Weight) -> None:
+        """A package was kept: one that hardly is of this line is asked about, and nothing undone.
+
+        1.5 times all that is expected of the line is too heavy for one package of it.
+        """
+        line = self._line
+        if line is None or line.planned is None:
+            return
+        if line.planned_ng and net.nanograms * 2 > line.planned_ng * 3:
+            said = self.tr(
+                "{net} is more than all that is expected of {product}, {expected}. Is it the right "
+                "line and weight?"
+            )
+            expected = pounds_text(line.planned_ng, 1)
+            self.strip.complain(
+                said.format(net=net.text(), product=line.product, expected=expected)
+            )
+        else:
+            self._ask_too_many(self.strip, line)
+
+    def _ask_too_many(self, strip: ScaleStrip | CountStrip, line: "WrapLine") -> None:
+        if line.planned is None or line.packages <= line.planned.high:
+            return
+        said = self.tr("{made} made of {product}, {planned} planned at the most. Is that right?")
+        strip.complain(
+            said.format(made=line.packages, product=line.product, planned=line.planned.high)
+        )
+
     def counted(self) -> None:
         """A count was kept: ready for the next; one above what was planned is asked about."""
         self.count.packages.set_value(None)
         self.count.packages.focus()
-        line = self._line
-        if line is None or line.planned is None or line.packages <= line.planned.high:
-            return
-        said = self.tr("{made} made of {product}, {planned} planned at the most. Is that right?")
-        self.count.complain(
-            said.format(made=line.packages, product=line.product, planned=line.planned.high)
-        )
+        if self._line is not None:
+            self._ask_too_many(self.count, self._line)

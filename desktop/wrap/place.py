@@ -290,6 +290,7 @@ class WrapPlace(Place):
             return
         self.strip.clear()
         self.strip.weight.focus()
+        self.entry.weighed(weight)
         self.changed.emit()
 
     def odd_package(self) -> None:

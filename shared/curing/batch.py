@@ -93,9 +93,14 @@ class Batch:
         return sum(one.weight.nanograms for one in self.standing)
 
     @property
+    def whole_ng(self) -> int:
+        """All that went in, what the shop added too, in nanograms."""
+        return self.in_ng + sum(one.weight.nanograms for one in self.added)
+
+    @property
     def yielded(self) -> Fraction | None:
         """Finished weight over all that went in: 44 lb of 50 lb is 22/25."""
-        whole = self.in_ng + sum(one.weight.nanograms for one in self.added)
+        whole = self.whole_ng
         return Fraction(self.out.nanograms, whole) if self.out is not None and whole else None
 
 

@@ -6221,6 +6221,10 @@
         <translation>Pesar juntos los contados… (Mayús+F12)</translation>
     </message>
     <message>
+        <source>{net} is more than all that is expected of {product}, {expected}. Is it the right line and weight?</source>
+        <translation>{net} es más de todo lo que se espera de {product}, {expected}. ¿Son la línea y el peso correctos?</translation>
+    </message>
+    <message>
         <source>{made} made of {product}, {planned} planned at the most. Is that right?</source>
         <translation>Hechos {made} de {product}, planeados a lo más {planned}. ¿Es correcto?</translation>
     </message>
@@ -8951,6 +8955,10 @@
     <message>
         <source>&amp;Note</source>
         <translation>&amp;Nota</translation>
+    </message>
+    <message>
+        <source>{out} is more than the {into} that went in. Weigh again, or say in the note what it took up, such as brine.</source>
+        <translation>{out} es más que las {into} que entraron. Pese otra vez, o diga en la nota qué absorbió, como salmuera.</translation>
     </message>
     <message>
         <source>Another station has changed this batch. Look again.</source>

@@ -113,6 +113,28 @@ def test_two_halves_of_one_hog_are_cured_together(dialog: BatchesDialog, store: 
     assert "88 %" in dialog.facts.text()
 
 
+def test_more_out_than_in_is_asked_about_and_takes_a_note(
+    dialog: BatchesDialog, store: Store
+) -> None:
+    begun(dialog)
+    assert put(dialog, "Anna Berg", "30") == ""
+    for _stage in ("curing", "smoking", "done"):
+        press(dialog, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
+    form = dialog.dialog
+    assert form is not None
+    type_into(form.weight.line, "300")  # pyright: ignore
+    press(form, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
+    assert "300 lb is more than the 30.00" in form.refusal.text().replace("\u00a0", " ")
+    type_into(form.weight.line, "31.5")  # pyright: ignore
+    press(form, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
+    assert "more than" in form.refusal.text()
+    type_into(form.note.line, "pumped")  # pyright: ignore
+    press(form, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
+    with store.read() as work:
+        (batch,) = work.batches.list()
+    assert (batch.state, batch.out) == ("done", Weight(315, "lb", -1))
+
+
 def test_meat_of_another_family_is_refused_where_one_looks(dialog: BatchesDialog) -> None:
     begun(dialog)
     put(dialog, "Anna Berg", "30")

@@ -232,3 +232,23 @@ def test_the_strip_speaks_the_language_the_window_changes_to(
         language.use("en")
         QLocale.setDefault(before)
         qtbot.waitUntil(lambda: not bench.work.busy())
+
+
+def test_a_package_of_another_line_or_one_too_many_is_asked_about_and_kept(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
+) -> None:
+    order = order_on_the_table(store, signed)
+    place = opened(qtbot, bench)
+    place.lines.choose(0)  # one ham of some 20 lb
+    weigh(place, "18.5")
+    assert place.strip.complaint.isHidden()
+    weigh(place, "17.9")
+    assert "2 made of Whole ham, shank on, 1 planned" in place.strip.complaint.text()
+    place.lines.choose(2)  # ground pork of some 2 lb
+    assert place.strip.complaint.isHidden()
+    weigh(place, "18.5")
+    assert "more than all that is expected of Ground pork" in place.strip.complaint.text()
+    weigh(place, "1.01")
+    assert place.strip.complaint.isHidden()
+    with store.read() as work:
+        assert len(work.packages.of_order(order.id)) == 4
