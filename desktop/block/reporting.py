@@ -38,8 +38,8 @@ def report(bench: "Bench", cutting: "Cutting", found: Finding) -> "tuple[Fallen,
             work.animals.record_loss(animal.id, gone)
         after = work.lots.question(animal.lot_id, at_block=True)
         answer = plan(after, cutting.catalogue)
-        part = found.what if found.kind == "lost" else ""
-        touched = fallen(after, cutting.answer, answer, part)
+        parts = (found.what,) if found.kind == "lost" else ()
+        touched = fallen(after, cutting.answer, answer, parts)
         _tell(work, bench.words, cutting, found, (after, touched))
         work.commit()
     return touched
@@ -122,7 +122,7 @@ def _tell(
                 kind,
                 cutting.animal.species,
                 cutting.animal.tag,
-                found.what if kind == "part_gone" else "",
+                f"part.{found.what}" if kind == "part_gone" else "",
                 reason_words(found, cutting, words),
                 tuple(LostLine(one.line, one.cut, one.how) for one in mine),
             )

@@ -18,7 +18,8 @@ def news_words(
 
     `ways` are planned for the order as it is now; what an earlier version kept is shown as kept.
     """
-    what = words.name(news.species, news.what) if news.what else _whole(news)
+    part = news.what if not news.what or "." in news.what else f"part.{news.what}"  # kept so before
+    what = words.name(news.species, part) if part else _whole(news)
     reason = f" ({news.reason})" if news.reason else ""
     head = QCoreApplication.translate("News", "Tag {tag}, {what}").format(tag=news.tag, what=what)
     falls = QCoreApplication.translate("News", "no {cut} any more")

@@ -6,6 +6,9 @@ from typing import Literal
 
 from shared.cutting.answer import Answer
 from shared.cutting.order import Question
+from shared.units import NG_PER_LB
+
+SLIGHT_NG = NG_PER_LB // 20
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,7 +27,8 @@ def fallen(
     """The choices that no longer stand without the parts, then those that get less, by line.
 
     Without parts named (an animal condemned whole) every line is looked at, what it draws of
-    the trim too.
+    the trim too. Less is a piece less, or as much as the tenth of a pound that is shown can tell:
+    nobody is rung for a millionth that kerfs and rounding moved.
 
     All hams asked for and one ham condemned: that line gets less. Two whole hams asked for: the
     line falls.
@@ -35,7 +39,7 @@ def fallen(
     }
     if not parts:
         took |= {one.line for one in old.draws}
-    less = {line for line in took if _planned(new, line) < _planned(old, line)} - lost
+    less = {line for line in took if _is_less(old, new, line)} - lost
     owners = {share.number: share.owner for share in question.shares}
     found: tuple[tuple[Literal["falls", "less"], set[int]], ...] = (("falls", lost), ("less", less))
     return tuple(
@@ -48,6 +52,16 @@ def fallen(
 
 def _contested(answer: Answer) -> set[int]:
     return {line for conflict in answer.conflicts for line in conflict.lines}
+
+
+def _is_less(old: Answer, new: Answer, line: int) -> bool:
+    if _count(new, line) < _count(old, line):
+        return True
+    return _planned(old, line) - _planned(new, line) >= SLIGHT_NG
+
+
+def _count(answer: Answer, line: int) -> int:
+    return sum(one.count for one in answer.lines if one.line == line)
 
 
 def _planned(answer: Answer, line: int) -> int:

@@ -39,3 +39,11 @@ def test_what_is_planned_now_is_told_and_what_is_still_planned_too() -> None:
 def test_an_animal_condemned_whole() -> None:
     told = news_words(news(kind="condemned", reason="septicemia"), WORDS)
     assert told == "Tag 114, the whole animal condemned (septicemia)."
+
+
+def test_a_part_the_block_reported_is_named_though_kept_by_its_bare_code() -> None:
+    """The block kept "top_round" where the rail keeps "part.top_round"."""
+    for what in ("ham_centre", "part.ham_centre"):
+        assert news_words(news(what=what, reason="abscess"), WORDS) == (
+            f"Tag 114, {WORDS.name('pork', 'part.ham_centre')} (abscess)."
+        )

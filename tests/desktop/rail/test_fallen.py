@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from desktop.rail.fallen import fallen
+from desktop.rail.fallen import SLIGHT_NG, fallen
 from shared.carcass.carcass import Gone, Holding
 from shared.cutting.order import Amount, Question
 from shared.cutting.plan import plan
@@ -44,3 +44,21 @@ def test_a_part_names_only_the_lines_that_took_it() -> None:
     gone = (Gone("brisket", 1, None, "abscess"),)
     after = replace(before, carcasses=(replace(before.carcasses[0], gone=gone),))
     assert told(before, after, "brisket") == [("Owner 1", 1, "falls")]
+
+
+def test_nobody_is_rung_for_less_than_a_tenth_of_a_pound_that_kerfs_moved() -> None:
+    animal = catalogue()
+    asked = question()
+    old = plan(asked, animal)
+
+    def lighter(by: int) -> list[str]:
+        lines = tuple(
+            one._replace(weight_ng=one.weight_ng - by) if one.line == 1 else one
+            for one in old.lines
+        )
+        return [one.how for one in fallen(asked, old, replace(old, lines=lines))]
+
+    assert lighter(3_000_000) == []
+    assert lighter(SLIGHT_NG) == ["less"]
+    fewer = tuple(one._replace(count=one.count - 1) if one.line == 2 else one for one in old.lines)
+    assert [one.line for one in fallen(asked, old, replace(old, lines=fewer))] == [2]
