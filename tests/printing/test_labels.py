@@ -11,6 +11,7 @@ from PIL import Image
 from printing.labels import LabelRefused, labels
 from printing.words import Words
 from shared.marking.label import LabelFacts, LabelFinish, PackageLabel, package_label
+from shared.marking.package_code import read_package
 from shared.units import Weight
 from tests.printing.rasterised import codes_of, letters_of, pages_of, picture_of, text_of
 
@@ -155,12 +156,18 @@ def test_every_stock_is_read_back_at_the_printer_s_resolution(stock: str, dpi: i
 @pytest.mark.parametrize("dpi", [203, 300])
 @pytest.mark.parametrize("stock", ["4x6", "4x2", "2.25x1.25", "sheet4x2"])
 def test_a_shop_with_a_gtin_is_read_as_gs1_on_every_stock(stock: str, dpi: int) -> None:
-    facts = replace(STEAKS, owner="Anna Berg", stock=stock, gtin="98898765432106")
+    facts = replace(STEAKS, owner="Anna Berg", stock=stock, gtin="98898765432106", lot="12")
     label = _label(facts)
     assert label.gs1 is not None
     [code] = codes_of(labels([label], words=WORDS, dpi=dpi), dpi=dpi)
     assert code.content_type == zxingcpp.ContentType.GS1
     assert code.text == label.gs1.human
+    sent = code.bytes.decode("ascii")
+    for scanned in (f"{code.symbology_identifier}{sent}", sent, code.text):
+        found = read_package(scanned)
+        assert isinstance(found, tuple)
+        assert [(one.order, one.package) for one in found] == [(1042, 7)]
+        assert [one.net and one.net.nanograms for one in found] == [label.net.nanograms]
 
 
 def test_a_sheet_holds_ten_and_goes_on_to_the_next() -> None:
