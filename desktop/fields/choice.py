@@ -141,7 +141,10 @@ class ChoiceField(Field[T], Generic[T]):
         return super().eventFilter(watched, event)
 
     def _at(self) -> int | None:
-        """Which choice the text means: its words, else the only one that holds them."""
+        """Which choice the text means: its words, else the only one that holds them.
+
+        A number means the choice that begins with it: order 4, though the others' tag is 41.
+        """
         typed = name_key(self.text())
         if not typed:
             return None
@@ -153,6 +156,10 @@ class ChoiceField(Field[T], Generic[T]):
             return words.index(typed)
         if self._free:
             return None
+        if typed.isdigit():
+            begun = [at for at, each in enumerate(words) if each.split()[:1] == [typed]]
+            if len(begun) == 1:
+                return begun[0]
         holding = [at for at, each in enumerate(words) if typed in each]
         return holding[0] if len(holding) == 1 else None
 

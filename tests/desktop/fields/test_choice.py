@@ -41,6 +41,18 @@ def test_what_may_be_two_is_asked_and_kept(field: ChoiceField[str]) -> None:
     assert field.text() == "ham"
 
 
+def test_a_number_means_what_begins_with_it(field: ChoiceField[str]) -> None:
+    """The order's number is typed, though the tag of all of them holds it too."""
+    orders = [(str(one), f"{one} · Owner · beef 41") for one in (1, 3, 4, 14)]
+    field.set_choices(orders)
+    for number in ("1", "3", "4", "14"):
+        type_into(field.line, number)
+        assert field.value() == number
+        field.set_text("")
+    type_into(field.line, "41")
+    assert field.value() is None
+
+
 def test_what_is_none_of_them_is_said_and_kept(field: ChoiceField[str]) -> None:
     field.set_text("brisket")
     assert field.show_problem() == "“brisket” is not among the choices here."
