@@ -24,6 +24,7 @@ from printing.typefaces import width
 from printing.words import Words
 from printing.written import about_pounds
 from shared.billing.bill import Bill, BillLine, Paid
+from shared.billing.ended import ENDINGS
 from shared.money import money_text
 from shared.shop.details import ShopDetails
 
@@ -166,7 +167,7 @@ def _draw(
     paper.need(size * 1.6 * (6 + len(bill.paid)))
     paper.skip(8)
     _sums(paper, bill, words, size)
-    if quoted is not None:
+    if quoted is not None and quoted[0] != quoted[1]:
         low, high = (money_text(cents) for cents in quoted)
         paper.skip(6)
         paper.paragraph(
@@ -187,7 +188,7 @@ def _row(
     cells = (
         "\n".join(_what(line, words, several=several)),
         words.say(f"bills.basis_{line.basis}") if line.kind != "credit" else "",
-        quantity_text(line, words, estimate=bill.estimate),
+        quantity_text(line, words, estimate=bill.expects(line)),
         rate_shown(line.rate) if line.rate is not None else "",
         words.say("bills.waits") if waits else money_text(line.amount_cents),
     )
@@ -241,11 +242,20 @@ def _paid_text(paid: Paid, words: Words) -> str:
     return f"{kind}, {means}, {day_text(paid.day, words)}"
 
 
+def ended_notes(bill: Bill, words: Words) -> Iterator[str]:
+    """Why lines aren't there of an animal that ended before it was cut, a sentence for each."""
+    for one in bill.cautions:
+        if one.code in ENDINGS:
+            what = words.say("trace.tag", tag=one.key) if one.key else words.say("bills.one_animal")
+            yield words.say(f"bills.ended_{one.code}", what=what)
+
+
 def _notes(bill: Bill, number: int, words: Words) -> Iterator[str]:
     if bill.estimate:
         yield words.say("bills.note_estimate")
     elif not number:
         yield words.say("bills.note_draft")
+    yield from dict.fromkeys(ended_notes(bill, words))
     told = {caution.code for caution in bill.cautions}
     for code in ON_PAPER:
         if code in told:

@@ -8,7 +8,7 @@ from desktop.look.patterns import Mark
 from desktop.office.money_words import basis_words, line_words
 from desktop.tables import Column, Figure, count_column, figure, money_column
 from printing.written import about_pounds, head_text, number_text, pounds
-from shared.billing.bill import BillLine
+from shared.billing.bill import Bill, BillLine
 from shared.money import money_text, rate_text
 from shared.shop.lists import OrderRow
 
@@ -24,7 +24,7 @@ class BillColumns(QObject):
     def __init__(self, bench: "Bench", parent: QObject) -> None:
         super().__init__(parent)
         self.bench = bench
-        self.estimate = False  # of the bill whose lines are shown
+        self.bill: Bill | None = None  # whose lines are shown
 
     def orders(self) -> list[Column[OrderRow]]:
         """An order with what is billed and due."""
@@ -102,7 +102,8 @@ class BillColumns(QObject):
         if line.quantity is None:
             return Figure("")
         if line.unit == "lb":
-            return figure((about_pounds if self.estimate else pounds)(line.quantity))
+            expected = self.bill is not None and self.bill.expects(line)
+            return figure((about_pounds if expected else pounds)(line.quantity))
         if line.unit == "each":
             return Figure(number_text(line.quantity))
         heads = line.unit == "head"

@@ -196,7 +196,7 @@ class BillsPage(QWidget):
     def _show(self, billing: Billing | None) -> None:
         self.billing = billing
         bill = billing.shown if billing is not None else None
-        self.columns.estimate = bill is not None and bill.estimate
+        self.columns.bill = bill
         self.lines.show_rows(list(bill.lines) if bill is not None else [])
         self.lines_heading.setText(self._heading(billing))
         state = "" if billing is None else self.columns.state(billing.order.state)
@@ -216,8 +216,11 @@ class BillsPage(QWidget):
     def _notes(self, bill: Bill | None) -> str:
         if bill is None:
             return ""
+        from printing.bill import ended_notes  # draws PDFs: only when a bill is looked at
+
         keys = [f"bills.note_{one.code}" for one in bill.cautions]
-        said = [self.bench.words.say(key) for key in keys if self.bench.words.has(key)]
+        said = [*ended_notes(bill, self.bench.words)]
+        said += [self.bench.words.say(key) for key in keys if self.bench.words.has(key)]
         if any(one.code == "kept_differs" for one in bill.cautions):
             said.append(
                 self.tr("A weight or rate was changed after the first bill; mend it by a credit.")

@@ -14,7 +14,7 @@ from shared.billing.division import Portion, Rule, portions
 from shared.billing.lot import BilledLot, BilledShare, Credit
 from shared.billing.problems import BillingProblem
 from shared.billing.quantities import HangingWeights, WeightKind
-from shared.billing.rates import Basis, Charge, RateCard, Unit
+from shared.billing.rates import HANGING, Basis, Charge, RateCard, Unit
 from shared.billing.stakes import PRODUCER, WaitsFor, lot_weights
 from shared.money import round_half_up
 from shared.shop.holdings import whole
@@ -72,7 +72,8 @@ class Paid:
 class BillCaution:
     """A thing to be told beside the bill; `key` is the line's, "" the whole bill's.
 
-    "waiting" · "by_table" · "half_of_whole" (side weights are half of an unsplit carcass) ·
+    "not_come", "refused", "not_killed", "not_cut" (how an animal ended, whose tag is the `key`; the
+    bill says what isn't charged of it) · "waiting" · "by_table" · "half_of_whole" (side weights are half of an unsplit carcass) ·
     "kept_differs" (a weight or rate was changed after the division was kept: the kept amount
     stands, `was` and `now` are its cents and today's; mend it by a credit) · "below_nothing".
     """
@@ -139,6 +140,13 @@ class Bill:
     def waiting(self) -> tuple[BillLine, ...]:
         """Lines that wait for a weight or a package."""
         return tuple(line for line in self.lines if line.kind == "waiting")
+
+    def expects(self, line: BillLine) -> bool:
+        """Whether the pounds of a line are expected and not weighed.
+
+        On an estimate those of made goods are; hanging pounds only where the scale hasn't them.
+        """
+        return self.estimate and (line.basis not in HANGING or self.hanging.estimated)
 
     def line(self, key: str) -> BillLine | None:
         """The line of that key, or None."""
@@ -212,7 +220,7 @@ def _bill(
         hanging=hanging,
         lines=tuple(lines),
         paid=tuple(_paid(one) for one in payments),
-        cautions=tuple(_cautions(parts, hanging, lines)),
+        cautions=(*_endings(lot, places), *_cautions(parts, hanging, lines)),
         estimate=hanging.estimated or any(part.estimated for part in parts),
     )
 
@@ -293,6 +301,12 @@ def _paid(payment: Payment) -> Paid:
         day=payment.at.date(),
         note=payment.note,
     )
+
+
+def _endings(lot: BilledLot, places: Iterable[int]) -> Iterator[BillCaution]:
+    for place in places:
+        if how := lot.ended_of(place):
+            yield BillCaution(how, lot.animals[place].tag)
 
 
 def _cautions(

@@ -244,3 +244,24 @@ def test_a_quote_says_its_range_and_a_late_bill_its_days(
     assert "late_interest" not in late
     assert "$673.30" in late
     assert "12.5 %" in late
+
+
+def test_a_quote_without_a_range_says_its_sum_once(published: Bill) -> None:
+    """Where all is weighed and nothing is made by the pound, least and most are the same."""
+    quote = replace(published, estimate=True)
+    total = quote.total_cents
+    said = [
+        text(
+            print_bill(
+                quote,
+                number=0,
+                shop=SHOP,
+                customer=(NAME,),
+                made=MADE,
+                words=WORDS,
+                quoted=(least, total),
+            )
+        )
+        for least in (total, total - 1)
+    ]
+    assert ["at most" in one for one in said] == [False, True]

@@ -3664,7 +3664,7 @@
     </message>
     <message>
         <source>&amp;Days of storage</source>
-        <translation>&amp;Días de guarda</translation>
+        <translation>&amp;Días de almacenaje</translation>
     </message>
     <message>
         <source>&amp;Miles of delivery</source>

@@ -290,7 +290,14 @@ def test_quantities_are_told_in_the_windows_language(qtbot: QtBot, bench: Bench)
     english = BillColumns(bench, bench.work)
     weighed = replace(line, unit="lb", quantity=Fraction("29.5698"))
     assert str(english._quantity(weighed)) == "29.5698 lb"
-    english.estimate = True
+    from shared.billing.bill import make_bill
+    from tests.shared.billing.lots import WHOLE, good, hung, lot_of
+
+    lot = lot_of(hung("400", "400"), (WHOLE,), Charge("cut_and_wrap", "per_lb_hot", Fraction(85)))
+    english.bill = replace(good(make_bill(lot, 1)), estimate=True)
+    hanging = replace(weighed, basis="per_lb_hot")
+    assert str(english._quantity(hanging)) == "29.5698 lb"  # the scale has it
+    weighed = replace(weighed, basis="per_lb_finished")
     assert str(english._quantity(weighed)) == "30 lb"
     assert str(english._quantity(replace(weighed, quantity=Fraction("9.449")))) == "9.4 lb"
 
