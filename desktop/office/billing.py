@@ -5,6 +5,7 @@ from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING
 
 from shared.billing.bill import Bill, make_bill, make_producer_bill
+from shared.billing.ended import Ended, ended
 from shared.billing.extras import SaidExtras, Storing, storing, told_again
 from shared.billing.lot import BilledLot, Division, billed_lot, with_extras
 from shared.billing.problems import BillingProblem
@@ -251,8 +252,23 @@ def _billed(work: "Work", lot: "Lot", shop: "ShopDetails") -> BilledLot | Billin
         producer_card=_card(cards, day, lot, groups.get(lot.producer_id, "")),
         kept=_kept(work, lot.id, his[0] if his else None),
         storage_days=shop.storage_days,
-        not_cut=frozenset(one.index for one in lot.animals if one.state == "condemned"),
+        endings=_endings(lot, found),
     )
+
+
+def _endings(lot: "Lot", billed: BilledLot) -> "dict[int, Ended]":
+    """How animals ended that aren't cut; killed is what has a kill day or a hot weight."""
+    found: dict[int, Ended] = {}
+    for animal in lot.animals:
+        carcass = billed.animals[animal.index]
+        hot = (
+            carcass.hot_whole,
+            *[w for one in carcass.hot for w in (one.whole, one.fore, one.hind)],
+        )
+        killed = animal.killed_on is not None or any(weight is not None for weight in hot)
+        if how := ended(animal.state, killed=killed):
+            found[animal.index] = how
+    return found
 
 
 def _kept(work: "Work", lot_id: int, his: int | None) -> tuple[Division, ...]:

@@ -1,9 +1,10 @@
 """A lot as it is billed: its animals, its shares with their cards, and what was made of each."""
 
 from collections.abc import Collection, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from fractions import Fraction
 
+from shared.billing.ended import Ended
 from shared.billing.problems import BillingProblem
 from shared.billing.quantities import (
     ExpectedSides,
@@ -83,9 +84,9 @@ class BilledLot:
     `fore_share` is the forequarter's part of a side where quarters aren't weighed.
     `producer_share` is the share whose bill also carries what falls to the producer; without a
     `producer_card` the first share's card says what that is. `kept` are the divisions stored
-    with earlier bills; they win. `not_cut` are carcasses that were killed but not cut.
-    `expected` fills in hanging weights for a quote. `storage_days` are the days that were counted
-    as storage, as the bill says them.
+    with earlier bills; they win. `endings` say by place how an animal ended
+    that isn't cut. `expected` fills in hanging weights for a quote. `storage_days` are the days
+    that were counted as storage, as the bill says them.
     """
 
     species: str
@@ -96,13 +97,17 @@ class BilledLot:
     producer_share: int | None = None
     producer_card: RateCard | None = None
     kept: tuple[Division, ...] = ()
-    not_cut: frozenset[int] = frozenset()
+    endings: Mapping[int, Ended] = field(default_factory=dict[int, Ended])
     expected: tuple[ExpectedSides, ...] = ()
     storage_days: StorageDays = "every_day"
 
     def share(self, number: int) -> BilledShare | None:
         """The share of that number, or None."""
         return next((one for one in self.shares if one.number == number), None)
+
+    def ended_of(self, place: int) -> Ended:
+        """How the animal at that place ended, "" while it goes on."""
+        return self.endings.get(place, "")
 
     @property
     def the_producers_card(self) -> RateCard | None:

@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal
 
+from shared.billing.ended import all_ended, stands
 from shared.billing.lot import BilledLot, BilledShare
 from shared.billing.problems import BillingProblem
 from shared.billing.quantities import (
@@ -135,7 +136,7 @@ def _owner_sets(
             yield from _set(charge, place + 1, _animal_stakes(lot, charge, place, members, weights))
     else:
         for share in members:
-            yield from _set(charge, 0, _order_stake(charge, share))
+            yield from _set(charge, 0, _order_stake(lot, charge, share))
 
 
 def _producer_sets(lot: BilledLot, charge: Charge, weights: Weights) -> Iterator[ChargeSet]:
@@ -148,7 +149,7 @@ def _producer_sets(lot: BilledLot, charge: Charge, weights: Weights) -> Iterator
             stakes = _animal_stakes(lot, charge, place, lot.shares, weights)
             yield from _set(charge, place + 1, stakes, to_producer=True)
     else:
-        owed = [stake for share in lot.shares for stake in _order_stake(charge, share)]
+        owed = [stake for share in lot.shares for stake in _order_stake(lot, charge, share)]
         stakes = owed if charge.asked else owed[:1]
         yield from _set(charge, 0, stakes, to_producer=True)
 
@@ -171,12 +172,15 @@ def _animal_stakes(
     animal, limits = lot.animals[place], charge.applies_to
     if limits.ages and animal.age not in limits.ages:
         return []
-    if charge.basis in HANGING and place in lot.not_cut:
+    how, kind = lot.ended_of(place), _weight_kind(charge)
+    hot = weights["hot", PRODUCER].of(place)
+    if not stands(charge, how, weighed=weights[kind, PRODUCER].of(place) is not None):
         return []
     unsure = False
     if limits.by_weight:
-        hot = weights["hot", PRODUCER].of(place)
         unsure = hot is None
+        if how and unsure:  # it will never be weighed
+            return []
         if hot is not None and not _within(hot, limits.hot_from, limits.hot_below):
             return []
     stakes: list[Stake] = []
@@ -193,7 +197,7 @@ def _animal_stake(
 ) -> Stake:
     if charge.basis == "per_head":
         return Stake(share.number, heads, heads)
-    kind: WeightKind = "chilled" if charge.basis == "per_lb_chilled" else "hot"
+    kind = _weight_kind(charge)
     held = [one for one in weights[kind, share.number].held if one.carcass == place]
     own = HangingWeights(kind, tuple(held))
     pounds = own.pounds
@@ -207,13 +211,17 @@ def _animal_stake(
     )
 
 
+def _weight_kind(charge: Charge) -> WeightKind:
+    return "chilled" if charge.basis == "per_lb_chilled" else "hot"
+
+
 def _made_stake(lot: BilledLot, charge: Charge, share: BilledShare) -> Stake | None:
     lines = _lines(charge, share)
     heads = sum(
         (head_fraction(share.holdings, place) for place in range(len(lot.animals))), Fraction(0)
     )
     estimated = any(line.estimated for line in lines)
-    if not lines:
+    if not lines or (_all_gone(lot, share) and not any(line.packages for line in lines)):
         return None
     if charge.basis == "per_lb_in":
         if any(line.into is None for line in lines):
@@ -231,8 +239,15 @@ def _made_stake(lot: BilledLot, charge: Charge, share: BilledShare) -> Stake | N
     return Stake(share.number, finished, heads, estimated=estimated)
 
 
-def _order_stake(charge: Charge, share: BilledShare) -> list[Stake]:
-    """Days, miles and flat charges: what was asked for, else once for a flat one."""
+def _all_gone(lot: BilledLot, share: BilledShare) -> bool:
+    return all_ended(lot.ended_of(one.carcass) for one in share.holdings)
+
+
+def _order_stake(lot: BilledLot, charge: Charge, share: BilledShare) -> list[Stake]:
+    """Days, miles and flat charges: what was asked for, else once for a flat one.
+
+    Of animals that all ended before they were cut a flat one is owed if it is of any of them.
+    """
     asked = [one for one in share.asked if one.code == charge.code]
     if not _lets_in(charge, share):
         return []
@@ -242,6 +257,8 @@ def _order_stake(charge: Charge, share: BilledShare) -> list[Stake]:
         rounds = max(one.rounds for one in asked)
         return [Stake(share.number, much, Fraction(1), before=before, rounds=rounds)]
     if charge.asked or charge.basis != "flat":
+        return []
+    if not any(stands(charge, lot.ended_of(one.carcass)) for one in share.holdings):
         return []
     return [Stake(share.number, Fraction(1), Fraction(1))]
 

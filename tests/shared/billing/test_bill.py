@@ -207,7 +207,7 @@ def test_credits_above_the_charges_are_told() -> None:
 
 
 def test_an_animal_killed_but_not_cut_isnt_charged_by_the_pound() -> None:
-    lot = replace(lot_of(hung("100", "98"), (WHOLE,), KILL, CUT), not_cut=frozenset({0}))
+    lot = replace(lot_of(hung("100", "98"), (WHOLE,), KILL, CUT), endings={0: "not_cut"})
     assert [line.code for line in good(make_bill(lot, 1)).lines] == ["kill"]
 
 
