@@ -13,7 +13,7 @@ from shared.carcass.catalogue import Catalogue
 from shared.cutting.divided import packages_dealt
 from shared.cutting.forecast import Forecast, Range
 from shared.cutting.order import Choice, Question
-from shared.shop.counted import CountedPackages
+from shared.shop.counted import CountedPackages, CountedWeight, weight_together
 from shared.shop.details import ShopDetails
 from shared.shop.packages import PackageMade
 from shared.units import NG_PER_LB
@@ -24,7 +24,8 @@ class Counted:
     """One cut of one owner: planned packages and nanograms, made packages and pounds.
 
     `planned` None: it stands on no line of the order, or the plan makes nothing of it. `by_count`
-    of the packages were counted: their pounds aren't in `finished`.
+    of the packages were counted: their pounds aren't in `finished`. `together` were counted and
+    weighed once together: `finished` holds that.
     """
 
     cut: str
@@ -35,6 +36,7 @@ class Counted:
     finished: Fraction
     product: str = ""
     by_count: int = 0
+    together: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,8 +82,10 @@ def share_counts(
     order_number: int,
     hanging: Fraction | None,
     counted: Iterable[CountedPackages] = (),
+    weights: Iterable[CountedWeight] = (),
 ) -> ShareCounts:
     """Planned beside made of one share, in the order's lines; void packages are left out."""
+    together = [one for one in weights if one.share == share]
     own = [one for one in packages if one.share == share and not one.void]
     counts = [one for one in counted if one.share == share and not one.void]
     leader = next((one.leader for one in question.shares if one.number == share), None) or share
@@ -90,7 +94,7 @@ def share_counts(
     owner = next((one.owner for one in question.shares if one.number == share), "")
     rows = [
         _dealt(
-            _of_line(choice, forecast, made_of(own, choice), _by_count(counts, choice)),
+            _of_line(choice, forecast, made_of(own, choice), _by_count(counts, choice), together),
             question,
             leader,
             share,
@@ -127,7 +131,10 @@ def counts(
     for share in shares:
         _draw(paper, share, species, words)
     by_count = any(share.by_count for share in shares)
-    notes(paper, (words.say("bills.note_counts_by_count" if by_count else "bills.note_counts"),))
+    said = [words.say("bills.note_counts_by_count" if by_count else "bills.note_counts")]
+    if any(row.together for share in shares for row in share.rows):
+        said.append(words.say("bills.note_together"))
+    notes(paper, said)
     return paper.pdf()
 
 
@@ -158,8 +165,13 @@ def _dealt(row: Counted, question: Question, leader: int, share: int) -> Counted
 
 
 def _of_line(
-    choice: Choice, forecast: Forecast, made: Sequence[PackageMade], by_count: int
+    choice: Choice,
+    forecast: Forecast,
+    made: Sequence[PackageMade],
+    by_count: int,
+    weights: Sequence[CountedWeight],
 ) -> Counted:
+    whole = weight_together(choice.line, by_count, weights)
     planned = forecast.line(choice.line)
     return Counted(
         cut=choice.cut,
@@ -167,8 +179,9 @@ def _of_line(
         planned=planned.packages if planned else None,
         planned_ng=planned.finished.mid if planned else 0,
         packages=len(made) + by_count,
-        finished=_pounds(made),
-        by_count=by_count,
+        finished=_pounds(made) + (whole.net.pounds if whole else 0),
+        by_count=0 if whole else by_count,
+        together=by_count if whole else 0,
     )
 
 
@@ -232,6 +245,9 @@ def _row(row: Counted, species: str, words: Words) -> tuple[str, ...]:
 
 def net_text(what: Counted | ShareCounts, words: Words) -> str:
     """Its pounds; of what was counted, in place of them or below them, that they aren't known."""
+    if isinstance(what, Counted) and what.together:
+        also = words.say("bills.together", number=what.together)
+        return f"{number_text(what.finished, 2)}\n{also}"
     if not what.by_count:
         return number_text(what.finished, 2)
     if what.by_count == what.packages:

@@ -120,6 +120,7 @@ def counts_paper(store: "Store", number: int, words: "Words") -> bytes:
         lot, shop = lot_of(work, number, words), work.shop.details()
         question, orders = work.lots.question(lot.id), work.orders.of_lot(lot.id)
         packages, counted = work.packages.of_lot(lot.id), work.counted.of_lot(lot.id)
+        weights = work.counted_lines.weights_of_lot(lot.id)
     known = catalogue(lot.species)
     expected = forecast(question, plan(question, known), known)
     fore = known.ranges.fore_share if shop.fore_share is None else shop.fore_share
@@ -133,6 +134,7 @@ def counts_paper(store: "Store", number: int, words: "Words") -> bytes:
             order_number=order.number,
             hanging=_hanging(question, order.share, fore),
             counted=counted,
+            weights=weights,
         )
         for order in orders
     ]
@@ -183,6 +185,7 @@ def ticket_paper(store: "Store", number: int, words: "Words") -> bytes:
     with store.read() as work:
         question, packages = work.lots.question(lot.id), work.packages.of_lot(lot.id)
         counted = work.counted.of_lot(lot.id)
+        weights = work.counted_lines.weights_of_lot(lot.id)
     known = catalogue(lot.species)
     hanging = _before_cutting(question, order.share, shop, known.ranges.fore_share, words)
     counts = share_counts(
@@ -194,6 +197,7 @@ def ticket_paper(store: "Store", number: int, words: "Words") -> bytes:
         order_number=order.number,
         hanging=hanging.pounds,
         counted=counted,
+        weights=weights,
     )
     return weight_ticket(
         TicketShare(

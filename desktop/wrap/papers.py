@@ -71,6 +71,7 @@ def counts_pdf(wrapping: "Wrapping", made: "datetime", words: "Words") -> bytes:
         order_number=order.number,
         hanging=_hanging(wrapping),
         counted=wrapping.counted,
+        weights=wrapping.weights,
     )
     tags = [animal.tag for animal in lot.animals if animal.tag]
     return counts(

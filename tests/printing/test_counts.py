@@ -1,5 +1,6 @@
 """Package counts: made by the scale beside planned, and the take-home of the hanging weight."""
 
+from datetime import UTC, datetime
 from fractions import Fraction
 
 import pytest
@@ -7,7 +8,9 @@ import pytest
 from printing.counts import Counted, ShareCounts, counts, share_counts
 from printing.words import Words
 from shared.cutting.forecast import Range
+from shared.shop.counted import CountedWeight
 from shared.shop.details import ShopDetails
+from shared.units import Weight
 from tests.printing.orders import HANGING, Planned, by_count, halves, made
 from tests.printing.pages import (
     MADE,
@@ -129,3 +132,32 @@ def test_what_was_counted_is_said_and_leaves_the_take_home_open(planned: Planned
     assert "1.5 lb weighed. Wrapped by count, not weighed: 5 packages" in said
     assert "taken home of" not in said
     assert "counted by hand" in said
+
+
+def test_what_was_counted_and_weighed_together_is_in_the_pounds_and_says_so(
+    planned: Planned,
+) -> None:
+    """Four counted packages of 8 lb in all; a weight of another share's line says nothing."""
+    at = datetime(2026, 3, 12, 9, tzinfo=UTC)
+    weights = [
+        CountedWeight(1, share, 2, 4, Weight(net, "lb"), None, at, "Test")
+        for share, net in ((2, 99), (1, 8))
+    ]
+    value = share_counts(
+        planned.question,
+        planned.catalogue,
+        planned.forecast,
+        1,
+        (made(1, 2, "centre_chop", "1.50"),),
+        order_number=1042,
+        hanging=HANGING,
+        counted=[by_count(2, "centre_chop", 4)],
+        weights=weights,
+    )
+    row = next(row for row in value.rows if row.cut == "centre_chop")
+    assert (row.packages, row.by_count, row.together) == (5, 0, 4)
+    assert row.finished == value.finished == Fraction("9.5")
+    assert value.take_home == Fraction("9.5") / HANGING * 100
+    said = text(paper_of(value)).replace("\n", " ")
+    assert "4 together" in said
+    assert "not package by package" in said
