@@ -12,6 +12,7 @@ from shared.cutting.leftovers import free_of
 from shared.cutting.occupied import Occupied, Place
 from shared.cutting.taken import ratio
 from shared.cutting.ways import Ways
+from shared.units import SIXTY_FOURTH
 
 Spot = tuple[int, int] | str  # a lane of a run, or a part that stands alone
 
@@ -106,7 +107,8 @@ def _open_of_side(
     """The open parts of a side for one who holds of it.
 
     Of a divided side a share has no more open than it hasn't taken, and than its account of the
-    lane still holds: the kerfs of its slices are its own, and what rounding leaves is nobody's.
+    lane still holds: the kerfs of its slices are its own. What is shorter than 1/64 in is nobody's:
+    half of an odd length, rounded down.
     """
     found: list[OpenPart] = []
     carcass, number, fractions = held.side.carcass, held.side.number, held.fractions
@@ -123,6 +125,11 @@ def _open_of_side(
                 left = min(left, ratio(account, bounds[place + 1] - bounds[place]))
             used = occupied.used_of(share, (carcass, number, part.code))
             left = min(left, max(NOTHING, mine - used))
+        if run >= 0 and left is not ALL:
+            bounds = held.side.bounds[EXPECTED][run]
+            length = bounds[place + 1] - bounds[place]
+            if left.numerator * length < SIXTY_FOURTH * left.denominator:
+                continue
         if left:
             found.append(OpenPart(share, carcass, number, part.code, left))
     return tuple(found)

@@ -91,6 +91,26 @@ def test_a_divided_side_can_be_closed() -> None:
     assert sum([one.fraction for one in left]) <= 1 - Fraction(inches("3/4"), inches("19/4"))
 
 
+def test_half_of_an_odd_length_leaves_nothing_open() -> None:
+    """Two owners of a side of 401 1/2 lb and all its club steaks: one unit was left between."""
+    order: dict[str, object] = {
+        "steelyard_order": 1, "species": "beef", "catalogue_version": 1,
+        "carcasses": [{"hot": [{"whole": "401.5 lb"}, {"whole": "398.25 lb"}]}],
+        "shares": [
+            {"number": n, "owner": f"Family {n}",
+             "holdings": [{"carcass": 1, "side": 1, "fraction": "1/2"}]}
+            for n in (1, 2)
+        ],
+        "choices": [
+            {"line": n, "share": n, "cut": "club_steak", "amount": "all", "thickness": "3/4 in"}
+            for n in (1, 2)
+        ],
+    }  # fmt: skip
+    answer = plan(question_of(order), anatomy.catalogue("beef"))
+    assert answer.verdict == "sure"
+    assert not [one for one in answer.open_parts if one.part.endswith("_club")]
+
+
 def test_full_orders_of_divided_sides_leave_nothing_open() -> None:
     """Each owner grinds what is open; kept from release by a millionth of a shank once."""
     beef, stood = anatomy.catalogue("beef"), 0
