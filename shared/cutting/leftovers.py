@@ -5,13 +5,13 @@ from fractions import Fraction
 
 from shared.cutting.accounts import account_length
 from shared.cutting.answer import Caution, PlanLine
-from shared.cutting.capacity import ALL, EXPECTED, Held, Interval
+from shared.cutting.capacity import ALL, EXPECTED, Held, Interval, Window
 from shared.cutting.demand import Demand
 from shared.cutting.lanes import bits_of
 from shared.cutting.occupied import Occupied
 from shared.cutting.take import Option, Strip
 from shared.cutting.taken import Parts, line
-from shared.cutting.ways import OffRun, Ways
+from shared.cutting.ways import OffRun, WayPlan, Ways
 from shared.cutting.whole_lines import pieces_of
 from shared.cutting.windows import window
 
@@ -47,7 +47,10 @@ def rest_of_option(
                     hi = min(hi, lo + _account_left(option, held, strip, lanes, occupied, ways))
                 if hi > lo:
                     block = strip, lanes, lo, hi
-                    lines.append(_rest_line(demand, option, held, block, occupied, ways))
+                    made = _rest_line(demand, option, held, block, occupied, ways)
+                    if not _is_one(plan, held, hi - lo, there):
+                        made = made._replace(count=0)
+                    lines.append(made)
     if pending:
         parts = Parts(option, ways, EXPECTED)
         count = 0
@@ -61,6 +64,17 @@ def rest_of_option(
             count = max(count, left * one.denominator // (whole * one.numerator))
         lines.append(line(demand, option, plan, count, parts, None, None, None))
     return lines
+
+
+def _is_one(plan: WayPlan, held: Held, length: int, there: Window) -> bool:
+    """Whether what is left makes the cut: of what is taken whole all must be left.
+
+    The leg that gave its hock has no whole ham, shank on, any more. What is given to the trim, and
+    what owners divide, is no less for being a part.
+    """
+    if plan.on_run is None or plan.on_run.take.size != "whole" or held.split:
+        return True
+    return plan.cut.kind == "to_trim" or length >= there.hi - there.lo
 
 
 def _rest_line(

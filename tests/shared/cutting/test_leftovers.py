@@ -91,6 +91,27 @@ def test_a_divided_side_can_be_closed() -> None:
     assert sum([one.fraction for one in left]) <= 1 - Fraction(inches("3/4"), inches("19/4"))
 
 
+def test_what_is_left_of_a_cut_taken_whole_is_none_of_it() -> None:
+    """The leg gives its hock: what is left of it is no whole ham with the shank on."""
+    choices = [
+        {"line": 1, "share": 1, "cut": "whole_picnic", "amount": "all"},
+        {"line": 2, "share": 1, "cut": "whole_ham", "amount": "rest"},
+        {"line": 3, "share": 1, "cut": "hock", "amount": {"pieces": 1}},
+    ]
+    order: dict[str, object] = {
+        "steelyard_order": 1, "species": "pork", "catalogue_version": 1,
+        "carcasses": [{"skin": "scalded", "hot": [{"whole": "95 lb"}, {"whole": "95 lb"}]}],
+        "shares": [{"number": 1, "owner": "A", "holdings": [{"carcass": 1, "side": 1}]}],
+        "choices": choices,
+    }  # fmt: skip
+    answer = plan(question_of(order), anatomy.catalogue("pork"))
+    assert [one.count for one in answer.lines if one.cut == "whole_ham"] == [0]
+    assert ("rest_under_one_piece", 2) in [(one.code, one.line) for one in answer.cautions]
+    order["choices"] = choices[:2]
+    answer = plan(question_of(order), anatomy.catalogue("pork"))
+    assert [one.count for one in answer.lines if one.cut == "whole_ham"] == [1]
+
+
 def test_half_of_an_odd_length_leaves_nothing_open() -> None:
     """Two owners of a side of 401 1/2 lb and all its club steaks: one unit was left between."""
     order: dict[str, object] = {
