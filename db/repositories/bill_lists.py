@@ -7,6 +7,7 @@ from typing import Any, Literal
 from sqlalchemy import ColumnElement, Connection, exists, func, or_, select
 from sqlalchemy.orm import InstrumentedAttribute, aliased
 
+from db.repositories.ended_orders import ended_orders
 from db.repositories.listing import contains
 from db.repositories.order_lists import billed, paid
 from db.tables.bills import Bills
@@ -86,7 +87,8 @@ def open_orders(
 
     Those without a bill come first, each by number. One that was closed is among them while a
     credit leaves its balance at other than nothing. `checked` leaves out those of lots on which
-    nothing was billed yet.
+    nothing was billed yet. One of which nothing will be cut is among them in any state, if its
+    animals came or something was paid.
     """
     on_it = exists().where(Bills.order_id == Orders.id).correlate(Orders)
     credited = select(Bills.order_id).where(Bills.kind == "credit", Bills.order_id.is_not(None))
@@ -94,10 +96,15 @@ def open_orders(
     found = (
         select(Orders.id)
         .join(Lots, Lots.id == Orders.lot_id)
-        .where(Lots.cancelled == "", Orders.state.in_(states))
+        .where(Lots.cancelled == "", or_(Orders.state.in_(states), _ended()))
         .where(or_(Orders.closed_at.is_(None), again))
         .order_by(on_it, Orders.number)
     )
     if checked:
         found = found.where(exists().where(Bills.lot_id == Orders.lot_id).correlate(Orders))
     return tuple(connection.execute(found).scalars())
+
+
+def _ended() -> ColumnElement[bool]:
+    came = Orders.id.in_(ended_orders(killed=False))
+    return came | (Orders.id.in_(ended_orders()) & (billed() != paid()))

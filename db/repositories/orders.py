@@ -8,6 +8,7 @@ from sqlalchemy import ColumnElement, Select, bindparam, func, select
 
 from db.choice_text import choice_from
 from db.desk import Written
+from db.repositories.ended_orders import ended_orders
 from db.repositories.order_lines import OrderLineBook, Pins
 from db.repositories.order_lists import (
     JOINED,
@@ -214,12 +215,22 @@ class OrderBook(OrderLineBook):
         return SheetBook(self._desk).acknowledge(sheet_id)
 
     def close(self, order_id: int, *, version: int) -> Order | StaleEdit | NotClosed:
-        """The order is done: handed over, billed and paid."""
+        """The order is done: handed over, billed and paid.
+
+        One of which nothing will be cut: billed if it was killed, and nothing owed either way.
+        """
         order = self._there(order_id)
         run = self._desk.connection.execute
         owed, had = run(select(billed(), paid()).where(Orders.id == order_id)).one()
         any_bill = run(select(Bills.id).where(Bills.order_id == order_id).limit(1)).first()
-        codes = close_refusals(order.state, any_bill is not None, owed - had)
+        ended = run(ended_orders().where(Orders.id == order_id).limit(1)).first() is not None
+        killed = ended_orders(killed=True).where(Orders.id == order_id).limit(1)
+        codes = close_refusals(
+            order.state,
+            any_bill is not None or (ended and run(killed).first() is None),
+            owed - had,
+            nothing_cut=ended,
+        )
         if codes:
             return NotClosed(codes)
         return self._edited(order_id, {"closed_at": self._desk.now}, version, "closed")

@@ -72,8 +72,9 @@ class Paid:
 class BillCaution:
     """A thing to be told beside the bill; `key` is the line's, "" the whole bill's.
 
-    "not_come", "refused", "not_killed", "not_cut" (how an animal ended, whose tag is the `key`; the
-    bill says what isn't charged of it) · "waiting" · "by_table" · "half_of_whole" (side weights are half of an unsplit carcass) ·
+    "not_come", "refused", "not_killed", "not_cut" (how an animal ended, whose tag is the `key`;
+    the bill says what isn't charged of it) · "waiting" · "by_table" ·
+    "half_of_whole" (side weights are half of an unsplit carcass) ·
     "kept_differs" (a weight or rate was changed after the division was kept: the kept amount
     stands, `was` and `now` are its cents and today's; mend it by a credit) · "below_nothing".
     """

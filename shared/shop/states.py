@@ -166,13 +166,16 @@ def release_refusals(answer: Answer, share: int) -> tuple[ReleaseRefusal, ...]:
     return tuple(found)
 
 
-def close_refusals(state: OrderState, billed: bool, due: int) -> tuple[str, ...]:
+def close_refusals(
+    state: OrderState, billed: bool, due: int, *, nothing_cut: bool = False
+) -> tuple[str, ...]:
     """Why an order can't be closed: goods still here, no bill, or money owed either way.
 
-    `close_refusals("ready", True, 1250)` is `("not_handed_over", "balance")`.
+    `close_refusals("ready", True, 1250)` is `("not_handed_over", "balance")`; of `nothing_cut`
+    there is nothing to hand over.
     """
     refusals: list[str] = []
-    if state != "handed_over":
+    if state != "handed_over" and not nothing_cut:
         refusals.append("not_handed_over")
     if not billed:
         refusals.append("not_billed")
