@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QCoreApplication
 
 from desktop.counter.choice_words import cut_words, kind_words
+from shared.units import weight_text
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -77,8 +78,10 @@ def _change(owner: str, change: "OrderChange", catalogue: "Catalogue", words: "W
 def _choice(choice: "Choice | None", catalogue: "Catalogue", words: "Words") -> str:
     if choice is None:
         return ""
-    count = choice.amount.count
+    count, pounds = choice.amount.count, choice.amount.weight
     amount = str(count) if count else kind_words(choice.amount.kind)
+    if pounds is not None:
+        amount = weight_text(pounds)
     one, several = (words.name(catalogue.species, f"cut.{choice.cut}", n) for n in (1, count or 2))
     told = [f"{amount} {cut_words(choice, catalogue, words).replace(one, several, 1)}"]
     told += [words.name(catalogue.species, f"finish.{one}") for one in choice.finishes]

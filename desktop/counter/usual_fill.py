@@ -1,6 +1,7 @@
 """The house's usual way for what an order leaves open, planned before it is given."""
 
 from dataclasses import replace
+from fractions import Fraction
 from functools import lru_cache
 from typing import TYPE_CHECKING
 
@@ -14,6 +15,9 @@ if TYPE_CHECKING:
     from shared.cutting.answer import Answer
     from shared.cutting.order import AmountKind, Question
     from shared.cutting.plan import Planner
+
+TENDERLOIN = "tender"  # what the lane is called in every species that has one apart
+WORTH_A_CUT = Fraction(1, 4)
 
 
 def usual_choice(usual: "UsualLine", share: int) -> Choice:
@@ -65,8 +69,9 @@ def usual_choices(
     """Lines that close what is open of a share; each was planned and takes nothing from others.
 
     A usual line is given when it closes an open part without a new conflict; ground meat when
-    nothing draws on the trim yet. What stays open then goes to the trim. With `primals` only
-    what lies in those. All lines are tried together; where that doesn't stand, primal by primal,
+    nothing draws on the trim yet. What stays open then goes to the trim, but a tenderloin whose
+    T-bones can't be had is cut as steaks: nobody wants it ground. With `primals` only what lies
+    in those. All lines are tried together; where that doesn't stand, primal by primal,
     and only then one by one.
     """
     filling = _Filling(question, answer, planner, catalogue, share)
@@ -76,6 +81,10 @@ def usual_choices(
     for one in cut_up:
         by_primal.setdefault(one.primal, []).append(usual_choice(one, share))
     filling.give_all(list(by_primal.values()))
+    for code, cut in catalogue.cuts.items():
+        here = not primals or cut.primal in primals
+        if here and cut.kind in ("steaks", "whole") and "rest" in cut.amounts:
+            filling.give_tenderloin(Choice(0, share, code, Amount("rest")))
     filling.give_all(
         [
             [Choice(0, share, code, Amount("rest"))]
@@ -136,6 +145,19 @@ class _Filling:
         self._question, self._answer = tried, then
         self.found.extend(lines)
         return True
+
+    def give_tenderloin(self, line: Choice) -> None:
+        """Give the line where a tenderloin it may take is open, a quarter of it or more."""
+        parts, species = self._catalogue.parts, self._catalogue.species
+        open_here = {
+            one.part
+            for one in self._answer.open_parts
+            if one.share == self._share
+            and one.fraction >= WORTH_A_CUT
+            and parts[one.part].lane == TENDERLOIN
+        }
+        if not open_here.isdisjoint(parts_of(species, line.cut)):
+            self.give([line])
 
     def draws_on_trim(self) -> bool:
         """Whether a line of the share draws on the trim already."""

@@ -35,3 +35,23 @@ def test_trim_that_is_promised_is_not_ground_again() -> None:
     found = usual_choices(question, planner.answer(question), planner, known, 1)
     assert found != ()
     assert "ground_pork" not in {one.cut for one in found}
+
+
+def test_a_tenderloin_left_by_strip_steaks_is_not_ground() -> None:
+    """F9 after New York strips: the short loin's tenderloin, 4.2 lb a side, went to the grinder.
+
+    Filets are what a house cuts of it (common practice, no source).
+    """
+    known, planner = catalogue("beef"), Planner(catalogue("beef"))
+    shares = (Share(1, "Anna", holdings_of("whole", 1)[0]),)
+    strips = Choice(1, 1, "strip_steak", Amount("all"))
+    question = Question((Carcass("beef", age="30_and_over"),), shares, (strips,))
+    found = usual_choices(question, planner.answer(question), planner, known, 1)
+    assert "filet" in {one.cut for one in found}
+    lines = tuple(replace(one, line=at) for at, one in enumerate(found, start=2))
+    then = planner.answer(replace(question, choices=(strips, *lines)))
+    tender = {"tenderloin_t_bone", "tenderloin_porterhouse"}
+    taken = {one.cut for one in then.lines if tender & {each.part for each in one.taken}}
+    assert taken == {"filet"}
+    assert then.conflicts == ()
+    assert then.open_parts == ()
