@@ -9,6 +9,7 @@ from db.desk import Desk
 from db.problems import StoreBug
 from db.repositories.batch_rows import batches_where, sources_of
 from db.tables.batches import BatchAdded, Batches, BatchMeat, BatchStages
+from db.tables.orders import Orders
 from db.weights import weight_values
 from shared.curing.batch import (
     STATES,
@@ -69,6 +70,15 @@ class BatchBook:
         """Every batch that holds meat of an order, packed ones too."""
         holding = select(BatchMeat.batch_id).where(
             BatchMeat.order_id == order_id, BatchMeat.void == ""
+        )
+        return batches_where(self._desk.connection, Batches.id.in_(holding))
+
+    def of_lot(self, lot_id: int) -> tuple[Batch, ...]:
+        """Every batch that holds meat of a lot's orders, packed ones too."""
+        holding = (
+            select(BatchMeat.batch_id)
+            .join(Orders, Orders.id == BatchMeat.order_id)
+            .where(Orders.lot_id == lot_id, BatchMeat.void == "")
         )
         return batches_where(self._desk.connection, Batches.id.in_(holding))
 

@@ -17,6 +17,7 @@ from desktop.panels.buttons import button
 from desktop.panels.heading import Words
 from desktop.panels.scan_field import ScanField
 from desktop.tables import Column, Figure, RowsModel, Table, count_column, figure
+from shared.curing.waiting import in_cure
 from shared.money import money_text
 from shared.shop.hand_overs import HandOver
 from shared.shop.orders import Order
@@ -29,7 +30,6 @@ if TYPE_CHECKING:
     from shared.shop.scanned import Scanned
 
 MOST_NAMED = 3
-IN_HAND = ("gathering", "curing", "smoking", "done")
 
 
 class HandOverDialog(FormDialog):
@@ -77,12 +77,16 @@ class HandOverDialog(FormDialog):
             counted = work.counted.left(order.id)
             places = work.hand_overs.places(order.id)
             self._billed = bool(work.bills.of_order(order.id))
-            self._batches = [one for one in work.batches.of_order(order.id) if one.state in IN_HAND]
+            batches = work.batches.of_order(order.id)
+            counts = work.counted.of_lot(order.lot_id)
             self._earlier = work.hand_overs.of_order(order.id)
             self._ready = work.extras.ready_on(order.id)
             self.fresh = work.freezing.agreed_fresh(order.id)
             self._rules = work.freezing.rules()
             told = Told(work.freezing.of_order(order.id), work.freezing.counts_of_order(order.id))
+        mine = {one.line for one in order.choices}
+        packed = {one.line for one in (*made, *counts) if not one.void}
+        self._batches = [one for one in batches if in_cure(order.lot_id, [one], packed) & mine]
         self.scan_of = (order.number, made, here, places)
         packages = [one for one in made if one.id in here]
         now = self._bench.now()

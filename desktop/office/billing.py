@@ -13,6 +13,7 @@ from shared.billing.rates import RateCard, card_for
 from shared.billing.snapshot import from_snapshot
 from shared.billing.stakes import PRODUCER
 from shared.carcass.anatomy import catalogue
+from shared.curing.waiting import in_cure, weighed_in
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Mapping, Sequence
@@ -232,14 +233,20 @@ def _billed(work: "Work", lot: "Lot", shop: "ShopDetails") -> BilledLot | Billin
         card = _card(cards, day, lot, groups.get(share.customer_id or lot.producer_id, ""))
         if card is not None:
             by_share[share.number] = card
+    packages, cured = work.packages.of_lot(lot.id), work.batches.of_lot(lot.id)
+    counted = work.counted.of_lot(lot.id)
     found = billed_lot(
         work.lots.question(lot.id),
         known,
         by_share,
-        packages=work.packages.of_lot(lot.id),
-        counted=work.counted.of_lot(lot.id),
+        packages=packages,
+        counted=counted,
         weights=work.counted_lines.weights_of_lot(lot.id),
         complete=[one.share for one in work.orders.of_lot(lot.id) if one.state in COMPLETE],
+        waiting_lines=in_cure(
+            lot.id, cured, {one.line for one in (*packages, *counted) if not one.void}
+        ),
+        into=weighed_in(lot.id, cured),
         fore_share=shop.fore_share,
     )
     if isinstance(found, BillingProblem):

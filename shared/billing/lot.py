@@ -125,6 +125,7 @@ def billed_lot(
     weights: Sequence[CountedWeight] = (),
     complete: Collection[int] = (),
     complete_lines: Collection[int] = (),
+    waiting_lines: Collection[int] = (),
     into: Mapping[int, Fraction] | None = None,
     forecast: Forecast | None = None,
     pick: Pick = "mid",
@@ -134,8 +135,9 @@ def billed_lot(
 
     `cards` are by share number; "no_card" names a share without one. `complete` are the shares
     of which all packages are made, `complete_lines` lines of which they are though the share's
-    others aren't (fresh goods, billed before the cured), `into` the pounds weighed in by line,
-    `weights` what counted packages of a line weigh together.
+    others aren't (fresh goods, billed before the cured), `waiting_lines` those of which meat is
+    still in cure or smoke though the share's others are ready: a charge on them waits. `into` are
+    the pounds weighed in by line, `weights` what counted packages of a line weigh together.
     With a `forecast` it is a quote: what isn't weighed or made is taken from it, at the low, mid
     or high figure of its range. The producer, what is kept, asked and
     credited are set on it with `dataclasses.replace` and `with_extras`.
@@ -150,7 +152,7 @@ def billed_lot(
             done = share.number in complete
             all_of_it = (packages, counted, weights)
             made = _made(share.number, choices, catalogue, all_of_it, complete=done, into=into)
-            made = tuple(replace(one, complete=done or one.line in complete_lines) for one in made)
+            made = _as_ready(made, complete_lines, waiting_lines)
         else:
             made = expected_made(choices, catalogue, forecast, pick)
         shares.append(BilledShare(share.number, share.owner, share.holdings, card, made))
@@ -161,6 +163,16 @@ def billed_lot(
         shares=tuple(shares),
         fore_share=catalogue.ranges.fore_share if fore_share is None else fore_share,
         expected=tuple(expected_sides(one, catalogue, pick) for one in expected),
+    )
+
+
+def _as_ready(
+    made: Sequence[MadeLine], ready: Collection[int], waiting: Collection[int]
+) -> tuple[MadeLine, ...]:
+    """Lines that are ready before the share's others, and those that are after them."""
+    return tuple(
+        replace(one, complete=one.line not in waiting and (one.complete or one.line in ready))
+        for one in made
     )
 
 

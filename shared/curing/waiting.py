@@ -1,0 +1,41 @@
+"""What batches in cure, smoke and the mixer say of an order: what waits, what was weighed in."""
+
+from collections.abc import Collection, Iterable
+from fractions import Fraction
+
+from shared.curing.batch import Batch
+
+_ON_THE_WAY = ("gathering", "curing", "smoking")
+
+
+def in_cure(lot: int, batches: Iterable[Batch], packed: Collection[int] = ()) -> frozenset[int]:
+    """The lines of a lot of which meat is in a batch and not in a package yet.
+
+    Of a batch that is done a line still waits until the first of it was packed: bacon weighed
+    out at 9 lb and in no package can't be billed by the finished pound. `packed` are the lines
+    of which something is in a package, weighed or counted.
+    """
+    return frozenset(
+        meat.line
+        for one in batches
+        for meat in one.standing
+        if meat.lot_id == lot
+        and (one.state in _ON_THE_WAY or (one.state == "done" and meat.line not in packed))
+    )
+
+
+def weighed_in(lot: int, batches: Iterable[Batch]) -> dict[int, Fraction]:
+    """The pounds of each line that went in: two slabs of 9.5 and 10 lb are 19.5 lb.
+
+    A line of which a batch is still being put together isn't there: more may go in.
+    """
+    gathering: set[int] = set()
+    found: dict[int, Fraction] = {}
+    for one in batches:
+        for meat in one.standing:
+            if meat.lot_id != lot:
+                continue
+            if one.state == "gathering":
+                gathering.add(meat.line)
+            found[meat.line] = found.get(meat.line, Fraction(0)) + meat.weight.pounds
+    return {line: pounds for line, pounds in found.items() if line not in gathering}

@@ -1,0 +1,43 @@
+"""What of a batch an order still waits for, and the pounds of it that went in."""
+
+from dataclasses import replace
+from datetime import UTC, datetime
+from fractions import Fraction
+
+from shared.curing.batch import Batch, BatchState, PutIn
+from shared.curing.waiting import in_cure, weighed_in
+from shared.units import Weight
+
+NOW = datetime(2026, 3, 2, 8, tzinfo=UTC)
+
+
+def meat(line: int, pounds: int, *, lot: int = 1, void: str = "") -> PutIn:
+    return PutIn(
+        line, 1, 1, 1, 1, lot, 1, "Anna Berg", "pork", "custom", frozenset({0}), line, "bacon",
+        Weight(pounds, "lb"), 1, NOW, "Test", void=void,
+    )  # fmt: skip
+
+
+def batch(state: BatchState, *put_in: PutIn) -> Batch:
+    return Batch(1, 1, 1, "House bacon", "cured_smoked", state, put_in)
+
+
+def test_a_line_waits_until_its_meat_is_out_and_packed() -> None:
+    for state in ("gathering", "curing", "smoking"):
+        assert in_cure(1, [batch(state, meat(6, 9))], {6}) == {6}
+    done = batch("done", meat(6, 9), meat(7, 1))
+    assert in_cure(1, [done]) == {6, 7}
+    assert in_cure(1, [done], {6}) == {7}
+    assert in_cure(1, [replace(done, state="packed")]) == frozenset()
+
+
+def test_other_lots_and_what_was_taken_out_again_wait_for_nothing() -> None:
+    mixed = batch("curing", meat(6, 9), meat(8, 5, lot=2), meat(9, 2, void="wrong ham"))
+    assert in_cure(1, [mixed]) == {6}
+    assert weighed_in(1, [mixed]) == {6: Fraction(9)}
+
+
+def test_pounds_in_add_up_over_batches_and_wait_while_one_is_put_together() -> None:
+    first, second = batch("curing", meat(6, 9)), batch("done", meat(6, 10))
+    assert weighed_in(1, [first, second]) == {6: Fraction(19)}
+    assert weighed_in(1, [first, replace(second, state="gathering")]) == {}
