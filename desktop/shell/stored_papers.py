@@ -184,8 +184,7 @@ def ticket_paper(store: "Store", number: int, words: "Words") -> bytes:
     order, lot, shop = billing.order, billing.lot, billing.shop
     with store.read() as work:
         question, packages = work.lots.question(lot.id), work.packages.of_lot(lot.id)
-        counted = work.counted.of_lot(lot.id)
-        weights = work.counted_lines.weights_of_lot(lot.id)
+        counted, weights = work.counted.of_lot(lot.id), work.counted_lines.weights_of_lot(lot.id)
     known = catalogue(lot.species)
     hanging = _before_cutting(question, order.share, shop, known.ranges.fore_share, words)
     counts = share_counts(
