@@ -43,8 +43,7 @@ class BillsPage(QWidget):
     """Orders above, the chosen order's bill below, its money at the side.
 
     Signals:
-        said: a sentence for the status line.
-        changed: money or a bill was kept.
+        said: a sentence for the status line. changed: money or a bill was kept.
     """
 
     said = Signal(str)
@@ -166,10 +165,7 @@ class BillsPage(QWidget):
         )
 
     def _once_read(self, slot: "Callable[[], None]") -> bool:
-        """Whether the order is still being read; the slot is then called once it is.
-
-        F8 right after Ctrl+Enter is about the bill just issued, not about the draft before it.
-        """
+        """Whether the order is still read; the slot then follows, so F8 is of the bill issued."""
         if self._reading:
             self._next = slot
         return self._reading

@@ -81,14 +81,7 @@ def test_only_a_day_that_is_over_is_closed(
         assert work.periods.all() == ()
 
 
-def test_the_sum_at_the_foot_follows_the_filter_and_goes_on_paper_not_in_the_csv(
-    qtbot: QtBot,
-    bench: Bench,
-    store: Store,
-    messages: RecordedMessages,
-    signed: SignedOn,
-    tmp_path: Path,
-) -> None:
+def three_owe(store: Store, signed: SignedOn) -> None:
     from shared.shop.customers import Customer
 
     with store.work(signed.person, signed.station) as work:
@@ -97,6 +90,17 @@ def test_the_sum_at_the_foot_follows_the_filter_and_goes_on_paper_not_in_the_csv
             assert isinstance(customer, Customer)
             work.ledger.open_with("receivable", cents, customer_id=customer.id)
         work.commit()
+
+
+def test_the_sum_at_the_foot_follows_the_filter_and_goes_on_paper_not_in_the_csv(
+    qtbot: QtBot,
+    bench: Bench,
+    store: Store,
+    messages: RecordedMessages,
+    signed: SignedOn,
+    tmp_path: Path,
+) -> None:
+    three_owe(store, signed)
     place = page(qtbot, bench)
     books = place.books
     books.refresh()
