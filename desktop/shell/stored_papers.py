@@ -198,14 +198,10 @@ def ticket_paper(store: "Store", number: int, words: "Words") -> bytes:
         counted=counted,
         weights=weights,
     )
+    choices = tuple(one for one in question.choices if one.share == order.share)
+    tags = tuple(one.tag for one in question.carcasses)
     return weight_ticket(
-        TicketShare(
-            counts,
-            hanging,
-            tuple(one for one in question.choices if one.share == order.share),
-            tuple(one.tag for one in question.carcasses),
-            lot.producer,
-        ),
+        TicketShare(counts, hanging, choices, tags, lot.producer),
         catalogue=known,
         lot_number=lot.number,
         shop=shop,
