@@ -28,16 +28,19 @@ _COUNTED = ("pieces", "slices", "up_to", "at_least")
 
 
 def blank_choice(catalogue: "Catalogue", code: str, share: int) -> Choice:
-    """A cut as it is first offered: as the house's usual has it, else as its figures say."""
+    """A cut as it is first offered: as the house's usual has it, else as its figures say.
+
+    Saddle chops are had by the slice only, so they are offered as one slice, not as "the rest".
+    """
     for usual in catalogue.usual:
         if usual.cut == code:
             return usual_choice(usual, share)
     cut = catalogue.cuts[code]
     kind: AmountKind = "rest"
-    for one in ("all", "pieces", "rest"):
+    for one in ("all", "pieces", "slices", "rest"):
         if one == cut.default_amount:
             kind = one
-    count = cut.pieces_default if kind == "pieces" else 0
+    count = max(cut.pieces_default, 1) if kind in _COUNTED else 0
     return Choice(0, share, code, Amount(kind, count), piece_weight=cut.piece_weight)
 
 
