@@ -269,8 +269,8 @@ class OneShop:
 
     # ---- Wrap
 
-    def wrap(self, owner: str, weight: str = "3.25 lb") -> int:
-        """A package of each line of the order; how many."""
+    def wrap(self, owner: str, weight: str = "3.25 lb", most: int = 99) -> int:
+        """A package of each line of the order, or of so many; how many."""
         wrap = self.go(Key.Key_F5, WrapPlace)
         order = self.order(owner)
         self.qtbot.waitUntil(lambda: not self.bench.work.busy())
@@ -285,7 +285,7 @@ class OneShop:
         assert wrap.wrapping is not None
         self.keys.tab_to(wrap.lines)
         count = 0
-        for at in range(len(wrap.wrapping.lines)):
+        for at in range(min(len(wrap.wrapping.lines), most)):
             wrap.lines.choose(at)
             wrap.lines.setFocus()
             self.keys.press(Key.Key_Return)
