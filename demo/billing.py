@@ -48,7 +48,7 @@ def weigh_packages(work: "Work", lot_id: int, species: str, lines: int | None = 
                         tare=Weight(3, "lb", -2),
                         finishes=choices[line.line].finishes,
                     )
-                    _weighed(work.packages.add(new))
+                    _labelled(work, work.packages.add(new))
 
 
 def _product(words: Words, species: str, choice: "Choice") -> str:
@@ -58,9 +58,10 @@ def _product(words: Words, species: str, choice: "Choice") -> str:
     return said[:1].upper() + said[1:]
 
 
-def _weighed(found: object) -> None:
+def _labelled(work: "Work", found: object) -> None:
     if not isinstance(found, PackageMade):
         raise RuntimeError(f"a package was refused: {found}")
+    work.packages.labelled([found.id])
 
 
 def bill(work: "Work", lot_id: int, species: str) -> None:

@@ -79,6 +79,7 @@ class PackageBook:
             "void": "",
             "voided_at": None,
             "voided_by": None,
+            "labelled_at": None,
             **desk.stamp,
         }
         desk.add_rows(
@@ -138,6 +139,16 @@ class PackageBook:
         )
         desk.record("package", min(ids), "void_together", reason, count=len(ids), last=max(ids))
         return self._packages(Packages.id.in_(ids))
+
+    def labelled(self, package_ids: Collection[int]) -> int:
+        """Their labels were handed to the printer; the first time stays. How many were new."""
+        desk = self._desk
+        desk.must_write()
+        return desk.connection.execute(
+            update(Packages)
+            .where(Packages.id.in_(package_ids), Packages.labelled_at.is_(None))
+            .values(labelled_at=desk.now)
+        ).rowcount
 
     def get(self, package_id: int) -> PackageMade | None:
         """The package, or None."""
@@ -217,4 +228,5 @@ def _package(row: Row[*tuple[Any, ...]]) -> PackageMade:
         void=row.void,
         voided_at=row.voided_at,
         voided_by=row.voider or "",
+        labelled_at=row.labelled_at,
     )

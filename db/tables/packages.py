@@ -10,9 +10,10 @@ from db.tables.row import Id, Row, nanograms_column
 
 
 class Packages(Row):
-    """A package; after it is made only its void columns may be written.
+    """A package; after it is made only its void columns may be written, and `labelled_at` once.
 
-    `stroke` is the first label number of those that were wrapped with it in one stroke.
+    `labelled_at` is when its label was first handed to the printer, None until then; `stroke` is
+    the first label number of those that were wrapped with it in one stroke.
     """
 
     __tablename__ = "packages"
@@ -45,3 +46,4 @@ class Packages(Row):
     void: Mapped[str]
     voided_at: Mapped[datetime | None]
     voided_by: Mapped[int | None] = mapped_column(ForeignKey("persons.id"))
+    labelled_at: Mapped[datetime | None]

@@ -38,6 +38,7 @@ class PackageMade:
     """A labelled package. Its label number is never used again, also when it is made void.
 
     `stroke` is the first label number of those that were wrapped with it in one stroke.
+    `labelled_at` is when its label was first handed to the printer, None where it never was.
     """
 
     id: int
@@ -61,6 +62,7 @@ class PackageMade:
     voided_at: datetime | None = None
     voided_by: str = ""
     stroke: int = 0
+    labelled_at: datetime | None = None
 
 
 def of_one_stroke(package: PackageMade, packages: Iterable[PackageMade]) -> tuple[PackageMade, ...]:
@@ -70,6 +72,14 @@ def of_one_stroke(package: PackageMade, packages: Iterable[PackageMade]) -> tupl
     second stay two.
     """
     return tuple(one for one in packages if not one.void and one.stroke == package.stroke)
+
+
+def without_label(packages: Iterable[PackageMade]) -> tuple[PackageMade, ...]:
+    """The packages that still stand and whose label no printer ever took.
+
+    Of three made while the printer was out of paper, one of them void, two are found.
+    """
+    return tuple(one for one in packages if not one.void and one.labelled_at is None)
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,4 +1,4 @@
-"""Revision 0020: packages kept before get the stroke the old rule told them by, and are locked."""
+"""Revisions 0020 and 0021: packages kept before get their stroke and count as labelled, locked."""
 
 from pathlib import Path
 
@@ -49,4 +49,11 @@ def test_old_packages_are_of_the_stroke_they_were_known_by(
         with pytest.raises(IntegrityError, match="rows are locked"):
             connection.exec_driver_sql("UPDATE packages SET stroke = 1")
         connection.exec_driver_sql("UPDATE packages SET void = 'torn' WHERE id = 1")
+    migrate.upgrade(engine, "0021")
+    with engine.begin() as connection:
+        kept = connection.exec_driver_sql("SELECT made_at, labelled_at FROM packages").fetchall()
+        assert len(kept) == len(OLD)
+        assert all(made == labelled for made, labelled in kept)
+        with pytest.raises(IntegrityError, match="rows are locked"):
+            connection.exec_driver_sql("UPDATE packages SET labelled_at = NULL WHERE id = 1")
     engine.dispose()

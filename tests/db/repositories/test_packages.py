@@ -2,7 +2,7 @@
 
 from db.unit_of_work import Work
 from shared.shop.orders import Order
-from shared.shop.packages import CountRow, NewPackage, PackageMade
+from shared.shop.packages import CountRow, NewPackage, PackageMade, without_label
 from shared.shop.problems import Refused
 from shared.shop.states import OrderState
 from shared.units import Weight
@@ -54,6 +54,20 @@ def test_a_package_carries_owner_weight_and_number(work: Work) -> None:
     assert (made.made_at, made.person, made.station) == (work.now, "Test", "Bench")
     assert work.packages.by_label(1) == made
     assert work.packages.by_label(2) is None
+
+
+def test_a_label_is_handed_to_the_printer_once_and_the_rest_are_known(work: Work) -> None:
+    order = order_of(work, lot_of_halves(work))
+    ground = line(work, order, GROUND)
+    first, second, third = (package(work, order, ground, net) for net in ("1.01", "1.02", "1.03"))
+    assert [one.labelled_at for one in (first, second, third)] == [None, None, None]
+    assert work.packages.labelled([first.id]) == 1
+    assert work.packages.labelled([first.id, second.id]) == 1
+    work.packages.void(third.id, "torn")
+    assert without_label(work.packages.of_order(order.id)) == ()
+    kept = work.packages.get(first.id)
+    assert kept is not None
+    assert kept.labelled_at == work.now
 
 
 def test_a_void_package_is_kept_and_its_number_not_used_again(work: Work) -> None:
