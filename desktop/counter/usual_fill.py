@@ -72,10 +72,17 @@ def usual_choices(
     nothing draws on the trim yet. What stays open then goes to the trim, but a tenderloin whose
     T-bones can't be had is cut as steaks: nobody wants it ground. With `primals` only what lies
     in those. All lines are tried together; where that doesn't stand, primal by primal,
-    and only then one by one.
+    and only then one by one. Parts that a line of a conflict asks for stay open: lamb chops of
+    "all" the loin would leave six saddle chops that are two too many no way out.
     """
     filling = _Filling(question, answer, planner, catalogue, share)
-    usual = [one for one in catalogue.usual if not primals or one.primal in primals]
+    contested = _contested(question, answer, catalogue.species)
+    usual = [
+        one
+        for one in catalogue.usual
+        if (not primals or one.primal in primals)
+        and not contested & parts_of(catalogue.species, one.cut)
+    ]
     cut_up = [one for one in usual if catalogue.cuts[one.cut].kind != "pool"]
     by_primal: dict[str, list[Choice]] = {}
     for one in cut_up:
@@ -97,6 +104,16 @@ def usual_choices(
             if catalogue.cuts[one.cut].kind == "pool":
                 filling.give([usual_choice(one, share)], closing=False)
     return tuple(filling.found)
+
+
+def _contested(question: "Question", answer: "Answer", species: str) -> frozenset[str]:
+    """The parts that the lines of the conflicts may take; pools take none."""
+    asked = {line for one in answer.conflicts for line in one.lines}
+    found: frozenset[str] = frozenset()
+    for one in question.choices:
+        if one.line in asked:
+            found |= parts_of(species, one.cut)
+    return found
 
 
 class _Filling:

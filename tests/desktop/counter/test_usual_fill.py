@@ -55,3 +55,17 @@ def test_a_tenderloin_left_by_strip_steaks_is_not_ground() -> None:
     assert taken == {"filet"}
     assert then.conflicts == ()
     assert then.open_parts == ()
+
+
+def test_what_is_contested_is_left_to_its_ways_out() -> None:
+    """Six saddle chops are two too many; with the usual "all" as loin chops only none would do."""
+    known, planner = catalogue("lamb"), Planner(catalogue("lamb"))
+    shares = (Share(1, "Anna", holdings_of("whole", 1)[0]),)
+    saddle = Choice(1, 1, "saddle_chop", Amount("slices", 6))
+    question = Question((Carcass("lamb"),), shares, (saddle,))
+    found = usual_choices(question, planner.answer(question), planner, known, 1)
+    assert "leg_shank_off" in {one.cut for one in found}
+    assert Amount("all") not in {one.amount for one in found if one.cut == "loin_chop"}
+    four = replace(saddle, amount=Amount("slices", 4))
+    lines = tuple(replace(one, line=at) for at, one in enumerate(found, start=2))
+    assert planner.answer(replace(question, choices=(four, *lines))).conflicts == ()
