@@ -23,7 +23,7 @@ def of_lines(demands: Sequence[Demand], question: Question) -> Iterator[Caution]
             if one.refusal is None and why.kind != "joined":
                 where = Where(option.carcass, option.side, part=why.part)
                 yield Caution("lost_part", one.choice.line, where)
-        if one.choice.piece_weight is not None and not _cut_by_weight(one):
+        if one.choice.piece_weight is not None and one.options and not _cut_by_weight(one):
             yield Caution("unused_piece_weight", one.choice.line)
     for number, carcass in enumerate(question.carcasses):
         away: dict[Where, Fraction] = {}

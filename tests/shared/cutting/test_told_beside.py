@@ -81,3 +81,13 @@ def test_an_unknown_age_is_told_where_it_would_matter() -> None:
     assert found.verdict == "sure"
     older = plan(lot(*lines, some, age="30_and_over"), cattle)
     assert [(one.kind, one.lines) for one in older.conflicts] == [("srm", (1,))]
+
+
+def test_a_line_whose_part_is_gone_is_told_nothing_of_its_roast_weight() -> None:
+    gone = tuple(
+        [Gone(f"meat_{part}", 1, None, "abscess") for part in ("blade", "rib", "loin", "sirloin")]
+    )
+    roast = choice(1, "loin_roast", "pieces", 1, piece_weight=pounds(3))
+    found = plan(lot(roast, gone=gone), catalogue())
+    assert found.verdict == "cant"
+    assert "unused_piece_weight" not in {one.code for one in found.cautions}
