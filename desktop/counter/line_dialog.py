@@ -76,10 +76,7 @@ class LineDialog(FormDialog):
         self.cut.set_choices([(code, self._name(code)) for code in cuts])
         self.show_choice(choice)
         if typed:
-            self.cut.selects_all = False
-            self.cut.set_text(typed)
-            self.cut.focus()
-            self.cut.line.setCursorPosition(len(typed))
+            self.cut.begin_with(typed)
 
     def _build(self) -> None:
         self.cut = ChoiceField[str](required=True)

@@ -46,7 +46,14 @@ class ChoiceField(Field[T], Generic[T]):
         self.box.activated.connect(self._picked)
         self.box.currentIndexChanged.connect(self._stepped)
         self.line.installEventFilter(self)
+
+    def begin_with(self, typed: str) -> None:
+        """Put in what a key has begun, with the focus behind it; it isn't selected."""
+        self.selects_all = False
         self.box.installEventFilter(self)  # it hands what brings the focus to its line, unseen
+        self.set_text(typed)
+        self.focus()
+        self.line.setCursorPosition(len(typed))
 
     def set_label(self, words: str) -> None:
         super().set_label(words)
