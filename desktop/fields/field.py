@@ -2,6 +2,7 @@
 
 import re
 from functools import cached_property
+from itertools import count
 from typing import Generic, TypeVar
 
 from PySide6.QtCore import QEvent, Qt, Signal
@@ -12,6 +13,7 @@ from desktop.look.type_scale import Size, set_type
 from desktop.panels.heading import Words
 
 T = TypeVar("T")
+_TURN = count()  # fields in the order they are made, which is Tab's where nothing else is said
 # A number and its fraction or unit are not parted at the end of a line.
 _TOGETHER = re.compile(r"(?<=\d) (?=\d|(?:lb|oz|kg|g|in|cm|mm)\b)")
 
@@ -30,6 +32,7 @@ class Field(QWidget, Generic[T]):
     def __init__(self, parent: QWidget | None = None, *, required: bool = False) -> None:
         super().__init__(parent)
         self.required = required
+        self.made = next(_TURN)
         self.editor: QWidget = self
         self._rule = ""
         self.label = Words("small", "quiet", self)

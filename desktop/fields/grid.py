@@ -16,6 +16,7 @@ class FieldGrid(QWidget):
         super().__init__(parent)
         self._columns = columns
         self._at = 0
+        self._out_of_turn = False
         self.fields: list[Field[Any]] = []
         self._laid: list[tuple[QWidget, int]] = []
         self._grid = QGridLayout(self)
@@ -27,6 +28,10 @@ class FieldGrid(QWidget):
 
     def add(self, field: Field[Any], span: int = 1) -> None:
         """The next field, over `span` columns; a row that is too short for it is left."""
+        self._out_of_turn |= bool(self.fields) and field.made < self.fields[-1].made
+        if self._out_of_turn:
+            # Taken out and put back it comes last in the order of Tab, however early it was made.
+            field.setParent(None)
         field.setParent(self)
         self.fields.append(field)
         self._laid.append((field, span))

@@ -1,5 +1,7 @@
 """The block reports by keyboard: kept, planned again, told to the counter."""
 
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtTest import QTest
 from pytestqt.qtbot import QtBot
 
 from desktop.bench import Bench
@@ -24,6 +26,22 @@ def opened(qtbot: QtBot, bench: Bench) -> BlockPlace:
 def reports(bench: Bench) -> tuple[Finding, ...]:
     with bench.store.read() as work:
         return work.block.of_animal(1)
+
+
+def test_tab_goes_through_what_a_length_asks_as_it_stands_on_the_screen(
+    qtbot: QtBot, bench: Bench
+) -> None:
+    dialog = opened(qtbot, bench).dialog
+    dialog.kind.set_value("measured")
+    dialog.kind.focus()
+    seen = [one.editor for one in dialog.grid.fields if one.isVisible()]
+    at = sorted(
+        seen, key=lambda one: (one.mapTo(dialog, QPoint()).y(), one.mapTo(dialog, QPoint()).x())
+    )
+    assert len(at) == 4
+    for wanted in at[1:]:
+        QTest.keyClick(dialog.focusWidget(), Qt.Key.Key_Tab)
+        assert dialog.focusWidget() is wanted
 
 
 def test_a_measured_ham_is_a_fact_of_the_next_plan(qtbot: QtBot, bench: Bench) -> None:
