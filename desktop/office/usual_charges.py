@@ -64,6 +64,11 @@ def particulars(charge: Charge, words: "Words") -> str:
     return "; ".join([*_of_amount(charge), *_of_limits(charge, words)])
 
 
+def _percent(rate: Fraction) -> str:
+    """A rate with its sign: 29/400 is "7.25 %"; in a list "tax 6.5" could be dollars."""
+    return f"{percent_text(rate)}\u00a0%"
+
+
 def _of_amount(charge: Charge) -> list[str]:
     translate, said = QCoreApplication.translate, list[str]()
     if charge.credit:
@@ -83,11 +88,9 @@ def _of_amount(charge: Charge) -> list[str]:
             )
         )
     if charge.shrink:
-        said.append(
-            translate("Charges", "less {part} shrink").format(part=percent_text(charge.shrink))
-        )
+        said.append(translate("Charges", "less {part} shrink").format(part=_percent(charge.shrink)))
     if charge.tax_rate:
-        said.append(translate("Charges", "tax {part}").format(part=percent_text(charge.tax_rate)))
+        said.append(translate("Charges", "tax {part}").format(part=_percent(charge.tax_rate)))
     if charge.asked:
         said.append(translate("Charges", "where asked"))
     return said

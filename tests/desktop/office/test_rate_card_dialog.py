@@ -223,6 +223,14 @@ def test_every_limit_a_card_holds_is_shown_and_kept(
     assert "whole ham, shank on or bacon" in said
 
 
+def test_tax_and_shrink_say_that_they_are_per_cent(bench: Bench) -> None:
+    """Fractions chosen here: 13/200 is 6.5 %, 1/40 is 2.5 %."""
+    taxed = Charge("cut_wrap", "per_lb_hot", Fraction(95), tax_rate=Fraction(13, 200))
+    assert particulars(taxed, bench.words) == "tax 6.5\u00a0%"
+    shrunk = replace(taxed, tax_rate=Fraction(0), shrink=Fraction(1, 40))
+    assert particulars(shrunk, bench.words) == "less 2.5\u00a0% shrink"
+
+
 def test_single_cuts_are_taken_in_by_name_and_said_in_a_sentence(
     qtbot: QtBot, bench: Bench
 ) -> None:
