@@ -5,8 +5,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QCoreApplication
 
 from desktop.counter.price import cards_of, price
-from desktop.counter.release import in_language
-from printing.words import LANGUAGES
+from desktop.paper_words import words_for
 from printing.written import day_text, sender
 from shared.shop.calendar import hang_days
 from shared.shop.calls import due_on
@@ -23,7 +22,6 @@ if TYPE_CHECKING:
     from printing.confirmation import Booking
     from printing.words import Words
     from shared.shop.calls import WithoutAnswer
-    from shared.shop.customers import Customer
     from shared.shop.details import ShopDetails
     from shared.shop.lots import LotShare
     from shared.shop.money import Payment
@@ -38,7 +36,7 @@ def show_confirmation(bench: "Bench", desk: "OrderDesk", parent: "QWidget") -> N
         customer = None if customer_id is None else work.customers.get(customer_id)
         cards, rules, due = cards_of(desk.lot, work), work.calls.rules(), _due(work, desk)
     found = None if cards is None else price(desk, cards)
-    words = _words_for(customer, bench.words)
+    words = words_for(customer, bench.words)
     share = next(one for one in desk.lot.shares if one.number == desk.share)
     lines = () if customer is None else (customer.name, *customer.address.splitlines())
     booking = _booking(desk, share, due, rules.without_answer, found, words)
@@ -84,13 +82,6 @@ def _mail_text(booking: "Booking", shop: "ShopDetails", words: "Words") -> str:
     return "\n".join([*said, "", *sender(shop)])
 
 
-def _words_for(customer: "Customer | None", words: "Words") -> "Words":
-    """The owner's language where it is kept and spoken, else the window's."""
-    if customer is None or customer.language not in LANGUAGES:
-        return words
-    return in_language(words, customer.language)
-
-
 def _due(work: "Work", desk: "OrderDesk") -> "date":
     """The day its cut sheet is due: as written on it, else by the shop's rules."""
     hang = hang_days(work.calendar.plan(), desk.lot.species)
@@ -98,7 +89,7 @@ def _due(work: "Work", desk: "OrderDesk") -> "date":
 
 
 def show_receipt(bench: "Bench", order: "Order", payment: "Payment", parent: "QWidget") -> None:
-    """The receipt of a deposit, shown before it is printed."""
+    """The receipt of a deposit in the customer's language, shown before it is printed."""
     with bench.store.read() as work:
         shop, balance = work.shop.details(), work.payments.balance(order.id)
         customer = None if order.customer_id is None else work.customers.get(order.customer_id)
@@ -106,7 +97,7 @@ def show_receipt(bench: "Bench", order: "Order", payment: "Payment", parent: "QW
     title = QCoreApplication.translate("OrderPapers", "Receipt {number}").format(
         number=payment.number
     )
-    now, words = bench.now(), bench.words
+    now, words = bench.now(), words_for(customer, bench.words)
 
     def make() -> bytes:
         from printing.receipt import receipt

@@ -5,6 +5,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication
 
+from desktop.paper_words import in_language
 from shared.shop.states import release_refusals
 
 if TYPE_CHECKING:
@@ -147,13 +148,6 @@ def sheet_words(spoken: "SheetWords", words: "Words") -> "tuple[Words, Words | N
     if spoken == "both":
         return english, spanish
     return (english if spoken == "en" else spanish), None
-
-
-def in_language(words: "Words", language: str) -> "Words":
-    """The catalogue in a language; the shop's own names are of the window's."""
-    from printing.words import Words as Catalogued
-
-    return words if words.language == language else Catalogued(language)
 
 
 def known_allergens(

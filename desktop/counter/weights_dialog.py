@@ -8,13 +8,13 @@ from PySide6.QtGui import QDesktopServices, QKeySequence, QShortcut
 from PySide6.QtWidgets import QWidget
 
 from desktop.counter.day_weights import DayShare, read_day, with_quote
-from desktop.counter.release import in_language
 from desktop.fields import ChoiceField, DateField, FormDialog, TextField
 from desktop.fields.dates import date_text
 from desktop.look.patterns import Mark
 from desktop.look.space import ROW_DESK, TOGETHER, row
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words
+from desktop.paper_words import in_language
 from desktop.tables import Column, Figure, RowsModel, Table
 from printing.mail import Mail, addresses_in, mail
 from printing.words import LANGUAGES

@@ -14,6 +14,7 @@ from desktop.fields.dates import date_text
 from desktop.look.space import EDGE, GROUP, TOGETHER, column, row
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words
+from desktop.paper_words import words_for
 from desktop.preview import Preview, show_paper
 from desktop.tables import Column, RowsModel, Table, money_column
 from desktop.tables.written import cells_of
@@ -234,8 +235,8 @@ def account_paper(bench: "Bench", customer_id: int, account: "Account") -> bytes
 
     with bench.store.read() as work:
         shop, customer = work.shop.details(), work.customers.get(customer_id)
-    lines = address_lines(customer, "")
-    return paper_of(account, shop=shop, customer=lines, made=bench.now(), words=bench.words)
+    lines, spoken = address_lines(customer, ""), words_for(customer, bench.words)
+    return paper_of(account, shop=shop, customer=lines, made=bench.now(), words=spoken)
 
 
 def _last_of(day: date) -> date:

@@ -3,6 +3,7 @@
 from typing import TYPE_CHECKING
 
 from desktop.office.billing import Billing, address_lines, producers_codes
+from desktop.paper_words import words_for
 from shared.billing.bill import Bill
 from shared.billing.credit_note import (
     CreditNote,
@@ -33,7 +34,10 @@ if TYPE_CHECKING:
 def bill_pdf(
     bill: Bill, billing: Billing, made: "datetime", words: "Words"
 ) -> "Callable[[int], bytes]":
-    """What makes the bill's paper once its number is known; number 0 is a draft."""
+    """What makes the bill's paper once its number is known; number 0 is a draft.
+
+    It speaks the language of who pays it, `words` where none is kept of him.
+    """
 
     def paper(number: int) -> bytes:
         from printing.bill import bill as paper_of
@@ -44,7 +48,7 @@ def bill_pdf(
             shop=billing.shop,
             customer=address_lines(billing.customer, billing.payer),
             made=made,
-            words=words,
+            words=words_for(billing.customer, words),
             order_number=0 if billing.for_producer else billing.order.number,
             lot_number=billing.lot.number,
         )
@@ -208,7 +212,7 @@ def _credit_pdf(
             shop=billing.shop,
             customer=address_lines(billing.customer, billing.payer),
             made=made,
-            words=words,
+            words=words_for(billing.customer, words),
             order_number=0 if billing.for_producer else billing.order.number,
         )
 

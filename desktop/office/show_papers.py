@@ -1,4 +1,7 @@
-"""The Office's papers on the screen: bills and credits as kept, drafts, receipts, statements."""
+"""The Office's papers on the screen: bills and credits as kept, drafts, receipts, statements.
+
+What is made anew speaks the customer's language; what is kept stays as it was.
+"""
 
 from typing import TYPE_CHECKING
 
@@ -6,6 +9,7 @@ from PySide6.QtCore import QObject
 
 from desktop.office.billing import Billing, address_lines
 from desktop.office.issuing import bill_pdf
+from desktop.paper_words import words_for
 from desktop.preview import Preview, show_paper
 from shared.billing.problems import BillingProblem
 from shared.billing.statement import Price, Statement, statement, statement_text
@@ -18,6 +22,7 @@ if TYPE_CHECKING:
 
     from desktop.bench import Bench
     from shared.billing.statement import PriceBasis
+    from shared.shop.customers import Customer
     from shared.shop.money import IssuedBill, Payment
 
 
@@ -83,7 +88,7 @@ class OfficePapers(QObject):
             shop=billing.shop,
             customer=address_lines(billing.customer, billing.order.owner),
             made=self.bench.now(),
-            words=self.bench.words,
+            words=words_for(billing.customer, self.bench.words),
             order_number=billing.order.number,
             lot_number=billing.lot.number,
             quoted=(quote.low_cents, quote.high_cents),
@@ -107,6 +112,7 @@ class OfficePapers(QObject):
             self.bench.store,
             number,
             self.bench.words,
+            words_for(billing.customer, self.bench.words),
             then=lambda pdf: self._open(pdf, title),
             failed=failed,
         )
@@ -114,8 +120,9 @@ class OfficePapers(QObject):
     def show_receipt(self, billing: Billing) -> None:
         """A receipt for the last money taken."""
         payment = billing.payments[-1]
-        customer = self._payer(billing, payment)
-        made, words = self.bench.now(), self.bench.words
+        payer = self._payer(billing, payment)
+        customer = address_lines(payer, billing.payer)
+        made, words = self.bench.now(), words_for(payer, self.bench.words)
 
         def paper() -> bytes:
             from printing.receipt import receipt
@@ -133,13 +140,13 @@ class OfficePapers(QObject):
         title = self.tr("Receipt {number}").format(number=payment.number)
         self.bench.work.run(paper, then=lambda pdf: self._open(pdf, title))
 
-    def _payer(self, billing: Billing, payment: "Payment") -> tuple[str, ...]:
-        """Name and address of who paid: the owner, or whoever paid for him."""
+    def _payer(self, billing: Billing, payment: "Payment") -> "Customer | None":
+        """Who paid: the owner, or whoever paid for him."""
         usual = billing.customer.id if billing.customer is not None else None
         if payment.customer_id in (None, usual):
-            return address_lines(billing.customer, billing.payer)
+            return billing.customer
         with self.bench.store.read() as work:
-            return address_lines(work.customers.get(payment.customer_id or 0), billing.payer)
+            return work.customers.get(payment.customer_id or 0)
 
     def show_statement(
         self, billing: Billing, basis: "PriceBasis", rate: "Fraction", deposit: int
@@ -168,7 +175,7 @@ class OfficePapers(QObject):
             buyer=address_lines(billing.customer, billing.order.owner)[1:],
             paper=billing.shop.paper,
             made=self.bench.now(),
-            words=self.bench.words,
+            words=words_for(billing.customer, self.bench.words),
         )
         with self.bench.store.work(self.bench.person, self.bench.station) as work:
             work.papers.keep(

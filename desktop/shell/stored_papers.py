@@ -172,8 +172,10 @@ def quote_paper(store: "Store", number: int, words: "Words") -> bytes:
     )
 
 
-def ticket_paper(store: "Store", number: int, words: "Words") -> bytes:
-    """The weight ticket of an order."""
+def ticket_paper(
+    store: "Store", number: int, words: "Words", spoken: "Words | None" = None
+) -> bytes:
+    """The weight ticket of an order, in `spoken`; `words` says why there is none."""
     from desktop.office.billing import address_lines
     from printing.counts import share_counts
     from printing.weight_ticket import TicketShare, weight_ticket
@@ -207,7 +209,7 @@ def ticket_paper(store: "Store", number: int, words: "Words") -> bytes:
         shop=shop,
         buyer=address_lines(billing.customer, order.owner),
         made=now(),
-        words=words,
+        words=spoken or words,
     )
 
 

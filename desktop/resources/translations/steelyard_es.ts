@@ -806,7 +806,7 @@
     </message>
     <message>
         <source>Billed</source>
-        <translation>Facturado</translation>
+        <translation>Total de cuentas</translation>
     </message>
     <message>
         <source>Credited</source>
