@@ -13,7 +13,7 @@ if TYPE_CHECKING:
 # Every revision this program knows, oldest first; a test holds it against the files.
 REVISIONS = (
     *("0001", "0002", "0003", "0004", "0005", "0006", "0007", "0008", "0009", "0010", "0011"),
-    *("0012", "0013", "0014", "0015", "0016", "0017", "0018", "0019", "0020", "0021"),
+    *("0012", "0013", "0014", "0015", "0016", "0017", "0018", "0019", "0020", "0021", "0022"),
 )
 HEAD = REVISIONS[-1]
 FOLDER = Path(__file__).resolve().parent / "migrations"

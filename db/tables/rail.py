@@ -213,7 +213,7 @@ class OrderNews(Row):
     __tablename__ = "order_news"
     __table_args__ = (
         CheckConstraint(
-            "kind IN ('part_gone', 'condemned', 'refused', 'held', 'block')", name="kind"
+            "kind IN ('part_gone', 'condemned', 'refused', 'held', 'block', 'age')", name="kind"
         ),
     )
 

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import Literal
 
-NewsKind = Literal["part_gone", "condemned", "refused", "held", "block"]
+NewsKind = Literal["part_gone", "condemned", "refused", "held", "block", "age"]
 LostHow = Literal["falls", "less"]
 
 
@@ -24,7 +24,8 @@ class News:
 
     Now what would work is planned when the list to ring is read (`Ways`), and kept nowhere.
 
-    `what` is the key of the name of what is gone (part.liver, primal.chuck), "" the animal.
+    `what` is the key of the name of what is gone (part.liver, primal.chuck), "" the animal; of
+    the kind "age" the key of the age said (age.30_and_over), under which no lines fall any more.
 
     `told_at` is the first call after it in which somebody was spoken to; None: still to ring.
     """
