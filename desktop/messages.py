@@ -24,8 +24,8 @@ class Messages(Protocol):
         """A decision between two verbs; `no` is what Enter and Esc do."""
         ...
 
-    def ask_reason(self, title: str, text: str) -> str | None:
-        """A reason, typed; None when left without one."""
+    def ask_reason(self, title: str, text: str, *, optional: bool = False) -> str | None:
+        """A reason, typed; None when left, or kept without one, where it isn't optional ("")."""
         ...
 
     def save_where(self, title: str, suggested: Path, kind: str) -> Path | None:
@@ -60,7 +60,7 @@ class WindowMessages:
         box.deleteLater()
         return chosen
 
-    def ask_reason(self, title: str, text: str) -> str | None:
+    def ask_reason(self, title: str, text: str, *, optional: bool = False) -> str | None:
         asked = QInputDialog(_window())
         asked.setWindowTitle(title)
         asked.setLabelText(text)
@@ -69,7 +69,7 @@ class WindowMessages:
         accepted = asked.exec() == QInputDialog.DialogCode.Accepted
         reason = asked.textValue().strip()
         asked.deleteLater()
-        return reason if accepted and reason else None
+        return reason if accepted and (reason or optional) else None
 
     def save_where(self, title: str, suggested: Path, kind: str) -> Path | None:
         name, _ = QFileDialog.getSaveFileName(_window(), title, str(suggested), kind)
@@ -90,7 +90,7 @@ class SilentMessages:
         log.warning("%s: %s [%s]", title, text, no)
         return False
 
-    def ask_reason(self, title: str, text: str) -> str | None:
+    def ask_reason(self, title: str, text: str, *, optional: bool = False) -> str | None:
         log.warning("%s: %s", title, text)
         return None
 

@@ -20,6 +20,7 @@ from shared.shop.trace import Trace, events
 from shared.units import pounds_text
 
 NOTHING = "—"
+NEVER_WEIGHED = ("condemned", "refused", "not_come")
 
 
 def producer_report(trace: Trace, *, shop: ShopDetails, made: datetime, words: Words) -> bytes:
@@ -201,8 +202,13 @@ def _notes(trace: Trace, words: Words) -> Iterable[str]:
     unweighed = [
         animal_name(one, words)
         for one, weight in zip(trace.lot.animals, hot, strict=True)
-        if weight is None
+        if weight is None and one.state not in NEVER_WEIGHED
     ]
     if unweighed:
         yield words.say("trace.not_yet", tags=", ".join(unweighed))
+    for one in trace.lot.animals:
+        if one.state == "not_come":
+            missing = words.say("trace.missing", animal=animal_name(one, words))
+            why = one.held_for
+            yield words.say("trace.with_reason", what=missing, why=why) if why else missing
     yield words.say("trace.report_note")

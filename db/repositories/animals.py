@@ -19,7 +19,7 @@ from shared.shop.lists import AnimalRow
 from shared.shop.problems import MoveRefused, Refused, StaleEdit
 from shared.shop.states import AnimalState, animal_move
 
-GONE_STATES = ("cut", "condemned", "refused")
+GONE_STATES = ("cut", "condemned", "refused", "not_come")
 
 
 def animal_columns() -> Select[*tuple[Any, ...]]:
@@ -205,7 +205,7 @@ class AnimalBook(LossBook):
         if to == "on_block" and standing(ArrivalBook(self._desk).holds(animal_id)):
             return MoveRefused("on_hold", animal.state, to)
         values: dict[str, object] = {"state": to, "held_for": ""}
-        if to in ("held", "condemned", "refused"):
+        if to in ("held", "condemned", "refused", "not_come"):
             values["held_for"] = reason.strip()
         if to == "hanging" and not move.back:
             values["hung_at"] = self._desk.now

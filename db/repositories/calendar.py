@@ -10,6 +10,7 @@ from sqlalchemy import ColumnElement, delete, func, or_, select, true
 from db.desk import Desk
 from db.repositories.block_minutes import cut_minutes
 from db.repositories.calendar_days import day_lots, last_sheets
+from db.repositories.ended_orders import not_come
 from db.repositories.usual import UsualBook
 from db.tables.calendar import CalendarPlans, OtherDays, Overrules
 from db.tables.lots import Lots
@@ -102,8 +103,8 @@ class CalendarBook:
         }
         longest = max([*USUAL_HANG.values(), *plan.hang.values()])
         which = (Lots.day.between(start - timedelta(longest), end), Lots.id != without)
-        rows = run(
-            select(Lots.day, Lots.species, func.sum(Lots.head).label("head"))
+        rows = run(  # an animal that didn't come has left its place
+            select(Lots.day, Lots.species, func.sum(Lots.head - not_come()).label("head"))
             .where(*which, Lots.cancelled == "")
             .group_by(Lots.day, Lots.species)
         ).all()

@@ -17,6 +17,7 @@ from sqlalchemy import (
     select,
 )
 
+from db.repositories.ended_orders import not_come
 from db.repositories.listing import contains
 from db.repositories.recipes import recipes_in_use
 from db.tables.customers import Customers
@@ -39,7 +40,7 @@ def day_lots(connection: Connection, start: date, end: date) -> tuple[DayLot, ..
             Lots.number,
             Lots.day,
             Lots.species,
-            Lots.head,
+            (Lots.head - not_come()).label("head"),
             Lots.regime,
             Lots.keeps,
             Lots.note,
@@ -51,7 +52,7 @@ def day_lots(connection: Connection, start: date, end: date) -> tuple[DayLot, ..
         )
         .join(Customers, Customers.id == Lots.producer_id)
         .join(ages, ages.c.lot_id == Lots.id)
-        .where(Lots.day.between(start, end), Lots.cancelled == "")
+        .where(Lots.day.between(start, end), Lots.cancelled == "", Lots.head > not_come())
     )
     return in_turn(_day_lot(row) for row in rows)
 

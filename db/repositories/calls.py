@@ -8,6 +8,7 @@ from sqlalchemy import select
 
 from db.desk import Desk, Written
 from db.repositories.calendar import CalendarBook
+from db.repositories.ended_orders import ended_orders
 from db.repositories.news import NewsBook
 from db.repositories.order_lists import OrderFilter, order_rows
 from db.repositories.waiting import WaitingBook
@@ -167,14 +168,14 @@ class CallBook:
         if missing:
             rows = (*rows, *self._rows(OrderFilter(closed=False, only=tuple(missing))))
         ids, lots = [one.id for one in rows], {one.lot_id for one in rows}
-        written = {
-            row[0]: row[1] for row in run(select(Orders.id, Orders.due).where(Orders.id.in_(ids)))
-        }
+        dues = run(select(Orders.id, Orders.due).where(Orders.id.in_(ids)))
+        written = {row[0]: row[1] for row in dues}
         stopped = set(
             run(
                 select(Animals.lot_id).where(Animals.lot_id.in_(lots), Animals.state.in_(STOPPED))
             ).scalars()
         )
+        ended = set(run(ended_orders().where(Orders.id.in_(ids))).scalars())
         calls: dict[int, list[Call]] = {}
         for call in self._calls(ids):
             calls.setdefault(call.order_id, []).append(call)
@@ -186,7 +187,7 @@ class CallBook:
             reminded = due - timedelta(days=rules.remind_days) <= today
             about = _about(
                 row,
-                due=reminded,
+                due=reminded and row.id not in ended,
                 stopped=row.lot_id in stopped,
                 lost=bool(lost),
                 agree=row.id in agree,

@@ -28,7 +28,7 @@ if TYPE_CHECKING:
     from shared.shop.cooler import DegreeUnit
 
 IN_COOLER = ("hanging", "on_block")
-GONE = ("condemned", "refused")
+GONE = ("condemned", "refused", "not_come")
 
 
 _LAST = aliased(Gradings)

@@ -5,14 +5,15 @@ They never become ready; the Office bills what is owed of them, and they can be 
 
 from typing import Any, Final
 
-from sqlalchemy import Select, and_, exists, select
+from sqlalchemy import ScalarSelect, Select, and_, exists, func, select
 from sqlalchemy.orm import aliased
 
-from db.tables.lots import Animals, Holdings
+from db.tables.lots import Animals, Holdings, Lots
 from db.tables.orders import Orders
 
 ENDED: Final = ("condemned", "refused", "not_come")
 _OTHER_HOLDING, _OTHER = aliased(Holdings), aliased(Animals)
+_MISSING = aliased(Animals)
 
 
 def ended_orders(*, killed: bool | None = None) -> Select[*tuple[Any, ...]]:
@@ -39,3 +40,13 @@ def ended_orders(*, killed: bool | None = None) -> Select[*tuple[Any, ...]]:
     if killed is None:
         return found
     return found.where(Animals.killed_on.is_not(None) if killed else Animals.state != "not_come")
+
+
+def not_come() -> ScalarSelect[int]:
+    """How many of a lot's animals didn't come."""
+    return (
+        select(func.count())
+        .where(_MISSING.lot_id == Lots.id, _MISSING.state == "not_come")
+        .correlate(Lots)
+        .scalar_subquery()
+    )

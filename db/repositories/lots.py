@@ -21,6 +21,7 @@ from shared.shop.holdings import ShareFault, check_shares
 from shared.shop.lists import LotRow
 from shared.shop.lots import Lot, LotShare, NewLot
 from shared.shop.problems import Refused, StaleEdit
+from shared.shop.states import NOT_HERE
 
 if TYPE_CHECKING:
     from shared.carcass.carcass import Regime, Skin
@@ -266,7 +267,7 @@ class LotBook:
         """Cancel a booking whose animals haven't come; its number stays taken."""
         if not reason.strip():
             return Refused("reason_missing")
-        if any(animal.state != "booked" for animal in self._there(lot_id).animals):
+        if any(animal.state not in NOT_HERE for animal in self._there(lot_id).animals):
             return Refused("has_arrived")
         stale = self._desk.edit(Lots, "lot", lot_id, version, {"cancelled": reason.strip()})
         if stale is not None:

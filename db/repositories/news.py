@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Any, cast
 from sqlalchemy import Row, Select, func, select
 
 from db.desk import Desk
+from db.repositories.ended_orders import ENDED
 from db.tables.calls import Calls
 from db.tables.lots import Animals, Lots
 from db.tables.people import Persons
@@ -44,11 +45,24 @@ class NewsBook:
     def to_tell(self) -> Mapping[int, tuple[News, ...]]:
         """By order, what nobody was spoken to about yet."""
         found = self.of_orders(None)
+        taken_back = self._taken_back()
         left = {
-            order: tuple(one for one in all_of if one.told_at is None)
+            order: tuple(one for one in all_of if one.told_at is None and one.id not in taken_back)
             for order, all_of in found.items()
         }
         return {order: news for order, news in left.items() if news}
+
+    def _taken_back(self) -> frozenset[int]:
+        """News of a whole animal that went on after all: it came, or was refused by mistake."""
+        rows = self._desk.connection.execute(
+            select(OrderNews.id)
+            .join(Animals, Animals.id == OrderNews.animal_id)
+            .where(
+                OrderNews.kind.in_(("condemned", "refused")),
+                Animals.state.not_in((*ENDED, "held")),
+            )
+        )
+        return frozenset(rows.scalars())
 
     def of_orders(self, order_ids: Collection[int] | None) -> Mapping[int, tuple[News, ...]]:
         """News by order, first to last, in one query; None: of every order."""

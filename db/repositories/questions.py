@@ -48,7 +48,7 @@ _CHOICES = (
 )
 
 
-NOTHING_LEFT = ("condemned", "refused")
+NOTHING_LEFT = ("condemned", "refused", "not_come")
 """States of an animal of which nothing is cut; its owners' choices no longer stand."""
 
 

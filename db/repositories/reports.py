@@ -10,6 +10,7 @@ from db.columns import Day, Nanograms, UtcDateTime
 from db.desk import Desk
 from db.repositories.calendar import CalendarBook
 from db.repositories.cooler import hot_weight
+from db.repositories.ended_orders import ENDED
 from db.repositories.order_lists import billed, paid
 from db.repositories.own_figures import WRAPPED, all_weighed, expected_by_line, made_by_line
 from db.tables.boxes import HandedPackages
@@ -68,7 +69,7 @@ class ReportBook:
         animals = (
             select(Animals.lot_id, hot_weight().label("hot_ng"))
             .join(Lots, Lots.id == Animals.lot_id)
-            .where(Lots.day.between(start, end), Animals.state.not_in(("condemned", "refused")))
+            .where(Lots.day.between(start, end), Animals.state.not_in(ENDED))
             .subquery()
         )
         hung = (

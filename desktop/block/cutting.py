@@ -28,7 +28,7 @@ Line = BlockLine | PoolLine
 Spot = tuple[int, int, int, str]
 POOL = "pool"
 AT_BLOCK = ("released", "cut")
-ENDED = ("cut", "condemned", "refused")
+ENDED = ("cut", "condemned", "refused", "not_come")
 
 
 @dataclass(frozen=True, slots=True)

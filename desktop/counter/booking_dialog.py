@@ -19,13 +19,14 @@ from shared.money import money_text
 from shared.shop.calendar import Booking
 from shared.shop.lots import Lot, LotShare
 from shared.shop.problems import Refused, StaleEdit
+from shared.shop.states import NOT_HERE
 
 if TYPE_CHECKING:
     from db.unit_of_work import Work
     from desktop.bench import Bench
 
 AS_IT_IS = ""
-BEFORE_THE_KILL = ("booked", "arrived", "refused")
+BEFORE_THE_KILL = ("booked", "arrived", "refused", "not_come")
 
 
 class BookingDialog(FormDialog):
@@ -106,7 +107,7 @@ class BookingDialog(FormDialog):
             field.set_read_only(self.killed)
         for owner in self.owners:
             owner.set_read_only(self.killed and lot.regime == "custom")
-        self.cancel.setVisible(all(one.state == "booked" for one in lot.animals))
+        self.cancel.setVisible(all(one.state in NOT_HERE for one in lot.animals))
 
     def retranslate(self) -> None:
         words, lot = self._bench.words, self.lot

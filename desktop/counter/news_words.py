@@ -21,6 +21,8 @@ def news_words(
     part = news.what if not news.what or "." in news.what else f"part.{news.what}"  # kept so before
     what = words.name(news.species, part) if part else _whole(news)
     reason = f" ({news.reason})" if news.reason else ""
+    if news.what == "state.not_come":
+        return _not_come(news, words) + reason + "."
     head = QCoreApplication.translate("News", "Tag {tag}, {what}").format(tag=news.tag, what=what)
     falls = QCoreApplication.translate("News", "no {cut} any more")
     less = QCoreApplication.translate("News", "less {cut}")
@@ -38,6 +40,14 @@ def news_words(
     elif planning:
         told += " " + QCoreApplication.translate("News", "What would work is being planned…")
     return told
+
+
+def _not_come(news: "News", words: "Words") -> str:
+    """Of what wasn't brought nothing works but another day."""
+    animal = words.name(news.species, f"species.{news.species}")
+    return QCoreApplication.translate(
+        "News", "The {animal} didn't come; another day can be offered"
+    ).format(animal=animal)
 
 
 def _whole(news: "News") -> str:

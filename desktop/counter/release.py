@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QCoreApplication
 
 from desktop.paper_words import in_language
+from shared.shop.ended_lines import ended_lines
 from shared.shop.states import release_refusals
 
 if TYPE_CHECKING:
@@ -54,7 +55,7 @@ def why_not(desk: "OrderDesk", words: "Words", *, settling: bool = False) -> str
     `settling` is the step before: an owner has answered all that is his to answer, whatever
     other owners of the lot still have between them.
     """
-    refusals = release_refusals(desk.answer, desk.share)
+    refusals = release_refusals(desk.answer, desk.share, ended_lines(desk.question))
     codes = {refusal.code for refusal in refusals}
     mine = {one.line for one in desk.order.choices}
     if any(not mine.isdisjoint(one.lines) for one in desk.answer.conflicts):
@@ -106,11 +107,12 @@ def sheet_asked(desk: "OrderDesk", bench: "Bench") -> SheetAsked:
 
     Orders not released yet are left out of the sheet, not out of the plan.
     """
+    ended = ended_lines(desk.question)
     orders = tuple(
         one
         for one in desk.orders
         if one.id == desk.order.id or one.state in ("settled", "released")
-        if not release_refusals(desk.answer, one.share)
+        if not release_refusals(desk.answer, one.share, ended)
     )
     shares = {order.share for order in orders}
     with bench.store.read() as work:

@@ -16,8 +16,10 @@ from desktop.rail.deer import DeerDialog
 from desktop.rail.dressing_dialog import DressingDialog
 from desktop.rail.holding import hold_or_let_go
 from desktop.rail.loss import LossDialog
+from desktop.rail.missing import miss
 from desktop.rail.tags import report_pdf, tag_pdf
 from desktop.scales_dialog import ScalesDialog
+from shared.shop.states import NOT_HERE
 
 if TYPE_CHECKING:
     from desktop.preview import Kind
@@ -86,7 +88,7 @@ class RailActions(Place):
     def check_in(self) -> None:
         """Tag the chosen animal, or correct its tag, sex and age."""
         seen = self.panel.seen
-        if seen is not None:
+        if seen is not None and seen.animal.state != "not_come":
             kind = DeerDialog if seen.animal.species == "deer" else CheckInDialog
             dialog = kind(self.bench, seen.animal, self)
             dialog.accepted.connect(self._checked_in)
@@ -139,7 +141,7 @@ class RailActions(Place):
     def dress(self) -> None:
         """Say how the chosen carcass was dressed."""
         seen = self.panel.seen
-        if seen is not None and seen.animal.state != "booked":
+        if seen is not None and seen.animal.state not in NOT_HERE:
             dialog = DressingDialog(self.bench, seen, self)
             dialog.accepted.connect(self._written)
             self._open(dialog)
@@ -154,13 +156,21 @@ class RailActions(Place):
     def hold(self) -> None:
         """Hold the chosen animal for a result, or let it go with what came of it."""
         seen = self.panel.seen
-        if seen is not None and seen.animal.state != "booked" and hold_or_let_go(self.bench, seen):
+        if seen is None or seen.animal.state in NOT_HERE:
+            return
+        if hold_or_let_go(self.bench, seen):
+            self._written()
+
+    def missed(self) -> None:
+        """The chosen animal was booked and wasn't brought."""
+        seen = self.panel.seen
+        if seen is not None and seen.animal.state == "booked" and miss(self.bench, seen):
             self._written()
 
     def lose(self) -> None:
         """Record a part that is gone."""
         seen = self.panel.seen
-        if seen is not None and seen.animal.state != "booked":
+        if seen is not None and seen.animal.state not in NOT_HERE:
             dialog = LossDialog(self.bench, seen, self)
             dialog.accepted.connect(self._lost)
             self._open(dialog)

@@ -20,7 +20,7 @@ from desktop.rail.state_words import move_words, state_mark, state_words
 from desktop.rail.weights import Weights
 from shared.carcass import thirty_months
 from shared.carcass.gradings import ASKED
-from shared.shop.states import Move, animal_moves
+from shared.shop.states import NOT_HERE, Move, animal_moves
 
 if TYPE_CHECKING:
     from desktop.bench import Bench
@@ -135,7 +135,7 @@ class AnimalPanel(SidePanel):
         """Show one animal, or that none is chosen."""
         self.seen = seen
         self.weights.show_animal(seen)
-        shown = seen is not None and seen.animal.state != "booked"
+        shown = seen is not None and seen.animal.state not in NOT_HERE
         for part in (
             self.weights,
             self.correct,
@@ -150,7 +150,7 @@ class AnimalPanel(SidePanel):
         if shown and seen is not None:
             self.measures.setVisible(seen.animal.species in ASKED)
         self.rare.lay()
-        self.check_in.setVisible(seen is not None)
+        self.check_in.setVisible(seen is not None and seen.animal.state != "not_come")
         self.correct.setEnabled(seen is not None and any(one.current for one in seen.weighings))
         self.hook.setVisible(seen is not None and seen.animal.state in ("passed", "hanging"))
         if seen is not None and not self.hook.line.hasFocus():
@@ -173,13 +173,13 @@ class AnimalPanel(SidePanel):
         if not self.hook.isHidden():
             self.hook.focus()
             return
-        onward = [made for move, made in self.moves if not move.back]
+        onward = [made for move, made in self.moves if not move.back and move.end != "not_come"]
         (onward or [self.check_in])[0].setFocus(Qt.FocusReason.OtherFocusReason)
 
     def focus_forward(self) -> bool:
         """Go to the next step forward that needs no reason; False when there is none."""
         for move, made in self.moves:
-            if not move.back and not move.needs_reason:
+            if not move.back and not move.needs_reason and move.end != "not_come":
                 made.setFocus(Qt.FocusReason.OtherFocusReason)
                 return True
         return False
@@ -198,11 +198,12 @@ class AnimalPanel(SidePanel):
             if move.place == "rail" and (move.start, move.end) not in NOT_BY_BUTTON
         ]
         for at, move in enumerate(moves):
-            main = at == 0 and not move.back and not move.needs_reason
-            made = button(self, main=main, quiet=move.back)
+            main = at == 0 and not move.back and not move.needs_reason and move.end != "not_come"
+            made = button(self, main=main, quiet=move.back or move.end == "not_come")
             made.setText(move_words(move, animal.regime))
             made.clicked.connect(lambda _=False, move=move: self.move_wanted.emit(move))
-            (self._backs if move.back else self._buttons).insertWidget(1 if move.back else at, made)
+            aside = move.back or move.end == "not_come"
+            (self._backs if aside else self._buttons).insertWidget(1 if aside else at, made)
             made.show()
             self.moves.append((move, made))
 

@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     from shared.shop.animals import Animal
 
 PADDING = 26
-GONE = ("cut", "condemned", "refused")
+GONE = ("cut", "condemned", "refused", "not_come")
 
 
 class InARow(QWidget):

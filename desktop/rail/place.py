@@ -21,6 +21,7 @@ from desktop.rail.far import SPARED, FarMode
 from desktop.rail.in_a_row import InARow
 from desktop.rail.loss import LossDialog
 from desktop.rail.meant import meant, meant_words
+from desktop.rail.missing import was_killed
 from desktop.rail.seen import see
 from desktop.rail.state_words import reason_words
 from desktop.rail.telling import Lost, tell
@@ -136,6 +137,7 @@ class RailPlace(RailActions):
             ("Ctrl+L", self.show_cooler),
             ("Ctrl+W", self.tell_weights),
             ("Ctrl+G", self.grade),
+            ("Ctrl+M", self.missed),
             ("Escape", self._escape),
         ):
             made = QShortcut(QKeySequence(keys), self)
@@ -155,7 +157,7 @@ class RailPlace(RailActions):
             [
                 ("in_hand", self.tr("all not yet cut")),
                 ("today", self.tr("due today")),
-                ("done", self.tr("cut, condemned, refused")),
+                ("done", self.tr("cut or gone")),
             ]
         )
         if self.which.value() is None:
@@ -232,6 +234,9 @@ class RailPlace(RailActions):
         seen = self.panel.seen
         if seen is None:
             return
+        if move.end == "not_come":
+            self.missed()
+            return
         reason = ""
         if move.needs_reason:
             said = self.bench.messages.ask_reason(self.tr("Reason"), reason_words(move))
@@ -240,11 +245,14 @@ class RailPlace(RailActions):
             reason = said
         end: AnimalState = next(state for state in (*IN_HAND, *ENDED) if state == move.end)
         animal = seen.animal
+        killed = end == "condemned" and was_killed(self.bench, seen)
         with self.bench.store.work(self.bench.person, self.bench.station) as work:
             before = work.lots.question(animal.lot_id)
             made = work.animals.move(animal.id, end, reason=reason, version=animal.version)
             touched: tuple[Fallen, ...] = ()
             if isinstance(made, Animal):
+                if killed:
+                    work.animals.change(replace(made, killed_on=self.bench.today()))
                 if end == "condemned" or end == "refused":
                     touched = tell(work, seen, before, end, Lost(reason))
                 work.commit()
@@ -386,4 +394,4 @@ class RailPlace(RailActions):
             return list(work.animals.list(states=IN_HAND))
 
 
-ENDED: tuple[AnimalState, ...] = ("cut", "condemned", "refused")
+ENDED: tuple[AnimalState, ...] = ("cut", "condemned", "refused", "not_come")

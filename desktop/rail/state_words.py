@@ -16,6 +16,7 @@ MARKS: dict[str, Mark] = {
     "held": Mark.TIGHT,
     "condemned": Mark.CONTESTED,
     "refused": Mark.CONTESTED,
+    "not_come": Mark.CONTESTED,
     "passed": Mark.SETTLED,
     "hanging": Mark.SETTLED,
 }
@@ -37,6 +38,8 @@ def state_mark(state: AnimalState) -> Mark:
 
 def move_words(move: Move, regime: "Regime") -> str:
     """The verb on a move's button."""
+    if move.start == "not_come":
+        return QCoreApplication.translate("AnimalStates", "It came after all, or will")
     if move.back:
         return QCoreApplication.translate("AnimalStates", "Take a step back")
     if move.end == "passed":
@@ -51,12 +54,15 @@ def move_words(move: Move, regime: "Regime") -> str:
         "refused": QCoreApplication.translate("AnimalStates", "&Refuse it"),
         "hanging": QCoreApplication.translate("AnimalStates", "&Hang it"),
         "weighed": QCoreApplication.translate("AnimalStates", "Release it"),
+        "not_come": QCoreApplication.translate("AnimalStates", "Didn't come (Ctrl+M)"),
     }
     return texts[move.end]
 
 
 def reason_words(move: Move) -> str:
     """What is asked before a move that needs a reason."""
+    if move.start == "not_come":
+        return QCoreApplication.translate("AnimalStates", "Why is it booked again?")
     if move.back:
         return QCoreApplication.translate("AnimalStates", "Why does it go back?")
     texts = {

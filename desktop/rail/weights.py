@@ -25,7 +25,7 @@ if TYPE_CHECKING:
     from desktop.bench import Bench
     from shared.units import Weight
 
-TAKEN = ("booked", "condemned", "refused", "cut")
+TAKEN = ("booked", "condemned", "refused", "cut", "not_come")
 USUAL = "1,234 lb"
 PADDING = 26
 

@@ -19,6 +19,7 @@ AnimalState = Literal[
     "hanging",
     "on_block",
     "cut",
+    "not_come",
 ]
 OrderState = Literal["open", "settled", "released", "cut", "ready", "handed_over"]
 PlaceName = Literal["counter", "rail", "block", "wrap", "office"]
@@ -34,6 +35,7 @@ ANIMAL_STATES: tuple[AnimalState, ...] = (
     "hanging",
     "on_block",
     "cut",
+    "not_come",
 )
 ORDER_STATES: tuple[OrderState, ...] = (
     "open",
@@ -65,9 +67,11 @@ def _back(start: str, end: str, place: PlaceName) -> Move:
 
 
 # An inspected animal may be held or condemned before slaughter as well as after; a custom-exempt
-# one has no inspector and is accepted ("passed") or refused at the pen.
+# one has no inspector and is accepted ("passed") or refused at the pen. One that wasn't brought
+# is "not_come", the reason as one likes; it may still come, and is then booked again.
 ANIMAL_MOVES: tuple[Move, ...] = (
     _on("booked", "arrived", "rail"),
+    _on("booked", "not_come", "rail"),
     _on("arrived", "weighed", "rail"),
     _on("arrived", "held", "rail", reason=True),
     _on("arrived", "condemned", "rail", reason=True),
@@ -83,6 +87,7 @@ ANIMAL_MOVES: tuple[Move, ...] = (
     _on("hanging", "held", "rail", reason=True),
     _on("hanging", "on_block", "block"),
     _on("on_block", "cut", "block"),
+    _back("not_come", "booked", "rail"),
     _back("arrived", "booked", "rail"),
     _back("weighed", "arrived", "rail"),
     _back("passed", "weighed", "rail"),
@@ -104,6 +109,8 @@ ORDER_MOVES: tuple[Move, ...] = (
     _back("ready", "cut", "wrap"),
     _back("handed_over", "ready", "counter"),
 )
+NOT_HERE = frozenset({"booked", "not_come"})
+"""States of an animal that is not in the house."""
 INSPECTED_ONLY = frozenset({"held", "condemned"})
 CUSTOM_ONLY = frozenset({"refused"})
 
@@ -151,18 +158,24 @@ class ReleaseRefusal:
     where: Where | None = None
 
 
-def release_refusals(answer: Answer, share: int) -> tuple[ReleaseRefusal, ...]:
+def release_refusals(
+    answer: Answer, share: int, ended: frozenset[int] = frozenset()
+) -> tuple[ReleaseRefusal, ...]:
     """Why the order of that share can't be released to the block; empty when it can.
 
-    Refused while one of its parts is open, or the verdict on the lot is "asks" or "cant".
+    Refused while one of its parts is open, or the verdict on the lot is "asks" or "cant". The
+    `ended` lines, of owners who have no animal any more, hold up nobody.
     """
+    verdict = answer.verdict
+    if verdict == "cant" and ended and all(ended.issuperset(c.lines) for c in answer.conflicts):
+        verdict = "asks" if answer.questions else "sure"
     found = [
         ReleaseRefusal("open_part", Where(part.carcass, part.side, part=part.part))
         for part in answer.open_parts
         if part.share == share
     ]
-    if answer.verdict == "asks" or answer.verdict == "cant":
-        found.append(ReleaseRefusal(answer.verdict))
+    if verdict == "asks" or verdict == "cant":
+        found.append(ReleaseRefusal(verdict))
     return tuple(found)
 
 

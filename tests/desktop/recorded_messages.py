@@ -23,9 +23,10 @@ class RecordedMessages:
         assert isinstance(answer, bool), f"{text!r} takes True or False"
         return answer
 
-    def ask_reason(self, title: str, text: str) -> str | None:
+    def ask_reason(self, title: str, text: str, *, optional: bool = False) -> str | None:
         answer = self._answer(text)
         assert answer is None or isinstance(answer, str), f"{text!r} takes a reason or None"
+        assert answer != "" or optional, f"{text!r} isn't kept without a reason"
         return answer
 
     def save_where(self, title: str, suggested: Path, kind: str) -> Path | None:

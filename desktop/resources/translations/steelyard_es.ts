@@ -237,6 +237,10 @@
         <translation>aceptado</translation>
     </message>
     <message>
+        <source>It came after all, or will</source>
+        <translation>Llegó al fin, o va a llegar</translation>
+    </message>
+    <message>
         <source>Take a step back</source>
         <translation>Dar un paso atrás</translation>
     </message>
@@ -255,6 +259,14 @@
     <message>
         <source>Release it</source>
         <translation>Liberarlo</translation>
+    </message>
+    <message>
+        <source>Didn&apos;t come (Ctrl+M)</source>
+        <translation>No llegó (Ctrl+M)</translation>
+    </message>
+    <message>
+        <source>Why is it booked again?</source>
+        <translation>¿Por qué se aparta de nuevo?</translation>
     </message>
     <message>
         <source>Why did the inspector retain it?</source>
@@ -5247,6 +5259,53 @@
     </message>
 </context>
 <context>
+    <name>Missing</name>
+    <message>
+        <source>Didn&apos;t come</source>
+        <translation>No llegó</translation>
+    </message>
+    <message>
+        <source>An animal of lot {number} ({owners}) didn&apos;t come. Why, if known?</source>
+        <translation>Un animal del lote {number} ({owners}) no llegó. ¿Por qué, si se sabe?</translation>
+    </message>
+    <message>
+        <source>Not done</source>
+        <translation>No se hizo</translation>
+    </message>
+    <message>
+        <source>Another station has changed this animal. Look again.</source>
+        <translation>Otra estación cambió este animal. Mire otra vez.</translation>
+    </message>
+    <message>
+        <source>Its place on the day is free.</source>
+        <translation>Su lugar del día queda libre.</translation>
+    </message>
+    <message>
+        <source>Tell {owners}: they stand on the counter&apos;s list to ring. For another day book again at the counter (F2).</source>
+        <translation>Avise a {owners}: están en la lista de llamadas del mostrador. Otro día se aparta en el mostrador (F2).</translation>
+    </message>
+    <message>
+        <source>{amount} was paid on the lot: give it back in the Office (F8).</source>
+        <translation>Se pagaron {amount} por el lote: devuélvalos en la Oficina (F8).</translation>
+    </message>
+    <message>
+        <source>Condemned</source>
+        <translation>Decomisado</translation>
+    </message>
+    <message>
+        <source>Tag {tag} has no hot weight. Had it been killed? The kill is billed only if it had.</source>
+        <translation>El arete {tag} no tiene peso en caliente. ¿Ya se había sacrificado? La matanza se cobra sólo en ese caso.</translation>
+    </message>
+    <message>
+        <source>It was killed</source>
+        <translation>Ya sacrificado</translation>
+    </message>
+    <message>
+        <source>Not killed</source>
+        <translation>No sacrificado</translation>
+    </message>
+</context>
+<context>
     <name>MoneyDialog</name>
     <message>
         <source>Money</source>
@@ -5436,6 +5495,10 @@
     <message>
         <source>What would work is being planned…</source>
         <translation>Se está planeando qué serviría…</translation>
+    </message>
+    <message>
+        <source>The {animal} didn&apos;t come; another day can be offered</source>
+        <translation>El animal ({animal}) no llegó; se puede ofrecer otro día</translation>
     </message>
     <message>
         <source>the whole animal condemned</source>
@@ -6276,8 +6339,16 @@
         <translation>Cura, humo y embutido… (Ctrl+B)</translation>
     </message>
     <message>
+        <source>&amp;Print labels not yet printed: {count} (Ctrl+F9)</source>
+        <translation>Im&amp;primir etiquetas sin imprimir: {count} (Ctrl+F9)</translation>
+    </message>
+    <message>
         <source>void: {product}</source>
         <translation>anulado: {product}</translation>
+    </message>
+    <message>
+        <source>no label yet: {product}</source>
+        <translation>aún sin etiqueta: {product}</translation>
     </message>
     <message>
         <source>No.</source>
@@ -6645,10 +6716,6 @@
         <translation>los de hoy</translation>
     </message>
     <message>
-        <source>cut, condemned, refused</source>
-        <translation>cortados o fuera</translation>
-    </message>
-    <message>
         <source>Usual (Esc)</source>
         <translation>Lo usual (Esc)</translation>
     </message>
@@ -6671,6 +6738,10 @@
     <message>
         <source>Reason</source>
         <translation>Motivo</translation>
+    </message>
+    <message>
+        <source>cut or gone</source>
+        <translation>cortados o fuera</translation>
     </message>
     <message>
         <source>Tell the owners</source>
@@ -9347,10 +9418,6 @@
         <translation>Empacado por conteo: no hay etiqueta.</translation>
     </message>
     <message>
-        <source>Order {number} is ready; nothing was packed of: {lines}.</source>
-        <translation>La orden {number} está lista; no se empacó nada de: {lines}.</translation>
-    </message>
-    <message>
         <source>Back to wrapping</source>
         <translation>Volver a empaque</translation>
     </message>
@@ -9418,16 +9485,24 @@
         <translation>La orden {number} volvió a empaque.</translation>
     </message>
     <message>
+        <source>No label is left to be printed.</source>
+        <translation>No queda ninguna etiqueta por imprimir.</translation>
+    </message>
+    <message>
+        <source>{count} labels printed.</source>
+        <translation>{count} etiquetas impresas.</translation>
+    </message>
+    <message>
+        <source>{printer} printed no label; {count} packages are still without.</source>
+        <translation>{printer} no imprimió etiquetas; {count} paquetes siguen sin etiqueta.</translation>
+    </message>
+    <message>
         <source>{packages} kept. No label printer is set; F9 shows the label.</source>
         <translation>Guardado: {packages}. No hay impresora de etiquetas; F9 muestra la etiqueta.</translation>
     </message>
     <message>
         <source>{packages} kept, label printed.</source>
         <translation>Guardado e impreso: {packages}.</translation>
-    </message>
-    <message>
-        <source>{packages} kept, but {printer} printed no label; F9 prints again.</source>
-        <translation>Guardado: {packages}, pero {printer} no imprimió; F9 imprime otra vez.</translation>
     </message>
     <message>
         <source>At most {most} packages in one stroke.</source>
@@ -9456,6 +9531,10 @@
     <message>
         <source>Package counts, order {number}</source>
         <translation>Cuenta de paquetes, orden {number}</translation>
+    </message>
+    <message>
+        <source>{packages} kept, but {printer} printed no label; Ctrl+F9 prints it.</source>
+        <translation>{packages} guardados, pero {printer} no imprimió etiqueta; Ctrl+F9 la imprime.</translation>
     </message>
     <message>
         <source>A package weighs more than nothing.</source>
