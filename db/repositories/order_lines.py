@@ -8,7 +8,7 @@ from sqlalchemy import bindparam, delete, func, select, update
 from db.choice_text import choice_from, choice_text
 from db.desk import Desk
 from db.problems import StoreBug
-from db.tables.lots import Lots
+from db.tables.lots import Lots, Shares
 from db.tables.orders import OrderChanges, OrderLines, Orders
 from db.tables.people import Persons, Stations
 from shared.cutting.order import Choice
@@ -43,6 +43,9 @@ _LINES = (
 )
 _LAST = select(func.max(OrderChanges.id)).where(OrderChanges.order_id == bindparam("order"))
 _ORDER = select(Orders.lot_id, Orders.share, Orders.state).where(Orders.id == bindparam("order"))
+_LEADER = select(Shares.leader).where(
+    Shares.lot_id == bindparam("lot"), Shares.number == bindparam("share")
+)
 Step = tuple[Choice | None, Choice | None, int | None]  # before, after, the change it reverses
 
 
@@ -57,6 +60,8 @@ class OrderLineBook:
         lot_id, share, state = self._order(order_id)
         if state not in OPEN_TO_CHANGE:
             return Refused("closed_to_change", {"state": state})
+        if self._led(lot_id, share):
+            return Refused("led")
         self._desk.must_write()
         line = self._desk.connection.execute(
             update(Lots)
@@ -73,6 +78,8 @@ class OrderLineBook:
         lot_id, share, state = self._order(order_id)
         if state not in OPEN_TO_CHANGE:
             return Refused("closed_to_change", {"state": state})
+        if self._led(lot_id, share):
+            return Refused("led")
         if not choices:
             return ()
         self._desk.must_write()
@@ -177,9 +184,11 @@ class OrderLineBook:
     ) -> OrderChange | UndoRefused:
         if not changes:
             return UndoRefused("nothing")
-        lot_id, _, state = self._order(order_id)
+        lot_id, share, state = self._order(order_id)
         if state not in ("open", "settled"):
             return UndoRefused("released")
+        if self._led(lot_id, share):
+            return UndoRefused("led")
         me = (self._desk.person.name, self._desk.station.name)
         later = self.changes(order_id, min(one.id for one in changes))
         for change in changes:
@@ -258,6 +267,11 @@ class OrderLineBook:
         if row is None:
             raise StoreBug(f"no order {order_id}")
         return row[0], row[1], row[2]
+
+    def _led(self, lot_id: int, share: int) -> bool:
+        """Whether it is cut as another says, and so has no lines of its own."""
+        found = self._desk.connection.execute(_LEADER, {"lot": lot_id, "share": share})
+        return found.scalar_one() is not None
 
     def _line(self, order_id: int, line: int) -> Choice | None:
         found = self._desk.connection.execute(

@@ -9,6 +9,7 @@ from sqlalchemy import ColumnElement, Select, bindparam, func, select
 from db.choice_text import choice_from
 from db.desk import Written
 from db.repositories.ended_orders import ended_orders
+from db.repositories.led_orders import lead_refused, write_leader
 from db.repositories.order_lines import OrderLineBook, Pins
 from db.repositories.order_lists import (
     JOINED,
@@ -26,7 +27,7 @@ from db.tables.lots import Lots, Shares
 from db.tables.orders import OrderLines, Orders
 from shared.shop.lists import OrderRow
 from shared.shop.orders import Order
-from shared.shop.problems import MoveRefused, NotClosed, StaleEdit
+from shared.shop.problems import MoveRefused, NotClosed, Refused, StaleEdit
 from shared.shop.sheets import Sheet
 from shared.shop.states import OrderState, close_refusals, order_move
 
@@ -166,6 +167,27 @@ class OrderBook(OrderLineBook):
         told: dict[str, Written] = {"was": before.note, "now": note}
         told |= {"was_due": _day(before.due), "now_due": _day(due)}
         return self._edited(order_id, {"note": note, "due": due}, version, "note", told=told)
+
+    def lead(
+        self, order_id: int, leader: int | None, *, version: int
+    ) -> Order | StaleEdit | Refused:
+        """Have the order cut as another share says, packages divided; None is on its own again.
+
+        Its lines are taken off, each a change that undo brings back. Refused as `lead_refused`
+        says.
+        """
+        order = self._there(order_id)
+        refused = lead_refused(self._desk, order, self.of_lot(order.lot_id), leader)
+        if refused is not None:
+            return refused
+        stale = self._desk.edit(Orders, "order", order_id, version, {})
+        if stale is not None:
+            return stale
+        if leader is not None and order.choices:
+            steps = [(one, None, None) for one in order.choices]
+            self._append_all(order_id, order.lot_id, "remove", steps)
+        write_leader(self._desk, order, leader)
+        return self._there(order_id)
 
     def move(
         self, order_id: int, to: OrderState, *, reason: str = "", version: int

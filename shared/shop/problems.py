@@ -36,7 +36,7 @@ class Refused:
 
 @dataclass(frozen=True, slots=True)
 class UndoRefused:
-    """Codes: "nothing", "changed_by_another" (`by` names who), "released"."""
+    """Codes: "nothing", "changed_by_another" (`by` names who), "released", "led"."""
 
     code: str
     by: str = ""
