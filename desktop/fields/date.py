@@ -51,6 +51,13 @@ class DateField(LineField[date]):
             return True
         return super().eventFilter(watched, event)
 
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() is QEvent.Type.LanguageChange:
+            day = self.value()  # read in either language
+            if day is not None:
+                self.line.setText(self._write(day))
+
     def _read(self, text: str) -> date | Unread:
         found = read_date(text, self._today())
         return Unread("not_a_number", text) if found is None else found
