@@ -3,7 +3,7 @@
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent, QSize, Qt
+from PySide6.QtCore import QEvent, QSize, Qt, Signal
 from PySide6.QtGui import QImage, QKeyEvent, QKeySequence, QPixmap, QShortcut, QShowEvent
 from PySide6.QtWidgets import QDialog, QLabel, QScrollArea, QWidget
 
@@ -50,7 +50,13 @@ class PageView(QScrollArea):
 
 
 class Preview(QDialog):
-    """Shows a PDF's pages; Page up and down turn them, Ctrl+P prints, Ctrl+S saves."""
+    """Shows a PDF's pages; Page up and down turn them, Ctrl+P prints, Ctrl+S saves.
+
+    Signals:
+        sent: a printer took it.
+    """
+
+    sent = Signal()
 
     def __init__(
         self,
@@ -227,6 +233,7 @@ class Preview(QDialog):
         if problem is None:
             if printer is not None:
                 self.bench.printers.remember(self.kind, printer)
+            self.sent.emit()
             self.accept()
             return
         self._say(self.sentence(problem))

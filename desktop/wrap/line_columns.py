@@ -30,16 +30,16 @@ class LineColumns(QObject):
                 _planned,
                 kind="figure",
                 sort=lambda row: None if row.planned is None else row.planned.mid,
-                width=92,
+                width=84,
             ),
             pounds_column(
-                "planned_lb", lambda: self.tr("Expected"), lambda row: row.planned_ng, width=94
+                "planned_lb", lambda: self.tr("Expected"), lambda row: row.planned_ng, width=90
             ),
         ]
 
     def _made(self) -> list[Column[WrapLine]]:
         return [
-            count_column("made", lambda: self.tr("Made"), lambda row: row.packages, width=70),
+            count_column("made", lambda: self.tr("Made"), lambda row: row.packages, width=62),
             Column(
                 "made_lb",
                 lambda: self.tr("Net"),
@@ -55,7 +55,7 @@ class LineColumns(QObject):
                 lambda row: self.state(row),
                 kind="state",
                 mark=mark_of,
-                width=172,
+                width=180,
             ),
         ]
 

@@ -13,7 +13,7 @@ from shared.shop.counted import CountedPackages
 from shared.shop.packages import PackageMade
 from shared.units import weight_text
 
-ROW_TWO_LINES = 36  # a product's name in two lines of the body's letters
+ROW_TWO_LINES = 40  # a product's name in two lines of the body's letters
 
 
 class PackagesPanel(SidePanel):
@@ -30,6 +30,10 @@ class PackagesPanel(SidePanel):
             RowsModel(self._columns()), self, height=ROW_TWO_LINES, sortable=False
         )
         self.add(self.table, stretch=20)
+        self.missing = button(self)
+        self.missing.hide()
+        self.add(self.missing)
+        self._missing: frozenset[int] = frozenset()
         self.label = button(self)
         self.stroke = button(self)
         self.void = button(self)
@@ -54,6 +58,7 @@ class PackagesPanel(SidePanel):
         self.scan.set_label(self.tr("Scan a package (Ctrl+E)"))
         self.table.set_name(self.tr("Packages"))
         self.label.setText(self.tr("Show &label (F9)"))
+        self._say_missing()
         self.stroke.setText(self.tr("Whole s&troke (Shift+F9)"))
         self.boxes.setText(self.tr("Bo&xes… (F11)"))
         self.void.setText(self.tr("Make &void…"))
@@ -64,12 +69,33 @@ class PackagesPanel(SidePanel):
         self.batches.setText(self.tr("Cure, smoke and sausage… (Ctrl+B)"))
 
     def show_packages(
-        self, packages: tuple[PackageMade, ...], counted: tuple[CountedPackages, ...] = ()
+        self,
+        packages: tuple[PackageMade, ...],
+        counted: tuple[CountedPackages, ...] = (),
+        missing: tuple[PackageMade, ...] = (),
     ) -> None:
-        """Show them, newest first, weighed ones and counts."""
+        """Show them, newest first, weighed ones and counts; `missing` have no label yet."""
         both: list[PackageMade | CountedPackages] = [*counted, *packages]
         both.sort(key=lambda one: one.made_at)
+        self._missing = frozenset(one.id for one in missing)
+        self._say_missing()
         self.table.show_rows(both[::-1])
+
+    def show_missing(self, missing: tuple[PackageMade, ...]) -> None:
+        """Mark those that have no label now, and offer to print them; the chosen row stays."""
+        found = frozenset(one.id for one in missing)
+        if found != self._missing:
+            self._missing = found
+            self._say_missing()
+            self.table.show_rows(list(self.table.rows.rows()), self.table.chosen())
+
+    def _say_missing(self) -> None:
+        said = self.tr("&Print labels not yet printed: {count} (Ctrl+F9)")
+        self.missing.setText(said.format(count=len(self._missing)))
+        self.missing.setVisible(bool(self._missing))
+
+    def _bare(self, one: PackageMade | CountedPackages) -> bool:
+        return isinstance(one, PackageMade) and one.id in self._missing
 
     def choose(self, package_id: int) -> None:
         """The row of a weighed package, to show its label or make it void."""
@@ -84,8 +110,16 @@ class PackagesPanel(SidePanel):
         self.said.setVisible(bool(sentence))
 
     def _product(self, one: PackageMade | CountedPackages) -> str:
-        """What it holds, in two lines where it is long; a void one says so first."""
-        return self.tr("void: {product}").format(product=one.product) if one.void else one.product
+        """What it holds, in two lines where it is long; first that it is void or has no label."""
+        if one.void:
+            return self.tr("void: {product}").format(product=one.product)
+        bare = self.tr("no label yet: {product}")
+        return bare.format(product=one.product) if self._bare(one) else one.product
+
+    def _mark(self, one: PackageMade | CountedPackages) -> Mark:
+        if one.void:
+            return Mark.CONTESTED
+        return Mark.TIGHT if self._bare(one) else Mark.SETTLED
 
     def _net(self, one: PackageMade | CountedPackages) -> str | Figure:
         """What it weighs; of a count how many there are."""
@@ -107,7 +141,7 @@ class PackagesPanel(SidePanel):
                 lambda: self.tr("Product"),
                 self._product,
                 "state",
-                mark=lambda one: Mark.CONTESTED if one.void else Mark.SETTLED,
+                mark=self._mark,
                 stretch=True,
                 tip=_reason,
             ),

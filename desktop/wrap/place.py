@@ -12,6 +12,7 @@ from desktop.panels.empty import EmptyState
 from desktop.panels.heading import Words
 from desktop.places import Place
 from desktop.tables import RowsModel, Table
+from desktop.wrap.left_bare import left_bare
 from desktop.wrap.line_columns import LineColumns
 from desktop.wrap.odd_package import OddPackage
 from desktop.wrap.package_entry import PackageEntry
@@ -19,11 +20,11 @@ from desktop.wrap.package_scan import PackageScan
 from desktop.wrap.packages_panel import ROW_TWO_LINES, PackagesPanel
 from desktop.wrap.table_work import Wrapped, WrapTable
 from desktop.wrap.voiding import Voiding
-from desktop.wrap.wrapping import WrapLine
+from desktop.wrap.wrapping import WrapLine, with_packages
 from shared.carcass.anatomy import catalogue
 from shared.shop.counted import CountedPackages
 from shared.shop.orders import Order
-from shared.shop.packages import of_one_stroke
+from shared.shop.packages import PackageMade, of_one_stroke
 from shared.units import Weight, pounds_text
 
 if TYPE_CHECKING:
@@ -94,6 +95,7 @@ class WrapPlace(Place):
         self.work.read.connect(self._show)
         self.work.said.connect(self.said)
         self.work.no_label.connect(self.side.say)
+        self.work.labelled.connect(self._labelled)
         self.scan.found.connect(self.side.choose)
         self.scan.elsewhere.connect(self._scanned_elsewhere)
         self._connect_buttons()
@@ -103,6 +105,7 @@ class WrapPlace(Place):
         for button, slot in (
             (side.label, self.show_label),
             (side.stroke, self.show_stroke),
+            (side.missing, self.print_missing),
             (side.void, self.void_package),
             (side.odd, self.odd_package),
             (side.counts, self.show_counts),
@@ -115,6 +118,7 @@ class WrapPlace(Place):
         for keys, slot in (
             ("F9", self.show_label),
             ("Shift+F9", self.show_stroke),
+            ("Ctrl+F9", self.print_missing),
             ("F8", self.odd_package),
             ("F7", lambda: self.orders.line.setFocus(Qt.FocusReason.ShortcutFocusReason)),
             ("Ctrl+P", self.show_counts),
@@ -205,7 +209,8 @@ class WrapPlace(Place):
             at = [(one.line, one.product) for one in self.lines.rows.rows()]
             if (line.line, line.product) in at:
                 self.lines.choose(at.index((line.line, line.product)))
-        self.side.show_packages(found.wrapping.packages, found.wrapping.counted)
+        missing = self.work.missing(found.wrapping)
+        self.side.show_packages(found.wrapping.packages, found.wrapping.counted, missing)
         self.side.choose(self._wanted)
         self._wanted = 0
         self.side.say(found.complaint)
@@ -238,6 +243,19 @@ class WrapPlace(Place):
             )
         )
         self.total.setText(self.work.state_words(self.wrapping.order.state))
+
+    def _labelled(self, order_id: int, packages: tuple[PackageMade, ...]) -> None:
+        """A printer took labels, or refused them: which are missing."""
+        if self.wrapping is not None and self.wrapping.order.id == order_id:
+            self.wrapping = with_packages(self.wrapping, packages, self.bench.words)
+            self.scan.wrapping = self.wrapping
+            self.side.show_missing(self.work.missing(self.wrapping))
+
+    def print_missing(self) -> None:
+        """Print the labels of packages that have none yet."""
+        if self.wrapping is not None:
+            self.side.say(self.work.print_missing(self.wrapping))
+            self.side.show_missing(self.work.missing(self.wrapping))
 
     def _line_moved(self, line: WrapLine | None) -> None:
         self.entry.show_line(self.wrapping, line)
@@ -356,11 +374,9 @@ class WrapPlace(Place):
     def mark_ready(self) -> None:
         """All is wrapped: the order is ready to hand over."""
         if self.wrapping is not None and self.side.ready.isEnabled():
-            bare = [one.product for one in self.wrapping.lines if not one.packages]
-            number = self.wrapping.order.number
-            if self._moved(self.wrapping.order, "ready", "") and bare:
-                words = self.tr("Order {number} is ready; nothing was packed of: {lines}.")
-                self.said.emit(words.format(number=number, lines="; ".join(bare)))
+            said = left_bare(self.wrapping, len(self.work.missing(self.wrapping)))
+            if self._moved(self.wrapping.order, "ready", "") and said:
+                self.said.emit(said)
 
     def take_back(self) -> None:
         """A ready order comes back to be wrapped, with a reason."""

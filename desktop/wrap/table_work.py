@@ -20,7 +20,7 @@ from desktop.wrap.wrapping import (
 from shared.marking.label import PackageLabel
 from shared.shop.counted import CountedPackages, NewCount
 from shared.shop.orders import Order
-from shared.shop.packages import NewPackage, PackageMade
+from shared.shop.packages import NewPackage, PackageMade, without_label
 from shared.shop.problems import MoveRefused, Refused, StaleEdit
 
 if TYPE_CHECKING:
@@ -50,10 +50,12 @@ class WrapTable(QObject):
         read: an order was read or has changed; carries Wrapped.
         said: a sentence for the status line.
         no_label: why a label was not printed, to be said in place.
+        labelled: an order's id and its packages, after a printer took labels or refused them.
     """
 
     read = Signal(object)
     no_label = Signal(str)
+    labelled = Signal(int, object)
     said = Signal(str)
 
     def __init__(self, bench: "Bench", place: "QWidget") -> None:
@@ -61,6 +63,7 @@ class WrapTable(QObject):
         self.bench = bench
         self._place = place
         self.preview: Preview | None = None
+        self._under_way: set[int] = set()  # packages whose label is on its way to the printer
 
     def orders(self) -> "tuple[OrderRow, ...]":
         """Orders to wrap, those that are not closed."""
@@ -251,13 +254,19 @@ class WrapTable(QObject):
             packages,
             wrapping,
             self.bench.words,
-            then=lambda pdf: self._show_label(pdf, title),
+            then=lambda pdf: self._show_label(pdf, title, packages),
         )
         return ""
 
-    def _show_label(self, pdf: "bytes | tuple[MarkingProblem, ...]", title: str) -> None:
+    def _show_label(
+        self,
+        pdf: "bytes | tuple[MarkingProblem, ...]",
+        title: str,
+        packages: tuple[PackageMade, ...],
+    ) -> None:
         if isinstance(pdf, bytes):
             self.preview = show_paper(self.bench, pdf, title, "label", self._place)
+            self.preview.sent.connect(lambda: self._handed(packages, taken=True))
         else:
             self.no_label.emit(label_complaint(pdf))
 
@@ -275,6 +284,30 @@ class WrapTable(QObject):
     def _show_counts(self, pdf: bytes, title: str) -> None:
         self.preview = show_paper(self.bench, pdf, title, "paper", self._place)
 
+    def missing(self, wrapping: Wrapping) -> tuple[PackageMade, ...]:
+        """Packages whose label no printer took, nor is it on its way to one."""
+        found = without_label(wrapping.packages)
+        return tuple(one for one in found if one.id not in self._under_way)
+
+    def print_missing(self, wrapping: Wrapping) -> str:
+        """Print labels that never were, or show them without a printer; "" or why some aren't."""
+        missing = self.missing(wrapping)
+        if not missing:
+            return self.tr("No label is left to be printed.")
+        made = {one: label_of(one, wrapping) for one in missing}
+        ready = tuple(one for one, label in made.items() if isinstance(label, PackageLabel))
+        wrong = [one for label in made.values() if isinstance(label, tuple) for one in label]
+        printer = self.bench.printers.usual("label")
+        if ready and printer:
+            good = self.tr("{count} labels printed.").format(count=len(ready))
+            bad = self.tr("{printer} printed no label; {count} packages are still without.")
+            self._send(
+                ready, wrapping, printer, good, bad.format(printer=printer, count=len(ready))
+            )
+        elif ready:
+            self.show_labels(ready, wrapping)
+        return label_complaint(wrong)
+
     def _print(self, packages: tuple[PackageMade, ...], wrapping: Wrapping) -> None:
         """Send labels to the usual label printer; without one, say how to see them."""
         printer, named = self.bench.printers.usual("label"), self._named(packages)
@@ -282,22 +315,45 @@ class WrapTable(QObject):
             said = self.tr("{packages} kept. No label printer is set; F9 shows the label.")
             self.said.emit(said.format(packages=named))
             return
+        good = self.tr("{packages} kept, label printed.").format(packages=named)
+        bad = self.tr("{packages} kept, but {printer} printed no label; Ctrl+F9 prints it.")
+        self._send(packages, wrapping, printer, good, bad.format(packages=named, printer=printer))
+
+    def _send(
+        self,
+        packages: tuple[PackageMade, ...],
+        wrapping: Wrapping,
+        printer: str,
+        good: str,
+        bad: str,
+    ) -> None:
+        """Send labels to a printer on a worker, and say what came of it."""
         words, printers = self.bench.words, self.bench.printers
+        self._under_way.update(one.id for one in packages)
 
         def send() -> object:
             pdf = order_labels(packages, wrapping, words)
             return printers.send(pdf, printer, 1) if isinstance(pdf, bytes) else pdf
 
         def sent(problem: object) -> None:
+            self._handed(packages, taken=problem is None)
             if isinstance(problem, tuple):
                 self.no_label.emit(label_complaint(cast("tuple[MarkingProblem, ...]", problem)))
                 return
-            said = self.tr("{packages} kept, label printed.")
-            if problem is not None:
-                said = self.tr("{packages} kept, but {printer} printed no label; F9 prints again.")
-            self.said.emit(said.format(packages=named, printer=printer))
+            self.said.emit(good if problem is None else bad)
 
         self.bench.work.run(send, then=sent)
+
+    def _handed(self, packages: tuple[PackageMade, ...], *, taken: bool) -> None:
+        """A printer took these labels, or did not: it is kept, and the order's packages told."""
+        ids, order_id = [one.id for one in packages], packages[0].order_id
+        self._under_way.difference_update(ids)
+        with self.bench.store.work(self.bench.person, self.bench.station) as work:
+            if taken:
+                work.packages.labelled(ids)
+            after = work.packages.of_order(order_id)
+            work.commit()
+        self.labelled.emit(order_id, after)
 
     def _refusal(self, refused: Refused) -> str:
         return {

@@ -5489,6 +5489,10 @@
         <translation>menos {cut}</translation>
     </message>
     <message>
+        <source>what fell can be had again</source>
+        <translation>lo que cayó se puede tener otra vez</translation>
+    </message>
+    <message>
         <source>What works: {ways}</source>
         <translation>Lo que sirve: {ways}</translation>
     </message>
@@ -6671,6 +6675,10 @@
     <message>
         <source>Booked as lot {number}: Enter checks it in.</source>
         <translation>Apartado como lote {number}: Intro lo recibe.</translation>
+    </message>
+    <message>
+        <source>Tell the owners</source>
+        <translation>Avisar a los dueños</translation>
     </message>
     <message>
         <source>Already billed</source>
@@ -9357,6 +9365,17 @@
     <message>
         <source>Told</source>
         <translation>Avisado</translation>
+    </message>
+</context>
+<context>
+    <name>Wrap</name>
+    <message>
+        <source>Order {number} is ready; nothing was packed of: {lines}.</source>
+        <translation>Orden {number} lista; no se empacó nada de: {lines}.</translation>
+    </message>
+    <message>
+        <source>Packages of order {number} without a label yet: {count}.</source>
+        <translation>Paquetes de la orden {number} aún sin etiqueta: {count}.</translation>
     </message>
 </context>
 <context>

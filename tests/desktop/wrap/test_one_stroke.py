@@ -99,7 +99,7 @@ def test_a_printer_that_is_gone_loses_no_package(
     type_into(place.strip.weight.line, "1")
     press(place.strip.weight.line, Qt.Key.Key_Return)
     qtbot.waitUntil(lambda: bool(said))
-    assert said == ["Packages 1\u201312 kept, but Roll printed no label; F9 prints again."]
+    assert said == ["Packages 1\u201312 kept, but Roll printed no label; Ctrl+F9 prints it."]
     assert len(kept(store, order.id)) == 12
     place.side.table.choose(0)
     QTest.keyClick(place.side.table, Qt.Key.Key_F9, Qt.KeyboardModifier.ShiftModifier)
