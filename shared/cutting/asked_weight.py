@@ -11,9 +11,13 @@ from shared.cutting.ways import Ways
 
 
 def asked_ng(one: Demand, ways: Ways) -> int:
-    """Expected weight of all a line asks for where it is first made; 0 for what has no figure."""
+    """Expected weight of all a line asks for where it is first made; 0 for what has no figure.
+
+    Of a counted line that can't be made any more: where it was to be made, if that is still there.
+    """
     if one.refusal is not None and not one.options:
-        return 0
+        count = one.choice.amount.count
+        return int(count * piece_ng(one.lost[0][0], ways)) if one.lost and count else 0
     weight = one.choice.amount.weight
     if one.pool:
         return weight.nanograms if weight is not None else 0

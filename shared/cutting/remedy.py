@@ -131,10 +131,20 @@ class _Case:
                     heappush(waiting, (fitting.moved_ng, place, fitting))
             elif one.edits not in seen:
                 seen.add(one.edits)
-                verdict = self.planner.verdict(self._edited(one.edits))
-                if verdict != "cant":
+                edited = self._edited(one.edits)
+                verdict = self.planner.verdict(edited)
+                if verdict != "cant" and not (
+                    one.kind == "rest" and self._leaves_less(one, edited)
+                ):
                     found.append(Remedy(one.kind, one.edits, one.moved_ng, verdict))
         return found
+
+    def _leaves_less(self, one: _Try, edited: Question) -> bool:
+        """Whether the rest is less than one piece: what is left of a leg is no whole ham."""
+        (edit,) = one.edits
+        lines = [it for it in self.planner.answer(edited).lines if it.line == edit.line]
+        whole = self.demands[edit.line].cut.kind != "to_trim"
+        return whole and bool(lines) and not any(it.count for it in lines)
 
     def _edited(self, edits: tuple[Edit, ...]) -> Question:
         changed = {one.line: one.choice for one in edits}

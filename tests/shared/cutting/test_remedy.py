@@ -120,3 +120,47 @@ def test_a_cut_that_leaves_next_to_nothing_is_no_way_out() -> None:
             if others or any(part >= Fraction(1, 4) for part in kept):
                 assert all(part >= Fraction(1, 4) for part in kept), ways_out
     assert found > 5
+
+
+def test_what_is_left_of_a_leg_is_not_offered_as_a_whole_ham() -> None:
+    half: dict[str, object] = {
+        "steelyard_order": 1,
+        "species": "pork",
+        "catalogue_version": 1,
+        "carcasses": [{"skin": "scalded", "hot": [{"whole": "95 lb"}, {"whole": "95 lb"}]}],
+        "shares": [{"number": 1, "owner": "A", "holdings": [{"carcass": 1, "side": 1}]}],
+        "choices": [
+            {"line": 1, "share": 1, "cut": "whole_picnic", "amount": "all"},
+            {"line": 2, "share": 1, "cut": "whole_ham", "amount": "all"},
+            {"line": 3, "share": 1, "cut": "hock", "amount": {"pieces": 1}},
+        ],
+    }
+    question, pork = question_of(half), anatomy.catalogue("pork")
+    (ways_out,) = remedies(question, plan(question, pork), pork)
+    assert "rest" not in _kinds(ways_out)
+    first = ways_out[0].edits[0].choice
+    assert first is not None
+    assert (first.line, first.cut) == (2, "short_shank_ham")
+
+
+def test_a_cut_that_cannot_be_made_any_more_is_carried_over_in_its_pounds() -> None:
+    """4 saddle chops of both sides are about 8 loin chops once the lamb is split, not 1."""
+    lamb = anatomy.catalogue("lamb")
+    split: dict[str, object] = {
+        "steelyard_order": 1,
+        "species": "lamb",
+        "catalogue_version": 1,
+        "carcasses": [{"split": True, "hot": [{"whole": "32 lb"}, {"whole": "32 lb"}]}],
+        "shares": [
+            {
+                "number": 1,
+                "owner": "A",
+                "holdings": [{"carcass": 1, "side": 1}, {"carcass": 1, "side": 2}],
+            }
+        ],
+        "choices": [{"line": 1, "share": 1, "cut": "saddle_chop", "amount": {"slices": 4}}],
+    }
+    question = question_of(split)
+    (ways_out,) = remedies(question, plan(question, lamb), lamb)
+    chops = [edit.choice for one in ways_out for edit in one.edits if edit.choice]
+    assert [it.amount.count for it in chops if it.cut == "loin_chop"] == [8]
