@@ -65,8 +65,16 @@ def mail_texts(note: HangingNote, shop: ShopDetails, words: Words) -> tuple[str,
 
 
 def pounds_told(exact: Fraction) -> str:
-    """Pounds to the hundredth: 1/3 of 100 lb is told as 33.33 lb."""
-    return f"{number_text(exact, 0, 2)}{NO_BREAK}lb"
+    """Pounds as they are, so that shares add up to the side: half of 396.25 lb is 198.125 lb.
+
+    What doesn't end is told to the hundredth: 1/3 of 100 lb is 33.33 lb.
+    """
+    return f"{_figure(exact)}{NO_BREAK}lb"
+
+
+def _figure(exact: Fraction) -> str:
+    ends = (exact * 10**4).denominator == 1
+    return number_text(exact, 0, 4 if ends else 2)
 
 
 def part_told(one: HeldWeight, tags: Sequence[str], words: Words) -> tuple[str, str, str]:
@@ -81,7 +89,7 @@ def part_told(one: HeldWeight, tags: Sequence[str], words: Words) -> tuple[str, 
     if tag:
         what = words.say("bills.of_tag", what=what, tag=tag)
     waits = words.say("bills.not_weighed")
-    weight = waits if one.pounds is None else number_text(one.pounds, 0, 2)
+    weight = waits if one.pounds is None else _figure(one.pounds)
     return what, words.say(f"money.how_{one.source}"), weight
 
 
