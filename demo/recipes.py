@@ -18,6 +18,7 @@ CURE = (
     Ingredient("sugar"),
     Ingredient("sodium nitrite"),
 )
+RUB = tuple(one for one in CURE if one.name != "water")
 RECIPES = (
     Recipe(
         name="House bacon and ham",
@@ -25,6 +26,15 @@ RECIPES = (
         ingredients=CURE,
         allergens_known=True,
         product="bacon_pumped",
+        strength=Fraction(1, 16),
+        ready="cook_before_eating",
+    ),
+    Recipe(
+        name="Dry-cured bacon",
+        finish="cured_smoked",
+        ingredients=RUB,
+        allergens_known=True,
+        product="bacon_dry",
         strength=Fraction(1, 16),
         ready="cook_before_eating",
     ),

@@ -12,6 +12,7 @@ from db.tables.orders import Orders
 from db.tables.people import Persons
 from db.tables.rail import DeerIntakes
 from db.weights import known_weight, weight_of
+from shared.curing.bacon import is_belly
 from shared.curing.batch import Added, Batch, BatchState, PutIn, Source, Stage
 from shared.curing.nitrite import CureUse
 from shared.units import Weight
@@ -58,6 +59,7 @@ def _batch(
             strength=row.strength,
             brine=weight_of(row.brine_count, row.brine_unit, row.brine_exponent),
             pickup=row.pickup,
+            bacon=any(is_belly(one.species, one.cut) for one in meat if not one.void),
         )
     return Batch(
         id=row.id,

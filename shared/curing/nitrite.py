@@ -5,7 +5,7 @@ and 424.22(b). It checks what the shop did by its own recipe; it advises no cure
 "can't be checked": there is never a tick without every figure.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from typing import Literal
 
@@ -29,8 +29,17 @@ PRODUCTS: tuple[Product, ...] = (
     "bacon_pumped",
     "bacon_dry",
 )
+TICKS: tuple[Verdict, ...] = ("within", "on_target")
 # Where the cure goes in with a brine: its pick-up must be known.
 WITH_BRINE: tuple[Product, ...] = ("immersed", "pumped", "bacon_pumped")
+# Bacon has rules of its own (9 CFR 424.22(b), 424.21(c)): what a recipe of another class counts as
+# when bellies are in it. Its cure goes in the same way, with a brine or without.
+AS_BACON: dict[Product, Product] = {
+    "comminuted": "bacon_dry",
+    "dry_cured": "bacon_dry",
+    "immersed": "bacon_pumped",
+    "pumped": "bacon_pumped",
+}
 MILLION = 1_000_000
 
 
@@ -62,7 +71,8 @@ class CureUse:
     """What went in. `strength` is the cure mix's share of sodium nitrite (1/16 for 6.25 %).
 
     `green` is the raw meat's weight. With a brine: `brine` is its whole weight, the cure in it,
-    and `pickup` the weight gained as a share of the green weight (1/5 for 20 %).
+    and `pickup` the weight gained as a share of the green weight (1/5 for 20 %). `bacon`: whole
+    bellies are in it, whatever the recipe is checked as.
     """
 
     product: Product
@@ -71,16 +81,22 @@ class CureUse:
     strength: Fraction | None = None
     brine: Weight | None = None
     pickup: Fraction | None = None
+    bacon: bool = False
 
 
 @dataclass(frozen=True, slots=True)
 class NitriteCheck:
-    """The verdict; `ppm` is exact, None where `missing` names what isn't known."""
+    """The verdict; `ppm` is exact, None where `missing` names what isn't known.
+
+    `bacon_as` is the class bacon is held to where it lies in a recipe of another class: `limit`
+    is that class's then, and the verdict never a tick.
+    """
 
     verdict: Verdict
     limit: Limit
     ppm: Fraction | None = None
     missing: tuple[str, ...] = ()
+    bacon_as: Product | None = None
 
 
 def nitrite(use: CureUse) -> NitriteCheck:
@@ -88,8 +104,15 @@ def nitrite(use: CureUse) -> NitriteCheck:
 
     4 oz of a 6.25 % mix on 100 lb of ground meat: 0.25 × 0.0625 × 1,000,000 ÷ 100 = 156.25 ppm,
     told 156 and within. A brine of 100 lb with 0.06 lb of nitrite, pumped 20 %: 0.06 × 0.20 ×
-    1,000,000 ÷ 100 = 120 ppm, on the target of pumped bacon.
+    1,000,000 ÷ 100 = 120 ppm, on the target of pumped bacon. Bellies in a dry-cured recipe at
+    250 ppm: within its 625, but above the 200 of dry-cured bacon, and so told; at 150 ppm they
+    "can't be checked" until the recipe is bacon's.
     """
+    bacon_as = AS_BACON.get(use.product) if use.bacon else None
+    if bacon_as is not None:
+        found = nitrite(replace(use, product=bacon_as, bacon=False))
+        verdict = "cant_be_checked" if found.verdict in TICKS else found.verdict
+        return replace(found, verdict=verdict, bacon_as=bacon_as)
     limit = LIMITS[use.product]
     missing = _missing(use)
     if missing:

@@ -151,6 +151,22 @@ def test_the_nitrite_is_checked_from_what_is_known(work: Work) -> None:
     assert nitrite(made.cure).verdict == "within"
 
 
+def test_bacon_in_a_dry_cured_batch_is_held_to_dry_cured_bacon(work: Work) -> None:
+    anna, _bert = halves(work)
+    made = work.batches.begin(recipe(work).id)
+    batch(work.batches.put_in(made.id, anna.id, 1, "whole_ham", pounds("60")))
+    made = batch(work.batches.put_in(made.id, anna.id, 2, "belly_slab", pounds("40")))
+    made = batch(work.batches.say_cure(made, cure=pounds("0.4")))
+    assert made.cure is not None
+    # 0.4 lb × 0.0625 × 1,000,000 ÷ 100 lb = 250 ppm: under 625, over dry-cured bacon's 200.
+    check = nitrite(made.cure)
+    assert (check.bacon_as, check.verdict, check.ppm) == ("bacon_dry", "above_ceiling", 250)
+    belly = made.standing[1]
+    made = batch(work.batches.take_out(belly.id, "of another recipe"))
+    assert made.cure is not None
+    assert nitrite(made.cure).bacon_as is None
+
+
 def test_what_keeps_a_batch_from_moving(work: Work) -> None:
     anna, _bert = halves(work)
     made = work.batches.begin(recipe(work).id)

@@ -174,3 +174,31 @@ def test_the_sheet_says_whose_it_is_and_its_allergens(dialog: BatchesDialog, qtb
     qtbot.waitUntil(lambda: getattr(dialog, "preview", None) is not None)
     assert dialog.preview.pdf.startswith(b"%PDF")
     dialog.preview.close()
+
+
+def test_bacon_in_a_dry_cured_batch_is_cautioned_and_never_ticked(
+    dialog: BatchesDialog, store: Store, signed: SignedOn
+) -> None:
+    begun(dialog)
+    chosen = dialog.batches.chosen()
+    assert chosen is not None
+    with store.work(signed.person, signed.station) as work:
+        (anna, *_others) = work.orders.list(states=("released",), closed=False, sort="number")
+        work.batches.put_in(chosen.id, anna.id, 1, "belly_slab", Weight.from_pounds("100"))
+        work.commit()
+    dialog.refresh()
+    # Dry-cured bacon may have 200 ppm (9 CFR 424.22(b)), other dry-cured meat 625.
+    for cure, told, role in (
+        ("0.4", "250 ppm: above the 200 allowed", "contested"),
+        ("0.24", "150 ppm: it can't be checked", "tight"),
+    ):
+        press(dialog, Qt.Key.Key_F9)
+        form = dialog.dialog
+        assert form is not None
+        type_into(form.cure.line, cure)  # pyright: ignore
+        press(form, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
+        said = dialog.nitrite.text()
+        assert told in said
+        assert "dry-cured, 120–625 ppm" in said
+        assert "bacon, dry-cured, 120–200 ppm (9 CFR 424.22(b))" in said
+        assert dialog.nitrite.property("role") == role

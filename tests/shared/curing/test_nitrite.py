@@ -3,10 +3,12 @@
 FSIS Processing Inspectors' Calculations Handbook, Directive 7620.3 (1995); 9 CFR 424.21, 424.22.
 """
 
+from dataclasses import replace
 from fractions import Fraction
 
 import pytest
 
+from shared.curing.bacon import is_belly
 from shared.curing.nitrite import LIMITS, CureUse, Limit, Product, nitrite, whole_ppm
 from shared.units import Weight
 
@@ -86,3 +88,67 @@ def test_what_is_not_known_is_never_ticked(use: CureUse, missing: tuple[str, ...
 
 def test_ppm_are_told_whole() -> None:
     assert [whole_ppm(Fraction(n, 2)) for n in (239, 240, 241)] == [120, 120, 121]
+
+
+# Bellies under a recipe of another class are held to bacon's figures: dry-cured bacon 200 ppm,
+# pumped or immersed bacon 120 (9 CFR 424.22(b), Directive 7620.3), and are never ticked.
+@pytest.mark.parametrize(
+    ("use", "bacon_as", "ppm", "verdict"),
+    [
+        (CureUse("dry_cured", pounds("100"), pounds("0.4"), MIX), "bacon_dry", 250, "above"),
+        (CureUse("dry_cured", pounds("100"), pounds("0.24"), MIX), "bacon_dry", 150, "unchecked"),
+        (CureUse("dry_cured", pounds("100"), pounds("0.16"), MIX), "bacon_dry", 100, "below"),
+        (
+            CureUse("pumped", None, pounds("1.6"), MIX, pounds("100"), Fraction(1, 5)),
+            "bacon_pumped",
+            200,
+            "above",
+        ),
+        (
+            CureUse("immersed", None, pounds("0.96"), MIX, pounds("100"), Fraction(1, 5)),
+            "bacon_pumped",
+            120,
+            "unchecked",
+        ),
+        (CureUse("dry_cured", pounds("100"), None, MIX), "bacon_dry", None, "unchecked"),
+    ],
+)
+def test_bacon_in_a_recipe_of_another_class(
+    use: CureUse, bacon_as: Product, ppm: int | None, verdict: str
+) -> None:
+    check = nitrite(replace(use, bacon=True))
+    assert check.bacon_as == bacon_as
+    assert check.limit == LIMITS[bacon_as]
+    assert check.ppm == ppm
+    told = {
+        "above": ("above_ceiling", "above_target"),
+        "below": ("below_floor", "below_target"),
+        "unchecked": ("cant_be_checked",),
+    }
+    assert check.verdict in told[verdict]
+    assert nitrite(use).bacon_as is None
+
+
+def test_bacon_under_its_own_recipe_is_ticked() -> None:
+    check = nitrite(CureUse("bacon_dry", pounds("100"), pounds("0.32"), MIX, bacon=True))
+    assert (check.verdict, check.bacon_as, check.ppm) == ("within", None, 200)
+
+
+# Bacon is the cured belly of swine (9 CFR 319.107).
+@pytest.mark.parametrize(
+    ("species", "cut", "belly"),
+    [
+        ("pork", "bacon", True),
+        ("pork", "belly_slab", True),
+        ("pork", "skin_on_belly", True),
+        ("pork", "half_belly", True),
+        ("pork", "spareribs", False),
+        ("pork", "grind_belly", False),
+        ("pork", "jowl_bacon", False),
+        ("pork", "canadian_bacon", False),
+        ("pork", "no such cut", False),
+        ("beef", "bacon", False),
+    ],
+)
+def test_which_cuts_are_bellies(species: str, cut: str, belly: bool) -> None:
+    assert is_belly(species, cut) is belly
