@@ -345,9 +345,9 @@ class HandOverDialog(FormDialog):
         if self._ready is None or days <= 0:
             return ""
         day = date_text(self._ready, self._bench.words.language)
-        text = self.tr("Ready since {day}, {count} days; storage is billed in the Office (F4).")
+        text = self.tr("Ready since {day}, {count} days; storage is billed in the Office (F11).")
         if days == 1:
-            text = self.tr("Ready since {day}, one day; storage is billed in the Office (F4).")
+            text = self.tr("Ready since {day}, one day; storage is billed in the Office (F11).")
         return text.format(day=day, count=days)
 
     def _leaves(self, one: Leaving) -> str:

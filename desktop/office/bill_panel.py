@@ -88,7 +88,7 @@ class BillPanel(SidePanel):
         self.statement.setText(self.tr("Producer's s&tatement…"))
         self.quote.setText(self.tr("&Quote"))
         self.ticket.setText(self.tr("Weig&ht ticket"))
-        self.extras.setText(self.tr("&Also on this bill… (F4)"))
+        self.extras.setText(self.tr("&Also on this bill… (F11)"))
         self.account.setText(self.tr("Acco&unt…"))
         self.close_order.setText(self.tr("C&lose order"))
         self.late.setText(self.tr("Interest on la&te payment…"))

@@ -64,7 +64,7 @@ class BillsBar(QWidget):
         self.which.committed.connect(self.turned)
         self.day.clicked.connect(self.bill_all)
         self.check.clicked.connect(self.check_scale)
-        for keys, slot in (("F7", self.bill_all), ("F6", self.check_scale)):
+        for keys, slot in (("F7", self.bill_all), ("F12", self.check_scale)):
             shortcut = QShortcut(QKeySequence(keys), parent)
             shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
             shortcut.activated.connect(slot)
@@ -79,7 +79,7 @@ class BillsBar(QWidget):
             ]
         )
         self.day.setText(self.tr("&Bill all that is ready… (F7)"))
-        self.check.setText(self.tr("Chec&k with the scale (F6)"))
+        self.check.setText(self.tr("Chec&k with the scale (F12)"))
         self.progress.retranslate()
         self.show_count(self._count)
 

@@ -22,7 +22,7 @@ from desktop.office.show_papers import OfficePapers
 from desktop.office.to_bill import ToBill, orders_to_bill
 from desktop.panels.heading import Words
 from desktop.tables import RowsModel, Table
-from shared.billing.bill import Bill, BillLine
+from shared.billing.bill import Bill, BillLine, TaxSum
 from shared.billing.extras import Extras
 from shared.billing.problems import BillingProblem
 from shared.money import money_text
@@ -71,7 +71,8 @@ class BillsPage(QWidget):
         down = column(main, gap=TOGETHER, edge=GROUP)
         self.orders: Table[OrderRow] = Table(RowsModel(self.columns.orders()), main)
         self.lines_heading = Words("group", parent=main)
-        self.lines: Table[BillLine] = Table(RowsModel(self.columns.lines()), main, sortable=False)
+        rows = RowsModel(self.columns.lines())
+        self.lines: Table[BillLine | TaxSum] = Table(rows, main, sortable=False)
         self.bar = BillsBar(self.bench, self.papers.show_made, main)
         down.addWidget(self.bar)
         down.addWidget(self.orders, 2)
@@ -106,7 +107,7 @@ class BillsPage(QWidget):
             ("Ctrl+Return", self.issue),
             ("F9", self.show_bill),
             ("F8", self.money),
-            ("F4", self.extras),
+            ("F11", self.extras),
         ):
             shortcut = QShortcut(QKeySequence(keys), self)
             shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
@@ -193,7 +194,7 @@ class BillsPage(QWidget):
         self.billing = billing
         bill = billing.shown if billing is not None else None
         self.columns.bill = bill
-        self.lines.show_rows(list(bill.lines) if bill is not None else [])
+        self.lines.show_rows([] if bill is None else [*bill.lines, *bill.taxes])
         self.lines_heading.setText(self._heading(billing))
         state = "" if billing is None else self.columns.state(billing.order.state)
         self.side.show_billing(billing, state, self._notes(bill))

@@ -292,9 +292,13 @@ class BooksPage(QWidget):
         if end is None:
             self.end.complain(self.tr("Say the last day to be closed."))
             return
+        if end >= self.bench.today():
+            self.end.complain(self._not_closed("not_over"))
+            return
+        day = date_text(end, self.bench.words.language)
         text = self.tr("Nothing can be dated {day} or before any more. It never opens again.")
         if not ask.ask(
-            title, text.format(day=end), self.tr("Close the period"), self.tr("Leave it")
+            title, text.format(day=day), self.tr("Close the period"), self.tr("Leave it")
         ):
             return
         with self.bench.store.work(self.bench.person, self.bench.station) as work:
@@ -302,12 +306,13 @@ class BooksPage(QWidget):
             if not isinstance(done, Refused):
                 work.commit()
         if isinstance(done, Refused):
-            self.end.complain(
-                self.tr("Only a day that is over can be closed.")
-                if done.code == "not_over"
-                else self.tr("That day is closed already.")
-            )
+            self.end.complain(self._not_closed(done.code))
             return
-        self.said.emit(self.tr("Closed through {day}").format(day=end))
+        self.said.emit(self.tr("Closed through {day}").format(day=day))
         self.changed.emit()
         self.refresh()
+
+    def _not_closed(self, code: str) -> str:
+        if code == "not_over":
+            return self.tr("Only a day that is over can be closed.")
+        return self.tr("That day is closed already.")

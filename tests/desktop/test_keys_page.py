@@ -18,7 +18,7 @@ SPANISH = {"Mayús": "Shift", "Supr": "Del", "Intro": "Enter", "Retroceso": "Bac
 SPANISH |= {"Izquierda": "Left", "Derecha": "Right", "Arriba": "Up", "Abajo": "Down"}
 ASKED = re.compile(r"^(Ctrl|Alt|Shift)\+\S+$|^F\d+$")
 UNSAID = {"Esc", "Del", "PgDown", "PgUp", "Ctrl+=", "Ctrl++", "Ctrl+-"}  # said by their names
-OF_DIALOGS = {"F2", "Ctrl+P"}  # the rate card's and the account's, listed with the Office
+OF_DIALOGS = {"F2", "F4", "F6", "Ctrl+P"}  # the rate card's, a charge's, the account's: Office
 
 
 def keys_said(language: str) -> list[set[str]]:
@@ -77,6 +77,15 @@ def test_a_places_keys_are_those_on_the_page(window: MainWindow, place: str) -> 
     tabs = {f"Alt+{number}" for number in range(1, 10)} if place == "office" else set[str]()
     assert said - there - tabs - OF_DIALOGS == set()
     assert there - said - UNSAID == set()
+
+
+@pytest.mark.parametrize("place", PLACES)
+def test_no_key_of_a_place_is_one_that_leads_to_a_place(window: MainWindow, place: str) -> None:
+    """Two shortcuts on one key do nothing at all: F4 and F6 of the bills were dead so."""
+    window.enter(place)
+    leads = keys_of(window.bar.places)
+    assert {"F2", "F6", "Ctrl+1"} <= leads
+    assert keys_of(window.place()) & leads == set()
 
 
 def test_the_windows_own_keys_are_those_on_the_page(window: MainWindow) -> None:
