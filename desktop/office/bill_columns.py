@@ -8,7 +8,8 @@ from desktop.look.patterns import Mark
 from desktop.office.money_words import basis_words, line_words
 from desktop.tables import Column, Figure, count_column, figure, money_column
 from printing.written import about_pounds, head_text, number_text, pounds
-from shared.billing.bill import Bill, BillLine
+from shared.billing.bill import Bill, BillLine, TaxSum
+from shared.billing.journal import percent_text
 from shared.money import money_text, rate_text
 from shared.shop.lists import OrderRow
 
@@ -16,6 +17,8 @@ if TYPE_CHECKING:
     from fractions import Fraction
 
     from desktop.bench import Bench
+
+BillRow = BillLine | TaxSum
 
 
 class BillColumns(QObject):
@@ -44,43 +47,37 @@ class BillColumns(QObject):
             money_column("due", lambda: self.tr("Due"), lambda row: row.due_cents, 100),
         ]
 
-    def lines(self) -> list[Column[BillLine]]:
-        """A line of a bill: what for, by what, how much, at what rate."""
-        words = self.bench
+    def lines(self) -> list[Column[BillRow]]:
+        """A line of a bill: what for, by what, how much, at what rate; below them the tax."""
         return [
-            Column(
-                "what",
-                lambda: self.tr("For"),
-                lambda line: line_words(line, words.words),
-                stretch=True,
-                tip=lambda line: line_words(line, words.words),
-            ),
-            Column(
-                "basis",
-                lambda: self.tr("Charged"),
-                lambda line: basis_words(line, words.words),
-                width=152,
-            ),
+            Column("what", lambda: self.tr("For"), self._what, stretch=True, tip=self._what),
+            Column("basis", lambda: self.tr("Charged"), self._basis, width=152),
             Column(
                 "quantity", lambda: self.tr("Quantity"), self._quantity, kind="figure", width=130
             ),
-            Column(
-                "rate",
-                lambda: self.tr("Rate"),
-                lambda line: Figure("" if line.rate is None else _rate(line.rate)),
-                kind="figure",
-                width=90,
-            ),
-            Column(
-                "amount",
-                lambda: self.tr("Amount"),
-                lambda line: Figure(
-                    self.tr("waits") if line.kind == "waiting" else money_text(line.amount_cents)
-                ),
-                kind="figure",
-                width=100,
-            ),
+            Column("rate", lambda: self.tr("Rate"), self._rate, kind="figure", width=90),
+            Column("amount", lambda: self.tr("Amount"), self._amount, kind="figure", width=100),
         ]
+
+    def _what(self, line: BillRow) -> str:
+        if isinstance(line, TaxSum):
+            return self.bench.words.say("bills.tax_sum")
+        return line_words(line, self.bench.words)
+
+    def _basis(self, line: BillRow) -> str:
+        if isinstance(line, TaxSum):
+            return ""
+        return basis_words(line, self.bench.words)
+
+    def _rate(self, line: BillRow) -> Figure:
+        if isinstance(line, TaxSum):
+            return Figure(percent_text(line.rate), "%")
+        return Figure("" if line.rate is None else _rate(line.rate))
+
+    def _amount(self, line: BillRow) -> Figure:
+        if isinstance(line, TaxSum):
+            return Figure(money_text(line.cents))
+        return Figure(self.tr("waits") if line.kind == "waiting" else money_text(line.amount_cents))
 
     def state(self, state: str) -> str:
         """How far an order is."""
@@ -97,8 +94,10 @@ class BillColumns(QObject):
         animal = self.bench.words.name(row.species, f"species.{row.species}")
         return f"{animal} {row.tags}".strip()
 
-    def _quantity(self, line: BillLine) -> Figure:
+    def _quantity(self, line: BillRow) -> Figure:
         """How much of it, as paper says it: "½ head", in Spanish "½ cabeza"."""
+        if isinstance(line, TaxSum):
+            return Figure(money_text(line.on_cents))
         if line.quantity is None:
             return Figure("")
         if line.unit == "lb":

@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QWidget
 
 from desktop.look.space import GROUP, TOGETHER, column, row
 from desktop.office import issuing
-from desktop.office.bill_columns import BillColumns
+from desktop.office.bill_columns import BillColumns, BillRow
 from desktop.office.bill_panel import BillPanel
 from desktop.office.billing import Billing, read_billing
 from desktop.office.bills_bar import BillsBar
@@ -22,7 +22,7 @@ from desktop.office.show_papers import OfficePapers
 from desktop.office.to_bill import ToBill, orders_to_bill
 from desktop.panels.heading import Words
 from desktop.tables import RowsModel, Table
-from shared.billing.bill import Bill, BillLine, TaxSum
+from shared.billing.bill import Bill
 from shared.billing.extras import Extras
 from shared.billing.problems import BillingProblem
 from shared.money import money_text
@@ -71,8 +71,7 @@ class BillsPage(QWidget):
         down = column(main, gap=TOGETHER, edge=GROUP)
         self.orders: Table[OrderRow] = Table(RowsModel(self.columns.orders()), main)
         self.lines_heading = Words("group", parent=main)
-        rows = RowsModel(self.columns.lines())
-        self.lines: Table[BillLine | TaxSum] = Table(rows, main, sortable=False)
+        self.lines: Table[BillRow] = Table(RowsModel(self.columns.lines()), main, sortable=False)
         self.bar = BillsBar(self.bench, self.papers.show_made, main)
         down.addWidget(self.bar)
         down.addWidget(self.orders, 2)

@@ -57,6 +57,15 @@ class BillLine:
 
 
 @dataclass(frozen=True, slots=True)
+class TaxSum:
+    """The tax of a bill at one rate, and the cents of the lines that bear it."""
+
+    rate: Fraction
+    on_cents: int
+    cents: int
+
+
+@dataclass(frozen=True, slots=True)
 class Paid:
     """Money taken against the order, as the bill lists it; cents are positive."""
 
@@ -115,6 +124,23 @@ class Bill:
     def tax_cents(self) -> int:
         """The tax of all lines."""
         return sum(line.tax_cents for line in self.lines)
+
+    @property
+    def taxes(self) -> tuple[TaxSum, ...]:
+        """The tax by rate, the highest first; with the lines they add up to the total.
+
+        $100.00 and $50.00 at 6 % are one, $9.00 on $150.00. Each line's tax is rounded, so it
+        may be a cent or two off the rate times the sum.
+        """
+        taxed = [line for line in self.lines if line.tax_cents]
+        return tuple(
+            TaxSum(
+                rate,
+                sum(line.amount_cents for line in taxed if line.tax_rate == rate),
+                sum(line.tax_cents for line in taxed if line.tax_rate == rate),
+            )
+            for rate in sorted({line.tax_rate for line in taxed}, reverse=True)
+        )
 
     @property
     def total_cents(self) -> int:

@@ -13,7 +13,7 @@ from desktop.office.bills_page import BillsPage
 from desktop.office.extras_dialog import ExtrasDialog
 from desktop.office.to_bill import orders_to_bill
 from printing.bill import quantity_text
-from shared.billing.bill import Bill
+from shared.billing.bill import Bill, BillLine
 from shared.billing.extras import Extras
 from shared.billing.lot import Asked
 from shared.billing.rates import Charge, Step
@@ -166,9 +166,8 @@ def test_storage_billed_again_charges_the_new_days_only(
         work.commit()
     page.refresh()
     settle(qtbot, bench)
-    assert [(one.key, one.amount_cents) for one in page.lines.rows.rows()] == [
-        ("storage:0:2", 1500)
-    ]
+    lines = [one for one in page.lines.rows.rows() if isinstance(one, BillLine)]
+    assert [(one.key, one.amount_cents) for one in lines] == [("storage:0:2", 1500)]
     page.issue()
     settle(qtbot, bench)
     with store.read() as work:
@@ -279,7 +278,6 @@ def test_quantities_are_told_in_the_windows_language(qtbot: QtBot, bench: Bench)
 
     from desktop.office.bill_columns import BillColumns
     from printing.words import Words
-    from shared.billing.bill import BillLine
 
     line = BillLine(
         "kill:1", "kill", "", "charge", "per_head", 1, "114", Fraction(1, 2), "head", None, "", 1
@@ -346,3 +344,33 @@ def test_storage_counts_the_days_the_shop_says(
     (line,) = [one for one in page.billing.next_bill.lines if one.code == "storage"]
     assert quantity_text(line, bench.words) == unit
     assert line.amount_cents == (days - 5) * 500
+
+
+def test_the_rows_of_a_bill_add_up_to_it_with_its_tax_by_rate(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
+) -> None:
+    """The kill and the rest of the card bear two rates: two rows below, 7.25 % first."""
+    handed_over(store, signed, rates=False)
+    rates = (Fraction(29, 400), Fraction(6, 100))
+    charges = tuple(
+        replace(one, tax_rate=rates[min(at, 1)]) for at, one in enumerate(RATES.charges)
+    )
+    assert len(charges) > 1
+    with store.work(signed.person, signed.station) as work:
+        work.rates.save(replace(RATES, charges=charges))
+        work.commit()
+    page = opened(qtbot, bench)
+    assert page.billing is not None
+    bill = page.billing.shown
+    assert bill is not None
+    model = page.lines.rows
+    cells = [
+        [str(model.index(at, column).data() or "") for column in range(model.columnCount())]
+        for at in range(model.rowCount())
+    ]
+    taxes = [row for row in cells if row[0] == "Tax"]
+    assert [row[3] for row in taxes] == ["7.25 %", "6 %"]
+    assert all(row[2].startswith("$") for row in taxes)
+    cents = [int(row[4].replace("$", "").replace(",", "").replace(".", "")) for row in cells]
+    assert sum(cents) == bill.total_cents
+    assert bill.tax_cents > 0
