@@ -53,19 +53,20 @@ def _who(bench: "Bench") -> tuple[Column[Waiting], ...]:
             "tag",
             lambda: QCoreApplication.translate("BlockList", "Tag"),
             lambda one: one.animal.tag,
-            width=160,
+            width=110,
         ),
         Column(
             "species",
             lambda: QCoreApplication.translate("BlockList", "Animal"),
             lambda one: bench.words.name(one.animal.species, f"species.{one.animal.species}"),
-            width=112,
+            width=100,
         ),
         Column(
             "owners",
             lambda: QCoreApplication.translate("BlockList", "Owners"),
             lambda one: one.animal.owners,
             stretch=True,
+            width=200,
             tip=lambda one: one.animal.owners,
         ),
         Column(
@@ -85,7 +86,7 @@ def _what(bench: "Bench") -> tuple[Column[Waiting], ...]:
             "hook",
             lambda: QCoreApplication.translate("BlockList", "Hangs at"),
             lambda one: one.animal.place,
-            width=130,
+            width=110,
         ),
         Column(
             "hot",
@@ -101,13 +102,13 @@ def _what(bench: "Bench") -> tuple[Column[Waiting], ...]:
             _sheet,
             kind="state",
             mark=lambda one: Mark.PLAIN if one.read else Mark.TIGHT,
-            width=230,
+            width=205,
         ),
         Column(
             "state",
             lambda: QCoreApplication.translate("BlockList", "State"),
             lambda one: bench.words.name("", f"state.{one.animal.state}"),
-            width=190,
+            width=180,
         ),
     )
 

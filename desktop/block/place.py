@@ -53,6 +53,7 @@ class BlockPlace(Place):
             RowsModel(carcass_columns(self.bench)), self.list, height=ROW_BLOCK
         )
         set_type(self.table, "title")
+        self.table.spare(("days",))  # in large type the owners' names need the room
         self.empty = EmptyState(self.list)
         self.view = CuttingView(self.bench, self)
         down = column(self.list, gap=TOGETHER)

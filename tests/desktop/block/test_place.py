@@ -12,6 +12,8 @@ from desktop.bench import Bench
 from desktop.block.cutting import Step
 from desktop.block.place import BlockPlace
 from desktop.block.step_view import BoxedWords
+from desktop.look import theme
+from desktop.look.theme import Theme
 from shared.carcass.carcass import Gone
 from shared.shop.states import AnimalState, OrderState
 from tests.db import examples
@@ -316,3 +318,18 @@ def test_what_the_table_foretold_is_kept_when_the_carcass_is_cut(
                 examples.package(work, order, one, "10")
         made = {one.code for one in work.yields.made("pork")}
     assert made == {"whole_ham", "ham_steak", "centre_chop"}
+
+
+def test_owners_are_read_in_large_type_on_a_small_screen(
+    qtbot: QtBot, bench: Bench, qapp: QApplication, worn: Theme
+) -> None:
+    hanging(bench)
+    theme.apply(qapp, Theme(worn.roles, 125, worn.family))
+    place = shown(qtbot, bench)
+    place.resize(1366, 620)
+    QApplication.processEvents()
+    table = place.table
+    keys = [one.key for one in table.rows.columns]
+    wide = {key: table.columnWidth(at) for at, key in enumerate(keys)}
+    assert sum(wide.values()) <= table.viewport().width()
+    assert wide["owners"] >= 250
