@@ -275,8 +275,12 @@ class LotBook:
         self._desk.record("lot", lot_id, "cancelled", reason)
         return self._there(lot_id)
 
-    def question(self, lot_id: int, *, at_block: bool = False) -> Question:
-        """All that the planner is asked about a lot, in a constant number of queries."""
+    def question(self, lot_id: int, *, at_block: bool | None = None) -> Question:
+        """All that the planner is asked about a lot, in a constant number of queries.
+
+        `at_block`: cattle of an age nobody knows count as 30 months and over; left out, they do
+        once one of them is killed (settled by the house; 9 CFR 310.22).
+        """
         return question_of(self._desk, lot_id, at_block=at_block)
 
     def list(

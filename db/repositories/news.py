@@ -12,7 +12,7 @@ from db.tables.calls import Calls
 from db.tables.lots import Animals, Lots
 from db.tables.people import Persons
 from db.tables.rail import OrderNews
-from shared.shop.news import LostHow, LostLine, News, NewsKind, told_text
+from shared.shop.news import LostHow, LostLine, News, NewsKind, standing, told_text
 
 if TYPE_CHECKING:
     from datetime import datetime
@@ -44,7 +44,7 @@ class NewsBook:
 
     def to_tell(self) -> Mapping[int, tuple[News, ...]]:
         """By order, what nobody was spoken to about yet."""
-        found = self.of_orders(None)
+        found = {order: standing(news) for order, news in self.of_orders(None).items()}
         taken_back = self._taken_back()
         left = {
             order: tuple(one for one in all_of if one.told_at is None and one.id not in taken_back)

@@ -19,6 +19,7 @@ from db.tables.orders import OrderLines
 from db.weights import weight_of
 from shared.carcass.carcass import Age, Carcass, Gone, Measured, Regime, Share, SideWeights, Skin
 from shared.carcass.dressing import USUAL, Dressing
+from shared.carcass.thirty_months import holds_for
 from shared.cutting.order import Choice, Question
 from shared.shop.animals import Weighing
 from shared.units import Weight
@@ -32,6 +33,7 @@ CARCASS_COLUMNS = (
     Animals.regime,
     Animals.split,
     Animals.state,
+    Animals.killed_on,
     Lots.species,
     Lots.booked_count,
     Lots.booked_unit,
@@ -52,8 +54,14 @@ NOTHING_LEFT = ("condemned", "refused", "not_come")
 """States of an animal of which nothing is cut; its owners' choices no longer stand."""
 
 
-def question_of(desk: Desk, lot_id: int, *, at_block: bool) -> Question:
-    """The whole question; twelve queries however many animals, owners and lines there are."""
+KILLED = ("hanging", "on_block", "cut")
+
+
+def question_of(desk: Desk, lot_id: int, *, at_block: bool | None) -> Question:
+    """The whole question; twelve queries however many animals, owners and lines there are.
+
+    `at_block` None: as at the block once an animal hangs whose age nobody knows.
+    """
     animals = desk.connection.execute(_CARCASSES, {"lot": lot_id}).all()
     if not animals:
         raise StoreBug(f"no lot {lot_id}")
@@ -76,9 +84,19 @@ def question_of(desk: Desk, lot_id: int, *, at_block: bool) -> Question:
         Share(one.number, one.owner, one.holdings, one.leader)
         for one in shares_of(desk.connection, lot_id)
     )
+    if at_block is None:
+        at_block = any(_killed_of_no_age(row, weighings) for row in animals)
     settings = ShopBook(desk).planner_settings(animals[0].species, at_block=at_block)
     choices = as_the_block_cut(desk.connection, ids, choices_of_lot(desk, lot_id))
     return Question(carcasses, shares, choices, settings)
+
+
+def _killed_of_no_age(row: Row[*tuple[Any, ...]], weighings: list[Weighing]) -> bool:
+    """Cattle on the rail whose age isn't known: from then on it counts as 30 months and over."""
+    if row.age != "unknown" or row.state in NOTHING_LEFT or not holds_for(row.species):
+        return False
+    hot = any(one.animal_id == row.id and one.kind != "live" for one in weighings)
+    return hot or row.killed_on is not None or row.state in KILLED
 
 
 def _carcass(

@@ -32,6 +32,8 @@ def news_words(
         )
         for one in news.lost
     )
+    if news.kind == "age" and not lost:
+        lost = QCoreApplication.translate("News", "what fell can be had again")
     told = f"{head}{reason}: {lost}." if lost else f"{head}{reason}."
     ways = news.remedies or ways
     if ways:

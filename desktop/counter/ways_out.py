@@ -28,7 +28,7 @@ if TYPE_CHECKING:
     from shared.shop.lots import Lot
     from shared.shop.news import News
 
-PARTLY = ("part_gone", "block")  # of an animal lost whole nothing is left to cut otherwise
+PARTLY = ("part_gone", "block", "age")  # of an animal lost whole nothing is left to cut otherwise
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,7 +71,7 @@ def ways_out(store: "Store", lots: "Mapping[int, tuple[News, ...]]") -> dict[int
     for lot_id, news in lots.items():
         with store.read() as work:  # one unit a lot, so that nobody waits for all of them
             at_block = any(one.state == "on_block" for one in work.animals.of_lot(lot_id))
-            question = work.lots.question(lot_id, at_block=at_block)
+            question = work.lots.question(lot_id, at_block=at_block or None)
             known = shop_catalogue(news[0].species, work.usual.ways(news[0].species))
             lot = work.lots.get(lot_id)
             priced = None if lot is None else _Priced(lot, known, work)

@@ -18,11 +18,14 @@ from desktop.rail.holding import hold_or_let_go
 from desktop.rail.loss import LossDialog
 from desktop.rail.missing import miss
 from desktop.rail.tags import report_pdf, tag_pdf
+from desktop.rail.telling_words import lost_words
 from desktop.scales_dialog import ScalesDialog
 from shared.shop.states import NOT_HERE
 
 if TYPE_CHECKING:
     from desktop.preview import Kind
+    from desktop.rail.fallen import Fallen
+    from desktop.rail.seen import SeenAnimal
     from shared.shop.lots import Lot
 
 CHECK_IN = (
@@ -92,12 +95,18 @@ class RailActions(Place):
             kind = DeerDialog if seen.animal.species == "deer" else CheckInDialog
             dialog = kind(self.bench, seen.animal, self)
             dialog.accepted.connect(self._checked_in)
+            dialog.accepted.connect(lambda: self._tell_age(dialog.touched, seen))
             name, journal = f"{CHECK_IN}{seen.animal.id}", self.bench.journal
             typed = journal.found(name)
             if typed is not None:
                 restore(dialog, typed)
             keep_draft(journal, name, dialog)
             self._open(dialog)
+
+    def _tell_age(self, touched: "tuple[Fallen, ...]", seen: "SeenAnimal") -> None:
+        if touched:
+            said = lost_words(self.bench, seen, touched)
+            self.bench.messages.tell(self.tr("Tell the owners"), said)
 
     def go_on_typing(self) -> None:
         """After a kill: the animal that was being checked in, with what was typed of it."""

@@ -7,6 +7,7 @@ from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QWidget
 
 from desktop.fields import ChoiceField, FormDialog, TextField
+from desktop.rail.age_told import tell_age
 from desktop.rail.arrival_fields import ArrivalFields
 from shared.carcass import thirty_months
 from shared.carcass.carcass import Age, Skin
@@ -17,6 +18,7 @@ from shared.shop.problems import Refused
 if TYPE_CHECKING:
     from db.unit_of_work import Work
     from desktop.bench import Bench
+    from desktop.rail.fallen import Fallen
 
 SEXES: dict[str, tuple[str, ...]] = {
     "pork": ("barrow", "gilt", "sow", "boar"),
@@ -54,12 +56,16 @@ def sex_words(sex: str) -> str:
 
 
 class CheckInDialog(FormDialog):
-    """Tags an animal that has come; of one already here it corrects what was said."""
+    """Tags an animal that has come; of one already here it corrects what was said.
+
+    `touched` says afterwards which choices no longer stand by the age said.
+    """
 
     def __init__(self, bench: "Bench", animal: Animal, parent: QWidget | None = None) -> None:
         super().__init__(parent, columns=3)
         self.bench = bench
         self.animal = animal
+        self.touched: tuple[Fallen, ...] = ()
         self.tag = TextField(self, required=True, most=40)
         self.sex: ChoiceField[str] = ChoiceField(self)
         self.age: ChoiceField[Age] = ChoiceField(self)
@@ -183,8 +189,13 @@ class CheckInDialog(FormDialog):
         sex = self.sex.value() or ""
         age = self.age.value() or "unknown"
         skin = self.skin.value() or "unknown"
+        before = work.lots.question(animal.lot_id, at_block=False) if age != animal.age else None
         if animal.state == "booked":
-            return work.animals.arrive(
+            found = work.animals.arrive(
                 animal.id, tag=tag, sex=sex, age=age, skin=skin, version=animal.version
             )
-        return work.animals.change(replace(animal, tag=tag, sex=sex, age=age, skin=skin))
+        else:
+            found = work.animals.change(replace(animal, tag=tag, sex=sex, age=age, skin=skin))
+        if before is not None and isinstance(found, Animal):
+            self.touched = tell_age(work, found, before)
+        return found

@@ -15,6 +15,7 @@ from desktop.panels.buttons import button
 from desktop.panels.empty import EmptyState
 from desktop.panels.heading import Words
 from desktop.rail.actions import RailActions
+from desktop.rail.age_told import tell_age
 from desktop.rail.animal_columns import animal_columns
 from desktop.rail.animal_panel import AnimalPanel
 from desktop.rail.far import SPARED, FarMode
@@ -343,6 +344,7 @@ class RailPlace(RailActions):
             weighed = any(one.kind == "hot" for one in work.weighings.of_animal(seen.animal.id))
             if animal is not None and weighed and animal.killed_on is None:
                 work.animals.change(replace(animal, killed_on=self.bench.today()))
+                tell_age(work, animal)
                 work.commit()
         self._written()
 

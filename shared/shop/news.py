@@ -1,6 +1,7 @@
 """What an owner must be told of an order: what inspection or trimming took, and what would work."""
 
 import json
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime
 from typing import Literal
@@ -43,6 +44,21 @@ class News:
     at: datetime | None = None
     person: str = ""
     told_at: datetime | None = None
+
+
+def standing(news: Sequence[News]) -> tuple[News, ...]:
+    """An order's news, first to last, without what a later word on an animal's age overtook.
+
+    Of each animal's ages the last is left; nothing, where it says that all can be had again and
+    nobody was told that it couldn't.
+    """
+    gone: set[int] = set()
+    for animal in {one.animal_id for one in news if one.kind == "age"}:
+        ages = [one for one in news if one.kind == "age" and one.animal_id == animal]
+        gone.update(one.id for one in ages[:-1])
+        if not ages[-1].lost and all(one.told_at is None for one in ages):
+            gone.add(ages[-1].id)
+    return tuple(one for one in news if one.id not in gone)
 
 
 def told_text(news: News) -> str:
