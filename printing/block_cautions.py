@@ -35,6 +35,8 @@ def _cautions(sheet: LotSheet) -> Iterator[str]:
         yield words.say(f"papers.age_{carcass.age}{there}")
     if (sheet.carcass, sheet.side) == (0, 1):
         yield from _unsettled(sheet)
+    else:
+        yield from _kept_back(sheet)
     for gone in carcass.gone:
         if gone.side in (0, sheet.side):
             part = words.name(carcass.species, f"part.{gone.part}")
@@ -61,6 +63,13 @@ def _unsettled(sheet: LotSheet) -> Iterator[str]:
         yield conflict(found, question, catalogue, words)
     for asked in put_together(sheet.answer.questions):
         yield owners_question(asked, question, catalogue, words)
+
+
+def _kept_back(sheet: LotSheet) -> Iterator[str]:
+    """What the age brings down of this animal, on every side's page (9 CFR 310.22)."""
+    for found in sheet.answer.conflicts:
+        if found.kind == "srm" and found.where.carcass == sheet.carcass:
+            yield conflict(found, sheet.question, sheet.catalogue, sheet.words)
 
 
 def _open_parts(sheet: LotSheet) -> Iterator[str]:
@@ -107,4 +116,4 @@ def _told_here(one: Caution, sheet: LotSheet) -> bool:
     if one.where is not None:
         return one.where.carcass == sheet.carcass and one.where.side in (0, sheet.side)
     owned = choice is None or choice.share in sheet.shares_here()
-    return sheet.side == 1 and owned
+    return (sheet.side == 1 or one.code == "age_unknown") and owned

@@ -5,7 +5,9 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication
 
+from desktop.counter.for_block import age_falls, for_block
 from desktop.paper_words import in_language
+from shared.cutting.forecast import forecast
 from shared.shop.ended_lines import ended_lines
 from shared.shop.states import release_refusals
 
@@ -55,14 +57,19 @@ def why_not(desk: "OrderDesk", words: "Words", *, settling: bool = False) -> str
     `settling` is the step before: an owner has answered all that is his to answer, whatever
     other owners of the lot still have between them.
     """
-    refusals = release_refusals(desk.answer, desk.share, ended_lines(desk.question))
+    block = for_block(desk)
+    said = age_falls(desk, block, words, settling=settling)
+    if said:
+        return said
+    answer = desk.answer if settling else block.answer
+    refusals = release_refusals(answer, desk.share, ended_lines(desk.question))
     codes = {refusal.code for refusal in refusals}
     mine = {one.line for one in desk.order.choices}
-    if any(not mine.isdisjoint(one.lines) for one in desk.answer.conflicts):
+    if any(not mine.isdisjoint(one.lines) for one in answer.conflicts):
         return QCoreApplication.translate(
             "Release", "It can't all be had yet: take one of the ways out first."
         )
-    asked = [one.shares for one in desk.answer.questions]
+    asked = [one.shares for one in answer.questions]
     if any(desk.share in shares for shares in asked):
         return QCoreApplication.translate("Release", "The owners have to agree first.")
     if "open_part" in codes:
@@ -71,10 +78,15 @@ def why_not(desk: "OrderDesk", words: "Words", *, settling: bool = False) -> str
         return QCoreApplication.translate("Release", "Nothing is asked for yet.")
     if settling or codes.isdisjoint(("cant", "asks")):
         return ""
-    lines = {line for one in desk.answer.conflicts for line in one.lines}
+    return _others_first(desk, answer, cant="cant" in codes)
+
+
+def _others_first(desk: "OrderDesk", answer: "Answer", *, cant: bool) -> str:
+    lines = {line for one in answer.conflicts for line in one.lines}
     shares = {one.share for one in desk.question.choices if one.line in lines}
-    owners = owner_names(desk, shares or {share for each in asked for share in each})
-    if "cant" in codes:
+    asked = {share for one in answer.questions for share in one.shares}
+    owners = owner_names(desk, shares or asked)
+    if cant:
         said = QCoreApplication.translate(
             "Release", "Not all of it can be had of what {owners} asked: that comes first."
         )
@@ -107,29 +119,30 @@ def sheet_asked(desk: "OrderDesk", bench: "Bench") -> SheetAsked:
 
     Orders not released yet are left out of the sheet, not out of the plan.
     """
-    ended = ended_lines(desk.question)
+    block, ended = for_block(desk), ended_lines(desk.question)
     orders = tuple(
         one
         for one in desk.orders
         if one.id == desk.order.id or one.state in ("settled", "released")
-        if not release_refusals(desk.answer, one.share, ended)
+        if not release_refusals(block.answer, one.share, ended)
     )
     shares = {order.share for order in orders}
     with bench.store.read() as work:
         number = 1 + len(work.orders.sheets(desk.lot.id))
         shop = work.shop.details()
         rules, recipes = work.block.rules(), work.recipes.all()
+        own, graded = work.yields.used(desk.lot.species), work.cooler.meat_factor(desk.lot.id)
     words, also = sheet_words(rules.sheet_words, bench.words)
     answer = replace(
-        desk.answer,
-        lines=tuple(one for one in desk.answer.lines if one.share in shares),
-        draws=tuple(one for one in desk.answer.draws if one.share in shares),
+        block.answer,
+        lines=tuple(one for one in block.answer.lines if one.share in shares),
+        draws=tuple(one for one in block.answer.draws if one.share in shares),
     )
     return SheetAsked(
-        desk.question,
+        block.question,
         answer,
         desk.catalogue,
-        desk.forecast,
+        forecast(block.question, block.answer, desk.catalogue, own, graded),
         orders,
         desk.lot.id,
         desk.lot.number,

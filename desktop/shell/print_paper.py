@@ -1,6 +1,7 @@
 """`steelyard print DOCUMENT`: a paper of the shop as PDF, from its records or an order file."""
 
 import argparse
+from dataclasses import replace
 from datetime import date
 from fractions import Fraction
 from pathlib import Path
@@ -155,12 +156,14 @@ def _sheet_of_file(given: argparse.Namespace, words: "Words") -> bytes:
 
     order = read_order(given.of, words)
     known = catalogue(order.species)
-    answer = plan(order.question, known)
+    settings = replace(order.question.settings, at_block=True)  # what the block reads
+    question = replace(order.question, settings=settings)
+    answer = plan(question, known)
     return block_sheet(
-        order.question,
+        question,
         answer,
         known,
-        forecast(order.question, answer, known),
+        forecast(question, answer, known),
         lot_number=0,
         sheet_number=0,
         shop=ShopDetails(paper=given.paper or "letter"),

@@ -246,7 +246,8 @@ def sheet_paper(store: "Store", number: int, words: "Words") -> bytes:
 
     with store.read() as work:
         lot, shop = lot_of(work, number, words), work.shop.details()
-        question, orders = work.lots.question(lot.id), work.orders.of_lot(lot.id)
+        question = work.lots.question(lot.id, at_block=True)
+        orders = work.orders.of_lot(lot.id)
         sheets = work.orders.sheets(lot.id)
         kept = work.papers.get(sheets[-1].paper_id) if sheets else None
         if kept is not None and not any(one.changed_since_sheet for one in orders):
