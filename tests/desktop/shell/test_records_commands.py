@@ -5,6 +5,8 @@ from pathlib import Path
 
 import pytest
 
+from db import migrate
+from db.engine import file_engine
 from desktop.commands import main
 from desktop.paths import Paths
 from desktop.records import open_records
@@ -65,6 +67,30 @@ def test_sound_records_are_said_to_be_sound(
 ) -> None:
     assert run(paths, "check-store") == 0
     assert capsys.readouterr().out == f"{paths.database} is sound.\n"
+
+
+def test_records_of_an_older_version_are_said_to_be_sound_as_that(
+    paths: Paths, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    copy = tmp_path / "older.db"
+    engine = file_engine(copy, foreign_keys=False)
+    migrate.upgrade(engine, migrate.REVISIONS[-2])
+    engine.dispose()
+    assert run(paths, "check-store", str(copy)) == 0
+    said = capsys.readouterr().out
+    assert str(copy) in said
+    assert "older version, and sound as that" in said
+    assert "brought up to date" in said
+    connection = sqlite3.connect(copy)
+    with connection:
+        connection.execute("CREATE TABLE stray (of INTEGER REFERENCES persons (id))")
+        connection.execute("INSERT INTO stray VALUES (99)")
+    connection.close()
+    assert run(paths, "check-store", str(copy)) == 1
+    found = capsys.readouterr()
+    assert "sound" not in found.out
+    assert "older version" in found.err
+    assert "stray" in found.err
 
 
 def test_spoiled_records_are_found(paths: Paths, capsys: pytest.CaptureFixture[str]) -> None:
