@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QCoreApplication
 
 from desktop.counter.ground_fields import stock_words
+from shared.curing.asked import left_open
 from shared.cutting.breaking import package_of
 from shared.units import length_text, weight_text
 
@@ -60,8 +61,10 @@ def cut_words(choice: "Choice", catalogue: "Catalogue", words: "Words") -> str:
 
 
 def finish_words(choice: "Choice", catalogue: "Catalogue", words: "Words") -> str:
-    """Finishes, package and note: "cured and smoked, 2 to a package"."""
+    """Finishes, package and note: "cured and smoked, 2 to a package"; what is left open."""
     parts = [words.name(catalogue.species, f"finish.{code}") for code in choice.finishes]
+    if left_open(catalogue, choice.cut, choice.finishes):
+        parts.insert(0, QCoreApplication.translate("ChoiceWords", "fresh or cured?"))
     cut = catalogue.cuts[choice.cut]
     if cut.kind != "to_trim":
         package = package_of(choice, cut)

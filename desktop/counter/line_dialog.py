@@ -12,6 +12,7 @@ from desktop.counter.usual_fill import usual_choice
 from desktop.fields import ChoiceField, CountField, FormDialog, LengthField, TextField, WeightField
 from desktop.look.space import GROUP, row
 from printing.words.choice_words import fraction_text
+from shared.curing.asked import usual_finish
 from shared.cutting.breaking import package_of
 from shared.cutting.order import Amount, Choice, Package
 from shared.units import length_text
@@ -31,6 +32,7 @@ def blank_choice(catalogue: "Catalogue", code: str, share: int) -> Choice:
     """A cut as it is first offered: as the house's usual has it, else as its figures say.
 
     Saddle chops are had by the slice only, so they are offered as one slice, not as "the rest".
+    What may be had fresh and cured is offered as the usual has its primal: a belly as bacon is.
     """
     for usual in catalogue.usual:
         if usual.cut == code:
@@ -41,7 +43,8 @@ def blank_choice(catalogue: "Catalogue", code: str, share: int) -> Choice:
         if one == cut.default_amount:
             kind = one
     count = max(cut.pieces_default, 1) if kind in _COUNTED else 0
-    return Choice(0, share, code, Amount(kind, count), piece_weight=cut.piece_weight)
+    amount, finishes = Amount(kind, count), usual_finish(catalogue, code)
+    return Choice(0, share, code, amount, piece_weight=cut.piece_weight, finishes=finishes)
 
 
 def ways_of_cutting(catalogue: "Catalogue", primal: str) -> tuple[str, ...]:

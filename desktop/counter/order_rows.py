@@ -11,6 +11,7 @@ from desktop.counter.ways_offered import Offer, offers, to_do
 from desktop.look.patterns import Mark
 from desktop.tables import Column, Figure, figure
 from printing.words.choice_words import amount_text
+from shared.curing.asked import left_open
 from shared.cutting.forecast import Range
 from shared.units import pounds_text
 
@@ -97,7 +98,7 @@ def rows_of(
         if primal not in held:
             continue
         lines = [one for one in mine if desk.catalogue.cuts[one.cut].primal == primal]
-        marks = [_mark(one, verdicts, contested) for one in lines]
+        marks = [_mark(desk, one, verdicts, contested) for one in lines]
         rows.append(_primal_row(desk, primal, lines, marks, primal in open_in, words))
         if primal == unfolded:
             rows += [
@@ -118,10 +119,17 @@ def in_full(row: OrderRowShown | None) -> str:
     return ": ".join([*said[:1], ", ".join(said[1:])]) if said[1:] else "".join(said)
 
 
-def _mark(choice: "Choice", verdicts: "dict[int, Verdict]", contested: set[int]) -> Mark:
+def _mark(
+    desk: "OrderDesk",
+    choice: "Choice",
+    verdicts: "dict[int, Verdict]",
+    contested: set[int],
+) -> Mark:
     if choice.line in contested or verdicts.get(choice.line) == "cant":
         return Mark.CONTESTED
     if verdicts.get(choice.line) in ("tight", "asks"):
+        return Mark.TIGHT
+    if left_open(desk.catalogue, choice.cut, choice.finishes):
         return Mark.TIGHT
     return Mark.SETTLED
 
@@ -162,10 +170,12 @@ def _primal_row(
 
 
 def _tight_or_asked(desk: "OrderDesk", lines: "list[Choice]") -> str:
-    """The word beside the hatch: the owners must agree, or it only fits if it runs long."""
+    """The word beside the hatch: owners must agree, fresh or cured isn't said, or tight."""
     asked = {line for one in desk.answer.questions for line in one.lines}
     if any(one.line in asked for one in lines):
         return QCoreApplication.translate("OrderRows", "to agree")
+    if any(left_open(desk.catalogue, one.cut, one.finishes) for one in lines):
+        return QCoreApplication.translate("ChoiceWords", "fresh or cured?")
     return QCoreApplication.translate("OrderRows", "tight")
 
 

@@ -8,6 +8,8 @@ from PySide6.QtWidgets import QWidget
 
 from desktop.fields import ChoiceField, CountField, FormDialog, TextField, WeightField
 from printing.words.place_words import capital
+from shared.carcass.anatomy import catalogue
+from shared.curing.asked import FRESH, not_to_be_cured
 from shared.curing.batch import Batch
 from shared.curing.nitrite import WITH_BRINE
 from shared.curing.recipe import Recipe
@@ -17,6 +19,7 @@ from shared.units import pounds_text
 
 if TYPE_CHECKING:
     from desktop.bench import Bench
+    from shared.cutting.order import Choice
     from shared.shop.lists import OrderRow
 
 BARRED = ("others_meat", "custom_with_inspected", "species")
@@ -64,6 +67,7 @@ class PutMeatIn(FormDialog):
         super().__init__(parent, columns=2)
         self.bench = bench
         self._batch = batch
+        self._asked: tuple[int, int] | None = None
         with bench.store.read() as work:
             states = ("released", "cut", "ready")
             self._orders = work.orders.list(states=states, closed=False, sort="number")
@@ -117,17 +121,37 @@ class PutMeatIn(FormDialog):
             elif order is None or line is None:
                 return self.tr("Choose the order and its line.")
             else:
-                choices = work.orders.get(order)
-                cut = next(
-                    (one.cut for one in (choices.choices if choices else ()) if one.line == line),
-                    "",
-                )
-                pieces = self.pieces.value() or 0
+                found = work.orders.get(order)
+                choices = found.choices if found else ()
+                one = next((one for one in choices if one.line == line), None)
+                asked = self._ask(order, one) if one is not None else ""
+                if asked:
+                    return asked
+                cut, pieces = one.cut if one is not None else "", self.pieces.value() or 0
                 put = work.batches.put_in(self._batch.id, order, line, cut, weight, pieces)
             if isinstance(put, Batch):
                 work.commit()
                 return ""
         return self._refused(put)
+
+    def _ask(self, order_id: int, choice: "Choice") -> str:
+        """Asked once of a line that doesn't say it is cured, before a cure has it."""
+        row = next(one for one in self._orders if one.id == order_id)
+        known = catalogue(row.species)
+        at = (order_id, choice.line)
+        uncured = not_to_be_cured(known, choice.cut, choice.finishes)
+        if self._batch.cure is None or not uncured or self._asked == at:
+            return ""
+        self._asked = at
+        words = self.bench.words
+        name = capital(words.name(row.species, f"cut.{choice.cut}"))
+        if FRESH in choice.finishes:
+            said = self.tr("{cut}: the order says fresh. Ask the owner; Ctrl+Enter cures it.")
+        else:
+            said = self.tr(
+                "{cut}: the order doesn't say fresh or cured. Ask the owner; Ctrl+Enter cures it."
+            )
+        return said.format(cut=name)
 
     def _refused(self, put: Refused) -> str:
         if put.code in BARRED:

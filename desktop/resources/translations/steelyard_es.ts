@@ -2672,6 +2672,10 @@
         <source>with {stock}</source>
         <translation>con {stock}</translation>
     </message>
+    <message>
+        <source>fresh or cured?</source>
+        <translation>¿fresco o curado?</translation>
+    </message>
 </context>
 <context>
     <name>CoolerDialog</name>
@@ -6668,6 +6672,14 @@
     <message>
         <source>A weight above nothing is needed.</source>
         <translation>Hace falta un peso mayor que cero.</translation>
+    </message>
+    <message>
+        <source>{cut}: the order says fresh. Ask the owner; Ctrl+Enter cures it.</source>
+        <translation>{cut}: la orden dice fresco. Pregunte al dueño; Ctrl+Intro lo cura.</translation>
+    </message>
+    <message>
+        <source>{cut}: the order doesn&apos;t say fresh or cured. Ask the owner; Ctrl+Enter cures it.</source>
+        <translation>{cut}: la orden no dice fresco ni curado. Pregunte al dueño; Ctrl+Intro lo cura.</translation>
     </message>
 </context>
 <context>

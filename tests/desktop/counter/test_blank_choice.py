@@ -17,3 +17,17 @@ def test_every_cut_is_offered_in_an_amount_it_can_be_had_in(kind: str) -> None:
 
 def test_saddle_chops_are_offered_by_the_slice() -> None:
     assert blank_choice(catalogue("lamb"), "saddle_chop", 1).amount == Amount("slices", 1)
+
+
+# What the house does with a primal is its usual; which finishes a cut may have, the species' file.
+@pytest.mark.parametrize(
+    ("cut", "finishes"),
+    [
+        ("whole_ham", ("cured_smoked",)),
+        ("belly_slab", ("cured_smoked",)),
+        ("whole_picnic", ("fresh",)),
+    ],
+)
+def test_a_whole_ham_is_offered_fresh_or_cured(cut: str, finishes: tuple[str, ...]) -> None:
+    """By its name it had no finish, and the block read neither fresh nor cured."""
+    assert blank_choice(catalogue("pork"), cut, 1).finishes == finishes

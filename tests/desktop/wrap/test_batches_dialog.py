@@ -80,6 +80,8 @@ def put(dialog: BatchesDialog, owner: str, weight: str) -> str:
     form.line.set_value(form.line._values[0])  # pyright: ignore
     type_into(form.weight.line, weight)  # pyright: ignore
     press(form, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
+    if "doesn't say fresh or cured" in form.refusal.text():  # the ham of the examples
+        press(form, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
     said = form.refusal.text()
     if said:
         form.reject()
@@ -202,3 +204,21 @@ def test_bacon_in_a_dry_cured_batch_is_cautioned_and_never_ticked(
         assert "dry-cured, 120–625 ppm" in said
         assert "bacon, dry-cured, 120–200 ppm (9 CFR 424.22(b))" in said
         assert dialog.nitrite.property("role") == role
+
+
+def test_a_ham_of_which_nothing_is_said_is_asked_about_before_it_is_cured(
+    dialog: BatchesDialog,
+) -> None:
+    begun(dialog)
+    press(dialog, Qt.Key.Key_F8)
+    form = dialog.dialog
+    assert form is not None
+    form.order.set_value(form._orders[0].id)  # pyright: ignore
+    form._ordered()  # pyright: ignore
+    form.line.set_value(form.line._values[0])  # pyright: ignore
+    type_into(form.weight.line, "18")  # pyright: ignore
+    press(form, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
+    assert "doesn't say fresh or cured" in form.refusal.text()
+    assert not dialog.meat.rows.rows()
+    press(form, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
+    assert [one.cut for one in dialog.meat.rows.rows()] == ["whole_ham"]
