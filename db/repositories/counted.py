@@ -7,11 +7,12 @@ from sqlalchemy import ColumnElement, Row, func, select, update
 from sqlalchemy.orm import aliased
 
 from db.desk import Desk
+from db.repositories.led_orders import holds_line
 from db.repositories.open_order import not_open
 from db.repositories.order_lists import JOINED, OWN
 from db.tables.counted import Counted, HandedCounts
 from db.tables.lots import Lots, Shares
-from db.tables.orders import OrderLines, Orders
+from db.tables.orders import Orders
 from db.tables.people import Persons, Shop, Stations
 from shared.shop.counted import MOST_COUNTED, CountedPackages, NewCount, may_be_counted
 from shared.shop.problems import Refused
@@ -42,10 +43,7 @@ class CountedBook:
         if shut is not None:
             return shut
         run = self._desk.connection.execute
-        line = select(OrderLines.line).where(
-            OrderLines.order_id == new.order_id, OrderLines.line == new.line
-        )
-        if run(line).first() is None:
+        if not holds_line(self._desk, new.order_id, new.line):
             return Refused("not_on_order", {"line": str(new.line)})
         shop = run(select(Shop.wrapped)).scalar_one()
         regime, owner = run(

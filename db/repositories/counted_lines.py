@@ -3,9 +3,10 @@
 from sqlalchemy import ColumnElement, delete, func, select
 
 from db.desk import Desk
+from db.repositories.led_orders import holds_line
 from db.tables.counted import Counted, HandedCounts
 from db.tables.counted_lines import CountedWeights, WeighedLines
-from db.tables.orders import OrderLines, Orders
+from db.tables.orders import Orders
 from db.tables.people import Persons
 from db.weights import known_weight, weight_of, weight_values
 from shared.shop.counted import CountedWeight
@@ -36,10 +37,7 @@ class CountedLineBook:
         here = (WeighedLines.order_id == order_id) & (WeighedLines.line == line)
         desk.connection.execute(delete(WeighedLines).where(here))
         if weighed:
-            known = select(OrderLines.line).where(
-                OrderLines.order_id == order_id, OrderLines.line == line
-            )
-            if desk.connection.execute(known).first() is None:
+            if not holds_line(desk, order_id, line):
                 return Refused("not_on_order", {"line": str(line)})
             told: dict[str, object] = {
                 "order_id": order_id,

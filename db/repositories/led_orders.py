@@ -2,19 +2,34 @@
 
 from collections.abc import Collection
 
-from sqlalchemy import select, update
+from sqlalchemy import bindparam, select, update
+from sqlalchemy.orm import aliased
 
 from db.desk import Desk
 from db.repositories.lot_shares import shares_of
 from db.tables.counted import Counted
 from db.tables.lots import Shares
-from db.tables.orders import Orders
+from db.tables.orders import OrderLines, Orders
 from db.tables.packages import Packages
 from shared.shop.leading import lead_fault
 from shared.shop.orders import Order
 from shared.shop.problems import Refused
 
 OPEN_TO_CHANGE = ("open", "settled", "released")
+_OWN, _SAYS = aliased(Orders), aliased(Orders)
+_HOLDS = (
+    select(OrderLines.line)
+    .select_from(_OWN)
+    .join(Shares, (Shares.lot_id == _OWN.lot_id) & (Shares.number == _OWN.share))
+    .join(
+        _SAYS,
+        (_SAYS.lot_id == _OWN.lot_id)
+        & ((_SAYS.share == _OWN.share) | (_SAYS.share == Shares.leader)),
+    )
+    .join(OrderLines, OrderLines.order_id == _SAYS.id)
+    .where(_OWN.id == bindparam("order"), OrderLines.line == bindparam("line"))
+    .limit(1)
+)
 
 
 def lead_refused(
@@ -56,3 +71,9 @@ def write_leader(desk: Desk, order: Order, leader: int | None) -> None:
         .values(sheet_change=Orders.last_change - 1)
     )
     desk.record("order", order.id, "led", leader=leader, was=was, lines=len(order.choices))
+
+
+def holds_line(desk: Desk, order_id: int, line: int) -> bool:
+    """Whether packages of the order may be of that line: its own, or the leader's it is cut by."""
+    found = desk.connection.execute(_HOLDS, {"order": order_id, "line": line})
+    return found.first() is not None

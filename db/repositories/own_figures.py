@@ -2,13 +2,13 @@
 
 from collections.abc import Mapping, Sequence
 
-from sqlalchemy import ColumnElement, Subquery, func, select
+from sqlalchemy import ColumnElement, Subquery, exists, func, select
 from sqlalchemy.orm import InstrumentedAttribute, aliased
 
 from db.desk import Desk
 from db.tables.counted import Counted
 from db.tables.findings import BlockRules, ExpectedYields
-from db.tables.lots import Lots
+from db.tables.lots import Lots, Shares
 from db.tables.orders import Orders
 from db.tables.packages import Packages
 from shared.cutting.own_figures import Made, OwnFigure, own_figures
@@ -74,7 +74,8 @@ class YieldBook:
         """Expected and made by lot and cut, oldest first, of orders that are wrapped; one query.
 
         A lot of one animal is one carcass; owners of one lot are added up, so that a side cut
-        short for one and long for another says nothing of the table.
+        short for one and long for another says nothing of the table. An order that others are
+        cut by is left out: part of what was made of its lines is on theirs.
         """
         made, expected = made_by_line(), expected_by_line()
         rows = self._desk.connection.execute(
@@ -93,6 +94,7 @@ class YieldBook:
             .where(
                 Lots.species == species,
                 Orders.state.in_(WRAPPED),
+                ~exists().where(Shares.lot_id == Orders.lot_id, Shares.leader == Orders.share),
                 all_weighed(Lots.id, expected.c.cut),
             )
             .group_by(Orders.lot_id, expected.c.cut)

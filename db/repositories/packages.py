@@ -9,10 +9,11 @@ from sqlalchemy.orm import aliased
 
 from db.columns import Nanograms
 from db.desk import Desk
+from db.repositories.led_orders import holds_line
 from db.repositories.open_order import not_open
 from db.repositories.order_lists import JOINED, OWN
 from db.tables.lots import Shares
-from db.tables.orders import OrderLines, Orders
+from db.tables.orders import Orders
 from db.tables.packages import Packages
 from db.tables.people import Persons, Stations
 from db.weights import known_weight, weight_of, weight_values
@@ -49,7 +50,7 @@ class PackageBook:
         """Keep so many packages of one weight in one stroke, each with a number of its own.
 
         Refused as `add` refuses one; "too_many" above MOST_EQUAL, "none" below 1, "not_open" where
-        the order is not at the block or being wrapped.
+        the order is not at the block or being wrapped, nor the line out of a batch.
         """
         if not 1 <= count <= MOST_EQUAL:
             return Refused("too_many" if count > 1 else "none", {"most": str(MOST_EQUAL)})
@@ -89,10 +90,7 @@ class PackageBook:
         return self._packages(Packages.label_number.between(numbers[0], numbers[-1]))
 
     def _on_order(self, new: NewPackage) -> bool:
-        found = select(OrderLines.line).where(
-            OrderLines.order_id == new.order_id, OrderLines.line == new.line
-        )
-        return self._desk.connection.execute(found).first() is not None
+        return holds_line(self._desk, new.order_id, new.line)
 
     def _owner(self, order_id: int) -> str:
         return self._desk.connection.execute(

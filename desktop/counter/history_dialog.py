@@ -128,9 +128,24 @@ def _of_order(one: "Change", bench: "Bench") -> Told:
         was = _note(data, "was", "was_due")
         became = _note(data, "now", "now_due")
         what = QCoreApplication.translate("OrderHistory", "note")
+    elif one.what == "led":
+        what, was, became = led_said(json.loads(one.data or "{}"))
     elif one.what == "closed":
         what = QCoreApplication.translate("OrderHistory", "closed")
     return Told(one.at, one.person, one.station, what, was, became)
+
+
+def led_said(data: dict[str, object]) -> tuple[str, str, str]:
+    """Who says how it is cut: before and from now on, by the number of the share."""
+    translate = QCoreApplication.translate
+
+    def named(share: object) -> str:
+        if share is None:
+            return translate("OrderHistory", "on its own")
+        return translate("OrderHistory", "as share {number} says").format(number=share)
+
+    what = translate("OrderHistory", "how it is cut")
+    return what, named(data.get("was")), named(data.get("leader"))
 
 
 def _of_call(one: "Call") -> Told:

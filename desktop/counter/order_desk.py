@@ -5,6 +5,7 @@ from threading import Lock
 from typing import TYPE_CHECKING
 
 from desktop.counter.usual_fill import usual_choices
+from shared.cutting.dealt import dealt
 from shared.cutting.forecast import forecast
 from shared.cutting.plan import Planner
 from shared.shop.orders import Order
@@ -18,6 +19,7 @@ if TYPE_CHECKING:
     from desktop.bench import Bench
     from desktop.counter.last_time import Again
     from shared.cutting.answer import Answer, OpenPart, Remedy
+    from shared.cutting.forecast import LineForecast
     from shared.cutting.order import Choice
     from shared.shop.states import OrderState
 
@@ -34,7 +36,16 @@ class NoteStroke:
     was_due: "date | None"
 
 
-Stroke = int | NoteStroke  # so many changes of lines, or one of the note
+@dataclass(frozen=True, slots=True)
+class LeadStroke:
+    """A change of who says how it is cut, and the lines of its own that it set aside."""
+
+    leader: int | None
+    was: int | None
+    lines: int
+
+
+Stroke = int | NoteStroke | LeadStroke  # so many changes of lines, one of the note, a leader
 
 
 class OrderDesk:
@@ -68,6 +79,7 @@ class OrderDesk:
                 self._helper, self._helping = Planner(self.catalogue), Lock()
         self.answer = self.planner.answer(self.question)
         self.forecast = forecast(self.question, self.answer, self.catalogue, own, graded)
+        self.dealt = dealt(self.forecast, self.question.shares)
         for order in self.orders:
             self._opened.setdefault(order.id, order.last_change)
 
@@ -87,6 +99,21 @@ class OrderDesk:
     def share(self) -> int:
         """The number of the share the order is for."""
         return self.order.share
+
+    @property
+    def leader(self) -> int | None:
+        """The share as whose order this one is cut; None on its own."""
+        return next(one.leader for one in self.lot.shares if one.number == self.share)
+
+    @property
+    def says(self) -> "Order":
+        """The order whose lines hold for the shown one: the leader's, else itself."""
+        return next(one for one in self.orders if one.share == (self.leader or self.share))
+
+    def part(self, line: int) -> "LineForecast | None":
+        """What a line gives the shown owner; None where the plan made nothing of it."""
+        mine = self.dealt.of_share(self.share)
+        return next((one for one in mine if one.line == line), None)
 
     def show(self, order_id: int) -> None:
         """Turn to another owner of the lot."""
@@ -116,10 +143,14 @@ class OrderDesk:
 
     def change(self, choice: "Choice") -> Problem | None:
         """Write a line over."""
+        if self.leader is not None:
+            return Refused("led")
         return self._write([(self._order_of(choice.line), choice.line, choice)])
 
     def remove(self, line: int) -> Problem | None:
         """Take a line off the order."""
+        if self.leader is not None:
+            return Refused("led")
         return self._write([(self._order_of(line), line, None)])
 
     def take(self, remedy: "Remedy") -> Problem | None:
@@ -208,6 +239,20 @@ class OrderDesk:
         self.load()
         return None
 
+    def lead(self, leader: int | None) -> Problem | None:
+        """Cut the shown order as another share says, its own lines set aside; None: on its own."""
+        order, was = self.order, self.leader
+        if leader == was:
+            return None
+        with self._bench.store.work(self._bench.person, self._bench.station) as work:
+            found = work.orders.lead(order.id, leader, version=order.version)
+            if not isinstance(found, Order):
+                return found
+            work.commit()
+        self._stroke(order.id, LeadStroke(leader, was, len(order.choices)))
+        self.load()
+        return None
+
     def save_note(self, note: str, due: "date | None") -> Problem | None:
         """Write the note for the block and the day the cut sheet is wanted."""
         order = self.order
@@ -247,6 +292,8 @@ class OrderDesk:
         stroke = taken[order_id][-1]
         if isinstance(stroke, NoteStroke):
             found = self._back_to_note(stroke, undo=undo)
+        elif isinstance(stroke, LeadStroke):
+            found = self._back_to_leader(stroke, undo=undo)
         else:
             found = self._back_lines(stroke, undo=undo)
         if found is not None:
@@ -263,13 +310,37 @@ class OrderDesk:
         new, old = (stroke.note, stroke.due), (stroke.was_note, stroke.was_due)
         there, then = (new, old) if undo else (old, new)
         if (order.note, order.due) != there:
-            return self._note_by_another(order)
+            return self._by_another(order, "note")
         return self._put_note(order, *then)
 
-    def _note_by_another(self, order: Order) -> UndoRefused:
+    def _back_to_leader(self, stroke: LeadStroke, *, undo: bool) -> Problem | None:
+        """On its own with the lines it had, or led again; all of it or nothing."""
+        order = self.order
+        if order.state not in ("open", "settled"):
+            return UndoRefused("released")
+        there, then = (stroke.leader, stroke.was) if undo else (stroke.was, stroke.leader)
+        if self.leader != there:
+            return self._by_another(order, "led")
+        opened = self._opened[order.id]
+        with self._bench.store.work(self._bench.person, self._bench.station) as work:
+            if stroke.lines and not undo:
+                gone = work.orders.redo(order.id, opened, stroke.lines)
+                if isinstance(gone, UndoRefused):
+                    return gone
+            found = work.orders.lead(order.id, then, version=order.version)
+            if not isinstance(found, Order):
+                return found
+            if stroke.lines and undo:
+                back = work.orders.undo(order.id, opened, stroke.lines)
+                if isinstance(back, UndoRefused):
+                    return back
+            work.commit()
+        return None
+
+    def _by_another(self, order: Order, what: str) -> UndoRefused:
         with self._bench.store.read() as work:
             told = work.changes.of("order", order.id)
-        by = next((one.person for one in told if one.what == "note"), "")
+        by = next((one.person for one in told if one.what == what), "")
         return UndoRefused("changed_by_another", by)
 
     def _back_lines(self, count: int, *, undo: bool) -> Problem | None:

@@ -7,9 +7,13 @@ from PySide6.QtWidgets import QWidget
 
 from desktop.counter.history_dialog import HistoryDialog
 from desktop.counter.last_time_dialog import LastTimeDialog, earlier_orders
+from desktop.counter.lead_dialog import LeadDialog
 from desktop.counter.line_dialog import LineDialog, blank_choice, ways_of_cutting
 from desktop.counter.note_dialog import OrderNoteDialog
+from desktop.counter.refusal_words import problem_words
 from desktop.drafts import keep_draft, restore
+from shared.shop.leading import divides_with
+from shared.shop.problems import Refused
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -44,6 +48,8 @@ class OrderDialogs(QObject):
         self, desk: "OrderDesk", choice: "Choice", cuts: "Sequence[str]", typed: str = ""
     ) -> None:
         """Ask for one line; a line with number 0 is a new one."""
+        if self._is_led(desk):
+            return
         words = self._bench.words
         dialog = LineDialog(
             desk.catalogue, words, choice, cuts, self._over, typed, answer=desk.answer
@@ -85,6 +91,8 @@ class OrderDialogs(QObject):
 
     def as_last_time(self, desk: "OrderDesk") -> None:
         """Bring an earlier order of this customer, planned again on this carcass."""
+        if self._is_led(desk):
+            return
         earlier = earlier_orders(self._bench, desk)
         if not earlier:
             self.refused.emit(
@@ -94,6 +102,21 @@ class OrderDialogs(QObject):
         dialog = LastTimeDialog(self._bench, desk, earlier, self._over)
         dialog.accepted.connect(lambda: self.done.emit(desk.take_again(dialog.lines or ()), 0))
         self._open(dialog)
+
+    def ask_lead(self, desk: "OrderDesk") -> None:
+        """Ask as which other owner says the order is cut."""
+        if not divides_with(desk.lot.shares, desk.share):
+            self.refused.emit(self.tr("No other owner divides exactly the same side or quarter."))
+            return
+        dialog = LeadDialog(desk, self._over)
+        dialog.accepted.connect(lambda: self.done.emit(None, 0))
+        self._open(dialog)
+
+    def _is_led(self, desk: "OrderDesk") -> bool:
+        """Whether it has no lines of its own to be asked; says so."""
+        if desk.leader is not None:
+            self.refused.emit(problem_words(Refused("led")))
+        return desk.leader is not None
 
     def show_history(self, desk: "OrderDesk") -> None:
         """Who changed what of this order."""

@@ -43,8 +43,8 @@ class OrderFigures(QWidget):
         """Show what the plan gives the shown owner, and what it comes to so far."""
         mine = [one for one in desk.question.shares if one.number == desk.share]
         hanging = sum(hanging_ng(one, desk.question, desk.catalogue) for one in mine)
-        home = promised(desk.forecast, desk.share, hanging, desk.catalogue)
-        packages = desk.forecast.packages(desk.share)
+        home = promised(desk.dealt, desk.share, hanging, desk.catalogue)
+        packages = desk.dealt.packages(desk.share)
         least, most = freezer_space(home.low, home.high)
         none = self.tr("nothing yet")
         rows = [

@@ -4,6 +4,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication
 
+from desktop.counter.release import owner_names
 from desktop.counter.share_words import share_words
 from desktop.fields.dates import date_text
 
@@ -23,9 +24,16 @@ def heading_words(desk: "OrderDesk", words: "Words") -> str:
         date_text(lot.day, words.language),
         share_words(next(one.holdings for one in lot.shares if one.number == desk.share)),
     ]
+    if desk.leader is not None:
+        parts.append(translate("OrderHeading", "cut as {owner} says").format(owner=owner_of(desk)))
     if desk.order.changed_since_sheet:
         changed = translate("OrderHeading", "changed since sheet {n}").format(n=desk.order.sheet)
         parts.append(changed)
     if tags:
         parts.append(translate("OrderHeading", "tag {tags}").format(tags=tags))
     return ", ".join(parts)
+
+
+def owner_of(desk: "OrderDesk") -> str:
+    """Who says how the shown order is cut, as he is named in a sentence."""
+    return owner_names(desk, (desk.says.share,))

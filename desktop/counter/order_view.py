@@ -348,6 +348,7 @@ class OrderView(QWidget):
         here: dict[str, Callable[[], None]] = {
             "usual": self.fill_usual,
             "last_time": lambda: self.dialogs.as_last_time(desk),
+            "lead": lambda: self.dialogs.ask_lead(desk),
             "history": lambda: self.dialogs.show_history(desk),
             "owners": lambda: self.show_side_by_side(shown=not self.stage.side_by_side()),
             "undo": self.undo,

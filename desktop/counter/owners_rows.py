@@ -50,6 +50,8 @@ def answer_of(desk: "OrderDesk", order: "Order") -> tuple[str, Mark]:
     translate = QCoreApplication.translate
     if order.state != "open":
         return translate("Owners", "settled"), Mark.SETTLED
+    if any(one.leader for one in desk.lot.shares if one.number == order.share):
+        return translate("Owners", "as another says, not settled"), Mark.TIGHT
     if not order.choices:
         return translate("Owners", "nothing yet"), Mark.OPEN
     parts = desk.catalogue.parts

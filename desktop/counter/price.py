@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 from shared.billing.bill import Bill, make_bill
 from shared.billing.lot import billed_lot
 from shared.billing.problems import BillingProblem
+from shared.cutting.dealt import as_own
 from shared.cutting.forecast import Forecast, Range
 
 if TYPE_CHECKING:
@@ -49,7 +50,7 @@ def price(desk: "OrderDesk", cards: "Mapping[int, RateCard]") -> Price | None:
     Nothing of it is kept: the bill proper is made from what was weighed.
     """
     low, middle, high = (
-        estimate(desk, cards, _all_at(desk.forecast, end)) for end in ("low", "mid", "high")
+        estimate(desk, cards, _all_at(desk.dealt, end)) for end in ("low", "mid", "high")
     )
     if low is None or middle is None or high is None:
         return None
@@ -61,7 +62,8 @@ def estimate(
     desk: "OrderDesk", cards: "Mapping[int, RateCard]", forecast: Forecast | None = None
 ) -> Bill | None:
     """The bill of the shown order as it would be by a forecast, the desk's unless told."""
-    lot = billed_lot(desk.question, desk.catalogue, cards, forecast=forecast or desk.forecast)
+    question, expected = as_own(desk.question, forecast or desk.dealt)
+    lot = billed_lot(question, desk.catalogue, cards, forecast=expected)
     if isinstance(lot, BillingProblem):
         return None
     found = make_bill(replace(lot, producer=desk.lot.producer), desk.share)

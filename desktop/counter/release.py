@@ -74,8 +74,11 @@ def why_not(desk: "OrderDesk", words: "Words", *, settling: bool = False) -> str
         return QCoreApplication.translate("Release", "The owners have to agree first.")
     if "open_part" in codes:
         return _still_open(desk, refusals, words)
-    if not desk.order.choices:
+    if not desk.says.choices:
         return QCoreApplication.translate("Release", "Nothing is asked for yet.")
+    if not settling and desk.says.state == "open":  # it is cut as that order says
+        said = QCoreApplication.translate("Release", "{owner} says how it is cut: settle that.")
+        return said.format(owner=owner_names(desk, (desk.says.share,)))
     if settling or codes.isdisjoint(("cant", "asks")):
         return ""
     return _others_first(desk, answer, cant="cant" in codes)

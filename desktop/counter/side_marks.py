@@ -11,7 +11,7 @@ if TYPE_CHECKING:
 
 def held_primals(desk: "OrderDesk") -> frozenset[str]:
     """The primals the shown owner has something of; a forequarter has no round."""
-    mine = {one.cut for one in desk.order.choices}
+    mine = {one.cut for one in desk.says.choices}
     asked = {desk.catalogue.cuts[code].primal for code in mine}
     parts = {desk.catalogue.parts[code].primal for code in held_parts(desk)}
     drawn_from_none = set(desk.catalogue.primals) - {
@@ -46,7 +46,7 @@ def side_marks(desk: "OrderDesk", side: int) -> dict[str, Mark]:
     verdicts = dict(desk.answer.group_verdicts)
     marks: dict[str, Mark] = {}
     for line in desk.answer.lines:
-        if line.share == desk.share and line.side in (0, side):
+        if line.share == desk.says.share and line.side in (0, side):
             primal = desk.catalogue.cuts[line.cut].primal
             tight = verdicts.get(line.line) in ("tight", "asks")
             marks[primal] = Mark.TIGHT if tight else marks.get(primal, Mark.SETTLED)

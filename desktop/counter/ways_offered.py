@@ -25,6 +25,8 @@ class Offer:
 
 def to_do(desk: "OrderDesk", primal: str) -> bool:
     """Whether something of a primal is still to be asked: an open part, or trim nobody grinds."""
+    if desk.leader is not None:
+        return False
     if any(desk.catalogue.parts[one.part].primal == primal for one in desk.open_parts()):
         return True
     if not any(one.primal == primal and _pool(desk, one.cut) for one in desk.catalogue.usual):

@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from shared.carcass.anatomy import catalogue
+from shared.cutting.dealt import dealt
 from shared.cutting.forecast import Forecast, forecast
 from shared.cutting.plan import plan
 from shared.shop.counted import may_be_counted, weight_together
@@ -13,8 +14,8 @@ if TYPE_CHECKING:
     from db.store import Store
     from printing.words import Words
     from shared.curing.recipe import Recipe
-    from shared.cutting.forecast import Range
-    from shared.cutting.order import Question
+    from shared.cutting.forecast import LineForecast, Range
+    from shared.cutting.order import Choice, Question
     from shared.marking.plant_marks import PlantMarks
     from shared.shop.counted import CountedPackages, CountedWeight
     from shared.shop.details import ShopDetails
@@ -67,7 +68,7 @@ class Wrapping:
     @property
     def planned_packages(self) -> tuple[int, int]:
         """Packages planned in all, at least and at most."""
-        one = self.forecast.packages(self.order.share)
+        one = dealt(self.forecast, self.question.shares).packages(self.order.share)
         return one.low, one.high
 
     @property
@@ -162,9 +163,9 @@ def with_weights(
 def _with_lines(wrapping: Wrapping, words: "Words") -> Wrapping:
     """The order with its lines as its packages, counts and weights make them."""
     lines = _lines(
-        wrapping.order,
+        _choices(wrapping),
         wrapping.lot.species,
-        wrapping.forecast,
+        dealt(wrapping.forecast, wrapping.question.shares).of_share(wrapping.order.share),
         wrapping.packages,
         wrapping.counted,
         words,
@@ -180,10 +181,19 @@ def _counted_too(line: WrapLine, wrapping: Wrapping) -> WrapLine:
     return replace(line, together_ng=together, weighed=line.line in wrapping.weighed)
 
 
+def _choices(wrapping: Wrapping) -> "tuple[Choice, ...]":
+    """The lines its packages are of: its own, or those of the order it is cut by."""
+    share = wrapping.order.share
+    leader = next((one.leader for one in wrapping.question.shares if one.number == share), None)
+    if leader is None:
+        return wrapping.order.choices
+    return tuple(one for one in wrapping.question.choices if one.share == leader)
+
+
 def _lines(
-    order: "Order",
+    choices: "tuple[Choice, ...]",
     species: str,
-    expected: Forecast,
+    expected: "tuple[LineForecast, ...]",
     packages: "tuple[PackageMade, ...]",
     counted: "tuple[CountedPackages, ...]",
     words: "Words",
@@ -194,11 +204,12 @@ def _lines(
     for count in counted:
         counts[count.line] += 0 if count.void else count.packages
     cuts = catalogue(species).cuts
-    for choice in order.choices:
+    planned = {one.line: one for one in expected}
+    for choice in choices:
         cut = cuts.get(choice.cut)
         if cut is not None and cut.kind == "to_trim":
             continue
-        line = expected.line(choice.line)
+        line = planned.get(choice.line)
         rows.append(
             WrapLine(
                 choice.line,

@@ -14,14 +14,20 @@ def packages_dealt(packages: int, leader: int, shares: Iterable[Share]) -> Mappi
     and 3; of a half and two quarters 5 packages are 3, 1 and 1. The odd ones go to the lower
     share numbers.
     """
+    owners = parts_of(leader, shares)
+    turn = in_turn(list(owners.values()))
+    return {number: turn.dealt(packages, at) for at, number in enumerate(owners)}
+
+
+def parts_of(leader: int, shares: Iterable[Share]) -> Mapping[int, Fraction]:
+    """What the leader and each share he leads hold of all they hold; the lowest number first."""
     owners = {
         one.number: _of_animal(one)
         for one in sorted(shares, key=lambda one: one.number)
         if leader in (one.number, one.leader)
     }
     whole = sum(owners.values(), NOTHING)
-    turn = in_turn([held / whole for held in owners.values()])
-    return {number: turn.dealt(packages, at) for at, number in enumerate(owners)}
+    return {number: held / whole for number, held in owners.items()}
 
 
 def _of_animal(share: Share) -> Fraction:

@@ -31,7 +31,7 @@ def lead_fault(shares: Sequence[LotShare], share: int, leader: int) -> str:
 def divides_with(shares: Sequence[LotShare], share: int) -> tuple[int, ...]:
     """The other shares that divide exactly the same sides or quarters, by number."""
     by = {one.number: one for one in shares}
-    mine = _divided(by[share].holdings) if share in by else frozenset()
+    mine = _divided(by[share].holdings if share in by else ())
     return tuple(
         sorted(
             one.number
