@@ -156,7 +156,8 @@ class Table:
         self.keys.fill(boxes.place, "Freezer 2")
         self.keys.ctrl(Key.Key_Return)
         self.rest()
-        self.keys.press(Key.Key_Escape)
+        while QApplication.activeModalWidget() is boxes:
+            self.keys.press(Key.Key_Escape)
         self.keys.at(self.window)
 
     def _fill(self, dialog: FormDialog, fields: dict[str, str]) -> None:
