@@ -121,7 +121,7 @@ class BlockPlace(Place):
         """Back to the carcasses."""
         self.stack.setCurrentWidget(self.list)
         self.refresh()
-        self.table.setFocus()
+        self.first_focus().setFocus()
 
     def show_carcass(self, animal_id: int, at: int = 0) -> None:
         """Open a carcass; one already on the block goes on at its first open line."""

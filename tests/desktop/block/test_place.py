@@ -144,6 +144,25 @@ def test_finishing_with_lines_not_ticked_asks(
     press(Qt.Key.Key_PageDown)
     assert len(messages.asked) == 2
     assert states(bench) == ("cut", ["cut", "cut"])
+    assert block.table.rows.rowCount() == 0
+    assert QApplication.focusWidget() is block  # not whatever comes next in the window
+
+
+def test_after_the_last_step_the_keyboard_is_on_the_list(
+    qtbot: QtBot, bench: Bench, messages: RecordedMessages
+) -> None:
+    two_hogs(bench)
+    block = shown(qtbot, bench)
+    begin(block)
+    cutting = block.view.cutting
+    assert cutting is not None
+    messages.answers = [True]
+    for _ in range(len(cutting.steps) + 1):
+        press(Qt.Key.Key_PageDown)
+        if messages.asked:
+            break
+    assert block.table.rows.rowCount() == 1
+    assert QApplication.focusWidget() is block.table
 
 
 def test_a_new_sheet_is_read_before_the_knife_goes_on(block: BlockPlace, bench: Bench) -> None:
@@ -333,3 +352,15 @@ def test_owners_are_read_in_large_type_on_a_small_screen(
     wide = {key: table.columnWidth(at) for at, key in enumerate(keys)}
     assert sum(wide.values()) <= table.viewport().width()
     assert wide["owners"] >= 250
+
+
+def test_long_cautions_end_where_they_end(block: BlockPlace, qtbot: QtBot) -> None:
+    """Lines reckoned for a narrower page once left screens with nothing on them to read."""
+    block.resize(1366, 640)
+    block.show()
+    qtbot.waitExposed(block)
+    view = block.view.view
+    view.show_sentences([("contested", ["Side 1, chuck backbone can't be kept. " * 6] * 8)])
+    page = view.widget()
+    qtbot.waitUntil(lambda: page.width() > 1000 and page.height() > 1000)
+    assert page.height() == page.heightForWidth(page.width())
