@@ -86,12 +86,14 @@ def rows_of(
 ) -> list[OrderRowShown]:
     """Every primal of the share in the block's order; under the unfolded one its lines.
 
-    While something of it is to be asked, or with `ways`, also the ways it may be cut.
+    While something of it is to be asked, or with `ways`, also the ways it may be cut. An order
+    that is cut as another says shows that one's lines, and its own part of them.
     """
     verdicts = dict(desk.answer.group_verdicts)
     contested = {line for one in desk.answer.conflicts for line in one.lines}
-    mine = desk.order.choices
-    open_in = [desk.catalogue.parts[part.part].primal for part in desk.open_parts()]
+    mine, led = desk.says.choices, desk.leader is not None
+    open_parts = desk.open_parts(desk.says.share)
+    open_in = [desk.catalogue.parts[part.part].primal for part in open_parts]
     rows: list[OrderRowShown] = []
     held = held_primals(desk)
     for primal in desk.catalogue.primals:
@@ -105,7 +107,7 @@ def rows_of(
                 _line_row(desk, primal, one, mark, words)
                 for one, mark in zip(lines, marks, strict=True)
             ]
-            if ways or not lines or to_do(desk, primal):
+            if not led and (ways or not lines or to_do(desk, primal)):
                 rows += [_offer_row(desk, primal, one, words) for one in offers(desk, primal)]
     return rows
 
@@ -154,7 +156,7 @@ def _primal_row(
     name = words.name(desk.catalogue.species, f"primal.{primal}")
     short = ", ".join(words.name(desk.catalogue.species, f"cut.{one.cut}") for one in lines)
     title = name[:1].upper() + name[1:]
-    made = [found for one in lines if (found := desk.forecast.line(one.line)) is not None]
+    made = [found for one in lines if (found := desk.part(one.line)) is not None]
     pounds = sum(one.finished.mid for one in made)
     low, high = sum(one.packages.low for one in made), sum(one.packages.high for one in made)
     return OrderRowShown(
@@ -182,7 +184,7 @@ def _tight_or_asked(desk: "OrderDesk", lines: "list[Choice]") -> str:
 def _line_row(
     desk: "OrderDesk", primal: str, choice: "Choice", mark: Mark, words: "Words"
 ) -> OrderRowShown:
-    made = desk.forecast.line(choice.line)
+    made = desk.part(choice.line)
     finish = finish_words(choice, desk.catalogue, words)
     was = desk.last_time.get(choice.line)
     if was is not None:
