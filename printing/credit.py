@@ -37,12 +37,11 @@ def credit(
     )
     source = words.say("bills.on_bill", number=note.bill_number)
     paper = open_paper(shop.paper, head, source, made, words)
-    columns = (
-        Column(words.say("bills.what"), paper.room - 160),
-        Column(words.say("bills.amount"), 80, "right"),
-        Column(words.say("bills.tax"), 80, "right"),
-    )
-    table(paper, columns, [_row(line, words) for line in note.lines])
+    taxed = any(line.tax_cents for line in note.lines)
+    sums = ("amount", "tax") if taxed else ("amount",)
+    columns = [Column(words.say("bills.what"), paper.room - 80 * len(sums))]
+    columns += [Column(words.say(f"bills.{one}"), 80, "right") for one in sums]
+    table(paper, columns, [_row(line, words)[: len(columns)] for line in note.lines])
     paper.skip(8)
     money_row(paper, words.say("bills.credited"), note.total_cents, 12, strong=True)
     notes(paper, (words.say("bills.reason", reason=note.reason),))

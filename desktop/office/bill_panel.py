@@ -120,9 +120,9 @@ class BillPanel(SidePanel):
         his = billing is not None and (billing.for_producer or billing.producers is not None)
         self.producers.setVisible(his)
         self.producers.setChecked(billing is not None and billing.for_producer)
-        self.issue.setEnabled(can and billing is not None and billing.has_next)
+        self.issue.setEnabled(billing is not None and billing.has_next)
         self.show_bill.setEnabled(billing is not None and billing.shown is not None)
-        self.money.setEnabled(can)
+        self.money.setEnabled(can or (billing is not None and billing.balance.due != 0))
         mine = can and billing is not None and not billing.for_producer
         for one in (self.close_order, self.statement, self.quote, self.ticket):
             one.setEnabled(mine)

@@ -39,7 +39,8 @@ class Billing:
     has lines, else the last one issued. `producers` is the same lot seen from the producer who
     holds no share of it but is billed for something (`for_producer`); None where he isn't.
     `said` is what is also on the next bills of the lot's orders, by order; `storing` the storage
-    this one is still to be billed for.
+    this one is still to be billed for. `differs`: what stands billed would be another amount at
+    the weights that stand now; only `scale_check.read_checked` looks.
     """
 
     order: "Order"
@@ -57,6 +58,7 @@ class Billing:
     producers: "Billing | None" = None
     said: "Mapping[int, SaidExtras]" = field(default_factory=dict[int, SaidExtras])
     storing: Storing | None = None
+    differs: bool = False
 
     @property
     def extras(self) -> SaidExtras:

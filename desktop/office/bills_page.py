@@ -11,13 +11,14 @@ from desktop.look.space import GROUP, TOGETHER, column, row
 from desktop.office import issuing
 from desktop.office.bill_columns import BillColumns, BillRow
 from desktop.office.bill_panel import BillPanel
-from desktop.office.billing import Billing, read_billing
+from desktop.office.billing import Billing
 from desktop.office.bills_bar import BillsBar
 from desktop.office.extras_dialog import ExtrasDialog
 from desktop.office.late_billing import LateBilling
 from desktop.office.money_dialog import MoneyDialog
 from desktop.office.money_dialogs import CreditDialog, StatementDialog
 from desktop.office.money_words import complaint, line_words
+from desktop.office.scale_check import read_checked
 from desktop.office.show_papers import OfficePapers
 from desktop.office.to_bill import ToBill, orders_to_bill
 from desktop.panels.heading import Words
@@ -74,9 +75,9 @@ class BillsPage(QWidget):
         self.lines: Table[BillRow] = Table(RowsModel(self.columns.lines()), main, sortable=False)
         self.bar = BillsBar(self.bench, self.papers.show_made, main)
         down.addWidget(self.bar)
-        down.addWidget(self.orders, 2)
+        down.addWidget(self.orders, 1)
         down.addWidget(self.lines_heading)
-        down.addWidget(self.lines, 3)
+        down.addWidget(self.lines, 1)
         self.side = BillPanel(self)
         across.addWidget(main, 1)
         across.addWidget(self.side)
@@ -161,7 +162,7 @@ class BillsPage(QWidget):
             self.lines_heading.setText("")
         self._asked, self._reading = chosen.id, True
         self.bench.work.run(
-            read_billing, self.bench.store, chosen.id, then=self._was_read, key="office.bill"
+            read_checked, self.bench.store, chosen.id, then=self._was_read, key="office.bill"
         )
 
     def _once_read(self, slot: "Callable[[], None]") -> bool:
@@ -214,10 +215,10 @@ class BillsPage(QWidget):
             return ""
         from printing.bill import ended_notes  # draws PDFs: only when a bill is looked at
 
-        keys = [f"bills.note_{one.code}" for one in bill.cautions]
-        said = [*ended_notes(bill, self.bench.words)]
-        said += [self.bench.words.say(key) for key in keys if self.bench.words.has(key)]
-        if any(one.code == "kept_differs" for one in bill.cautions):
+        words, codes = self.bench.words, [one.code for one in bill.cautions]
+        said = [*ended_notes(bill, words)]
+        said += [words.say(f"bills.note_{one}") for one in codes if words.has(f"bills.note_{one}")]
+        if "kept_differs" in codes or (self.billing is not None and self.billing.differs):
             said.append(
                 self.tr("A weight or rate was changed after the first bill; mend it by a credit.")
             )

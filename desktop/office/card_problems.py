@@ -2,6 +2,7 @@
 
 from collections.abc import Callable, Mapping, Sequence
 from datetime import date, timedelta
+from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from shared.billing.card_dates import check_cards
@@ -12,6 +13,10 @@ if TYPE_CHECKING:
     from printing.words import Words
     from shared.billing.rates import Charge
 
+STEEP_RATE = Fraction(2_500)
+"""A rate of $25 or more for a pound, package or mile is asked about: common practice, no source."""
+STEEP_HEAD_RATE = Fraction(250_000)
+"""Likewise $2,500 for a head, a day or a whole order."""
 BACK = timedelta(days=60)
 """Animals of the last two months may still be billed."""
 
@@ -40,6 +45,19 @@ def doubts(
     ]
     gaps = len([one for one in found if one.code == "no_card_then"])
     return " ".join(said if gaps <= 1 else [*said[:1], *said[gaps:]])
+
+
+def steep(card: RateCard) -> "tuple[tuple[Charge, Fraction], ...]":
+    """Charges with a rate that is a slip of the key more likely than a price, and that rate.
+
+    68 typed for 68¢ a pound is $68.00: it would bill a beef of 750 lb $51,000.
+    """
+    rates = [(one, max((one.rate, *(step.rate for step in one.steps)))) for one in card.charges]
+    return tuple(
+        (one, rate)
+        for one, rate in rates
+        if rate >= (STEEP_HEAD_RATE if one.unit in ("head", "each", "day") else STEEP_RATE)
+    )
 
 
 def never_there(card: RateCard, words: "Words") -> "tuple[Charge, ...]":

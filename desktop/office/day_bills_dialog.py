@@ -106,6 +106,13 @@ class DayBillsDialog(QDialog):
     def _was_read(self, found: ReadDay) -> None:
         self._read = found
         self._bills = list(found.bills)
+        if not found.bills and found.looked_at == found.orders:
+            self._say(
+                self.tr(
+                    "Nothing is to be billed: no order is ready or handed over without its bill. "
+                    "An order comes here once it is wrapped and ready."
+                )
+            )
         self._refill()
         self.table.setFocus()
 
@@ -203,7 +210,15 @@ class DayBillsDialog(QDialog):
         return [
             count_column("order", lambda: self.tr("Order"), lambda one: one.billing.order.number),
             Column("payer", lambda: self.tr("Payer"), lambda one: one.billing.payer, stretch=True),
-            Column("state", lambda: self.tr("Bill"), self._state, kind="state", mark=self._mark),
+            Column(
+                "state",
+                lambda: self.tr("Bill"),
+                self._state,
+                kind="state",
+                mark=self._mark,
+                width=160,
+                tip=self._state,
+            ),
             Column("waits", lambda: self.tr("Waits"), self._waits, width=210, tip=self._waits),
             count_column(
                 "lines",

@@ -74,9 +74,9 @@ class OfficePlace(Place):
         firsts = (
             self.bills.orders,
             self.balances.orders,
-            self.rates.cards,
+            self.rates.first_focus(),
             self.shop.name.line,
-            self.recipes.recipes,
+            self.recipes.first_focus(),
             self.usual.lines,
             self.figures.reports,
             self.books.which.editor,

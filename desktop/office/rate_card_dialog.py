@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QWidget
 from desktop.fields import ChoiceField, DateField, FormDialog, RateField, TextField
 from desktop.fields.dates import date_text
 from desktop.look.space import GROUP, TOGETHER, column, row
-from desktop.office.card_problems import doubts, never_there
+from desktop.office.card_problems import doubts, never_there, steep
 from desktop.office.charge_columns import charge_columns
 from desktop.office.charge_dialog import ChargeDialog
 from desktop.office.late_dialog import LateDialog
@@ -23,6 +23,7 @@ from desktop.panels.buttons import button
 from desktop.tables import RowsModel, Table
 from shared.billing.rates import Charge, LateTerms, RateCard, check_card
 from shared.carcass.anatomy import species
+from shared.money import rate_text
 
 if TYPE_CHECKING:
     from PySide6.QtCore import QEvent
@@ -294,6 +295,7 @@ class RateCardDialog(FormDialog):
             for one in (
                 doubts(card, self._cards, self.bench.today(), self._doubt),
                 *(self._never(one) for one in never_there(card, self.bench.words)),
+                *(self._steep(one, rate) for one, rate in steep(card)),
             )
             if one
         )
@@ -307,6 +309,13 @@ class RateCardDialog(FormDialog):
         said = charge_words(charge.code, self.bench.words, charge.name)
         return self.tr("{charge}: these animals have none of its cuts; it is never billed.").format(
             charge=said
+        )
+
+    def _steep(self, charge: Charge, rate: Fraction) -> str:
+        said = charge_words(charge.code, self.bench.words, charge.name)
+        basis = self.bench.words.say(f"bills.basis_{charge.basis}")
+        return self.tr("{charge} at {rate} {basis} is uncommonly much.").format(
+            charge=said, rate=rate_text(rate), basis=basis
         )
 
     def _doubt(self, code: str, data: Mapping[str, str]) -> str:

@@ -12,6 +12,7 @@ from desktop.office.charge_columns import charge_columns
 from desktop.office.rate_card_dialog import RateCardDialog
 from desktop.office.trial_dialog import TrialDialog
 from desktop.panels.buttons import button
+from desktop.panels.empty import EmptyState
 from desktop.panels.heading import Words
 from desktop.tables import Column, Figure, RowsModel, Table
 from shared.billing.rates import Charge, RateCard
@@ -47,8 +48,11 @@ class RatesPage(QWidget):
         self.charges: Table[Charge] = Table(
             RowsModel(charge_columns(self, bench)), self, sortable=False
         )
+        self.none = EmptyState(self)
+        self.none.hide()
         down.addWidget(self.cards, 2)
         down.addWidget(self.charges, 3)
+        down.addWidget(self.none, 1)
         self.cards.moved.connect(self._moved)
         self.new.clicked.connect(self.new_card)
         self.tried.clicked.connect(self.try_chosen)
@@ -65,6 +69,15 @@ class RatesPage(QWidget):
         )
         self.new.setText(self.tr("&New card… (Ctrl+N)"))
         self.tried.setText(self.tr("&Try it on last month… (F7)"))
+        self.none.set_words(
+            self.tr("No rate card yet"),
+            self.tr(
+                "A rate card says what the shop charges, by the head, the pound or the package, "
+                "and from which day. Without one there is no bill and no quote. Ctrl+N begins "
+                "one: the usual charges are listed, type each rate and press Enter; what is left "
+                "empty isn't charged. One card may hold for all animals, or each has its own."
+            ),
+        )
         self.cards.set_name(self.tr("Rate cards"))
         self.charges.set_name(self.tr("Charges of the card"))
 
@@ -72,8 +85,15 @@ class RatesPage(QWidget):
         """Read the cards again, newest first."""
         with self.bench.store.read() as work:
             cards = sorted(work.rates.all(), key=lambda one: one.holds_from, reverse=True)
+        for part in (self.cards, self.charges, self.tried):
+            part.setVisible(bool(cards))
+        self.none.setVisible(not cards)
         self.cards.show_rows(cards, self.cards.chosen())
         self._moved(self.cards.chosen())
+
+    def first_focus(self) -> QWidget:
+        """The cards; where there are none, what begins one."""
+        return self.new if self.cards.isHidden() else self.cards
 
     def new_card(self) -> None:
         """Ask for a new card, begun from the chosen one."""

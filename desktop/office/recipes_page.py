@@ -10,6 +10,7 @@ from desktop.look.patterns import Mark
 from desktop.look.space import GROUP, TOGETHER, column, row
 from desktop.office.recipe_dialog import RecipeDialog
 from desktop.panels.buttons import button
+from desktop.panels.empty import EmptyState
 from desktop.panels.heading import Words
 from desktop.tables import Column, RowsModel, Table
 from printing.words.place_words import capital
@@ -43,7 +44,10 @@ class RecipesPage(QWidget):
         top.addWidget(self.new)
         down.addLayout(top)
         self.recipes: Table[Recipe] = Table(RowsModel(self._columns()), self)
+        self.none = EmptyState(self)
+        self.none.hide()
         down.addWidget(self.recipes, 1)
+        down.addWidget(self.none, 1)
         self.recipes.picked.connect(self.edit)
         self.recipes.moved.connect(lambda one: self.drop.setEnabled(one is not None))
         self.new.clicked.connect(self.begin)
@@ -64,14 +68,30 @@ class RecipesPage(QWidget):
         )
         self.new.setText(self.tr("&New recipe… (Ctrl+N)"))
         self.drop.setText(self.tr("Re&tire it… (Del)"))
+        self.none.set_words(
+            self.tr("No recipe yet"),
+            self.tr(
+                "A recipe says what a cure, a sausage or a seasoning is made of. Labels take the "
+                "ingredients and allergens from it; a batch in cure, smoke or the mixer weighs "
+                "out by it, and its nitrite is checked where it has any. Ctrl+N begins one: take "
+                "the parts from the bags' own labels."
+            ),
+        )
         self.recipes.set_name(self.tr("Recipes"))
 
     def refresh(self) -> None:
         """Read the recipes again."""
         with self.bench.store.read() as work:
             found = list(work.recipes.all())
+        self.recipes.setVisible(bool(found))
+        self.drop.setVisible(bool(found))
+        self.none.setVisible(not found)
         self.recipes.show_rows(found, self.recipes.chosen())
         self.drop.setEnabled(self.recipes.chosen() is not None)
+
+    def first_focus(self) -> QWidget:
+        """The recipes; where there are none, what begins one."""
+        return self.new if self.recipes.isHidden() else self.recipes
 
     def begin(self) -> None:
         """A new recipe."""

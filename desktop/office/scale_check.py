@@ -77,6 +77,17 @@ def disagreements(store: "Store", steps: "Steps") -> Checked:
     return Checked(tuple(found), looked_at, len(ids))
 
 
+def read_checked(store: "Store", order_id: int) -> Billing | None:
+    """An order's money, and whether its bills still agree with the scale."""
+    billing = read_billing(store, order_id)
+    if billing is None:
+        return None
+    his = billing.producers
+    if his is not None:
+        his = replace(his, differs=bool(_of(store, his)))
+    return replace(billing, producers=his, differs=bool(_of(store, billing)))
+
+
 def _of(store: "Store", billing: Billing) -> list[Disagreement]:
     lot = billing.billed
     if not billing.bills or isinstance(lot, BillingProblem):

@@ -130,3 +130,8 @@ def test_orders_without_a_bill_come_first(bench: Bench, store: Store, signed: Si
     assert ([one.id for one in found.rows], found.count) == ([2], 2)
     (left,) = read_day(store, Steps()).bills
     assert left.billing.order.id == 2
+
+
+def test_where_nothing_is_to_be_billed_it_says_so(qtbot: QtBot, bench: Bench) -> None:
+    page = opened(qtbot, bench)
+    assert "Nothing is to be billed" in page.bar.dialog.said.text()

@@ -9,7 +9,9 @@ from pytestqt.qtbot import QtBot
 
 from db.store import Store
 from desktop.bench import Bench
+from desktop.office import issuing
 from desktop.office.place import OfficePlace
+from shared.shop.money import IssuedBill
 from shared.shop.people import SignedOn
 from tests.desktop.audit import unnamed
 from tests.desktop.office.ready_orders import handed_over
@@ -105,6 +107,36 @@ def test_issued_paid_by_keyboard_and_closed(
         found = work.orders.get(order.id)
     assert found is not None
     assert found.closed_at is not None
+
+
+def test_a_closed_order_whose_bill_was_credited_can_be_billed_again(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
+) -> None:
+    order = handed_over(store, signed)
+    place = opened(qtbot, bench)
+    page = place.bills
+    page.issue()
+    settle(qtbot, bench)
+    page.money()
+    page.money_dialog.try_it()
+    settle(qtbot, bench)
+    page.close_order()
+    settle(qtbot, bench)
+    page.choose(order.id)
+    settle(qtbot, bench)
+    assert not page.side.issue.isEnabled()
+    assert not page.side.money.isEnabled()
+    assert page.billing is not None
+    assert isinstance(issuing.credit(bench, page.billing, "wrong card", "", None), IssuedBill)
+    page.choose(order.id)
+    settle(qtbot, bench)
+    assert page.side.money.isEnabled()
+    assert page.side.issue.isEnabled()
+    page.issue()
+    settle(qtbot, bench)
+    with store.read() as work:
+        assert len(work.bills.of_order(order.id)) == 3
+        assert work.payments.balance(order.id).due == 0
 
 
 def test_money_asked_right_after_issuing_is_about_the_bill(

@@ -315,3 +315,45 @@ def test_without_single_cuts_the_field_says_every_cut(qtbot: QtBot, bench: Bench
     assert dialog.cuts.text() == ""
     assert dialog.cuts.line.placeholderText() == "every cut"
     assert dialog.kinds.text() == "any"
+
+
+def test_a_rate_uncommonly_high_is_asked_about_before_it_is_kept(
+    qtbot: QtBot, bench: Bench, store: Store
+) -> None:
+    """68 typed for 68 cents a pound is $68.00."""
+    page = opened(qtbot, bench)
+    dialog = page.dialog
+    dialog.name.set_text("Slip of the key")
+    dialog.holds_from.set_value(date(2025, 1, 1))
+    dialog.table.choose(1)
+    dialog.rate.set_text("68")
+    dialog.try_it()
+    assert "Cut and wrap at $68.00 per lb hot is uncommonly much." in dialog.refusal.text()
+    with store.read() as work:
+        assert work.rates.all() == ()
+    dialog.rate.set_text("0.68")
+    dialog.try_it()
+    assert not dialog.isVisible(), dialog.refusal.text()
+
+
+def test_a_shop_without_a_card_is_told_what_one_is_and_begins_it_by_key(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
+) -> None:
+    page = RatesPage(bench)
+    qtbot.addWidget(page)
+    page.show()
+    page.refresh()
+    assert page.none.isVisible()
+    assert not page.cards.isVisible()
+    page.activateWindow()
+    page.first_focus().setFocus()
+    qtbot.waitUntil(page.first_focus().hasFocus)
+    QTest.keyClick(page.first_focus(), Qt.Key.Key_N, Qt.KeyboardModifier.ControlModifier)
+    assert page.dialog.isVisible()
+    page.dialog.reject()
+    with store.work(signed.person, signed.station) as work:
+        work.rates.save(RATES)
+        work.commit()
+    page.refresh()
+    assert not page.none.isVisible()
+    assert page.first_focus() is page.cards

@@ -13,6 +13,7 @@ from desktop.office.day_bills import issue_day, read_day
 from desktop.office.progress import Steps
 from desktop.office.scale_check import Checked, disagreements
 from shared.shop.animals import Weighing
+from shared.shop.orders import Order
 from shared.shop.people import SignedOn
 from shared.units import Weight
 from tests.desktop.office.ready_orders import StopsAfterOne, handed_over
@@ -24,6 +25,11 @@ def billed_and_corrected(bench: Bench, store: Store, signed: SignedOn) -> None:
     issue_day(bench, read_day(store, Steps()).bills, Steps())
     checked = disagreements(store, Steps())
     assert (checked.found, checked.looked_at, checked.orders) == ((), 2, 2)
+    correct_weight(store, signed, order)
+
+
+def correct_weight(store: Store, signed: SignedOn, order: Order) -> None:
+    """Side 1 weighed 95.5 lb, not 93.5."""
     with store.work(signed.person, signed.station) as work:
         lot = work.lots.get(order.lot_id)
         assert lot is not None
@@ -41,6 +47,22 @@ def test_the_line_that_differs_is_listed(bench: Bench, store: Store, signed: Sig
         ("cut_and_wrap:1", 6545, 6685)
     ]
     assert found[0].more_cents == 140
+
+
+def test_a_weight_corrected_after_the_bill_is_said_at_the_order(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
+) -> None:
+    page = BillsPage(bench)
+    qtbot.addWidget(page)
+    page.show()
+    order = handed_over(store, signed)
+    issue_day(bench, read_day(store, Steps()).bills, Steps())
+    for corrected in (False, True):
+        if corrected:
+            correct_weight(store, signed, order)
+        page.choose(order.id)
+        qtbot.waitUntil(lambda: not bench.work.busy())
+        assert page.side.notes.text().startswith("A weight or rate was changed") is corrected
 
 
 def test_credited_and_billed_again_it_agrees(
