@@ -920,10 +920,6 @@
         <translation>Hacer la cuenta de &amp;todo lo listo… (F7)</translation>
     </message>
     <message>
-        <source>Chec&amp;k with the scale (F12)</source>
-        <translation>&amp;Cotejar con la báscula (F12)</translation>
-    </message>
-    <message>
         <source>{most} of {count} orders, those with no bill first. Find any other with Ctrl+F.</source>
         <translation>{most} de {count} órdenes, primero las que no tienen cuenta. Busque cualquier otra con Ctrl+F.</translation>
     </message>
@@ -934,6 +930,10 @@
     <message>
         <source>Bills, {count}</source>
         <translation>Cuentas, {count}</translation>
+    </message>
+    <message>
+        <source>Chec&amp;k with the scale (F12)</source>
+        <translation>Verificar con la báscu&amp;la (F12)</translation>
     </message>
     <message>
         <source>All bills of open orders agree with the scale.</source>
@@ -3225,6 +3225,10 @@
         <translation>{owners} · hoja {number} · paso {at} de {all}</translation>
     </message>
     <message>
+        <source>changed at the counter</source>
+        <translation>cambiado en el mostrador</translation>
+    </message>
+    <message>
         <source>&amp;Read on</source>
         <translation>&amp;Seguir leyendo</translation>
     </message>
@@ -3285,6 +3289,10 @@
     <message>
         <source>Sho&amp;w what was issued (F9)</source>
         <translation>&amp;Ver lo emitido (F9)</translation>
+    </message>
+    <message>
+        <source>Nothing is to be billed: no order is ready or handed over without its bill. An order comes here once it is wrapped and ready.</source>
+        <translation>No hay nada que cobrar: ninguna orden lista o entregada está sin su cuenta. Una orden llega aquí cuando está empacada y lista.</translation>
     </message>
     <message>
         <source>Stopped: {done} of {count} orders were looked at, those with no bill first. Open this again to look at all.</source>
@@ -3357,10 +3365,6 @@
     <message>
         <source>to issue</source>
         <translation>por emitir</translation>
-    </message>
-    <message>
-        <source>Nothing is to be billed: no order is ready or handed over without its bill. An order comes here once it is wrapped and ready.</source>
-        <translation>No hay nada que cobrar: ninguna orden lista o entregada está sin su cuenta. Una orden llega aquí cuando está empacada y lista.</translation>
     </message>
 </context>
 <context>
@@ -3991,6 +3995,13 @@
     </message>
 </context>
 <context>
+    <name>FormDialog</name>
+    <message>
+        <source>What was typed here is not kept. Esc again drops it.</source>
+        <translation>Lo escrito aquí no está guardado. Esc otra vez lo desecha.</translation>
+    </message>
+</context>
+<context>
     <name>Gone</name>
     <message>
         <source>all of the {primal}</source>
@@ -4254,6 +4265,14 @@
         <translation>Sin congelar: {names}. Se retiene. F8 dice desde cuándo se congela, o que ya está congelado; Espacio lo deja para otra entrega.</translation>
     </message>
     <message>
+        <source>Ready since {day}, {count} days; storage is billed in the Office (F11).</source>
+        <translation>Lista desde {day}, {count} días; el almacenaje se cobra en la Oficina (F11).</translation>
+    </message>
+    <message>
+        <source>Ready since {day}, one day; storage is billed in the Office (F11).</source>
+        <translation>Lista desde {day}, un día; el almacenaje se cobra en la Oficina (F11).</translation>
+    </message>
+    <message>
         <source>frozen</source>
         <translation>congelado</translation>
     </message>
@@ -4272,14 +4291,6 @@
     <message>
         <source>F7 on the order takes the payment.</source>
         <translation>F7 en la orden recibe el pago.</translation>
-    </message>
-    <message>
-        <source>Ready since {day}, {count} days; storage is billed in the Office (F11).</source>
-        <translation>Lista desde el {day}, {count} días; el almacenaje se cobra en la Oficina (F11).</translation>
-    </message>
-    <message>
-        <source>Ready since {day}, one day; storage is billed in the Office (F11).</source>
-        <translation>Lista desde el {day}, un día; el almacenaje se cobra en la Oficina (F11).</translation>
     </message>
     <message>
         <source>{now} of {here}</source>
@@ -4753,6 +4764,49 @@
     <message>
         <source>&amp;Not billed below</source>
         <translation>&amp;No se cobra debajo de</translation>
+    </message>
+</context>
+<context>
+    <name>LeadDialog</name>
+    <message>
+        <source>How order {number} is cut</source>
+        <translation>Cómo se corta la orden {number}</translation>
+    </message>
+    <message>
+        <source>&amp;Keep</source>
+        <translation>&amp;Guardar</translation>
+    </message>
+    <message>
+        <source>&amp;Leave it</source>
+        <translation>&amp;Dejarlo</translation>
+    </message>
+    <message>
+        <source>&amp;Cut</source>
+        <translation>&amp;Corte</translation>
+    </message>
+    <message>
+        <source>on its own</source>
+        <translation>por su cuenta</translation>
+    </message>
+    <message>
+        <source>as {owner} says</source>
+        <translation>como diga {owner}</translation>
+    </message>
+    <message>
+        <source>Cut as another says, its packages are dealt in turn from that order.</source>
+        <translation>Si se corta como diga otro, sus paquetes se reparten por turno de esa orden.</translation>
+    </message>
+    <message>
+        <source>Its own lines come off ({count}); “Who changed what” keeps them.</source>
+        <translation>Sus propias líneas se quitan ({count}); «Quién cambió qué» las guarda.</translation>
+    </message>
+    <message>
+        <source>The block needs a new sheet then.</source>
+        <translation>La mesa necesita entonces una hoja nueva.</translation>
+    </message>
+    <message>
+        <source>Ctrl+Z takes it back.</source>
+        <translation>Ctrl+Z lo deshace.</translation>
     </message>
 </context>
 <context>
@@ -5679,6 +5733,10 @@
         <source>This owner has no earlier order of this kind of animal here.</source>
         <translation>Este dueño no tiene aquí una orden anterior de este animal.</translation>
     </message>
+    <message>
+        <source>No other owner divides exactly the same side or quarter.</source>
+        <translation>Ningún otro dueño comparte exactamente la misma media canal o el mismo cuarto.</translation>
+    </message>
 </context>
 <context>
     <name>OrderFigures</name>
@@ -5749,6 +5807,10 @@
         <translation>Orden {number}</translation>
     </message>
     <message>
+        <source>cut as {owner} says</source>
+        <translation>se corta como diga {owner}</translation>
+    </message>
+    <message>
         <source>changed since sheet {n}</source>
         <translation>cambiada desde la hoja {n}</translation>
     </message>
@@ -5766,6 +5828,18 @@
     <message>
         <source>closed</source>
         <translation>cerrada</translation>
+    </message>
+    <message>
+        <source>on its own</source>
+        <translation>por su cuenta</translation>
+    </message>
+    <message>
+        <source>as share {number} says</source>
+        <translation>como diga la parte {number}</translation>
+    </message>
+    <message>
+        <source>how it is cut</source>
+        <translation>cómo se corta</translation>
     </message>
     <message>
         <source>rung: no answer</source>
@@ -6050,6 +6124,10 @@
         <translation>Dueños lado a lado</translation>
     </message>
     <message>
+        <source>Cut as another owner says</source>
+        <translation>Cortar como diga otro dueño</translation>
+    </message>
+    <message>
         <source>Who changed what</source>
         <translation>Quién cambió qué</translation>
     </message>
@@ -6212,6 +6290,10 @@
     <message>
         <source>settled</source>
         <translation>completa</translation>
+    </message>
+    <message>
+        <source>as another says, not settled</source>
+        <translation>como diga otro, sin completar</translation>
     </message>
     <message>
         <source>nothing yet</source>
@@ -6883,6 +6965,10 @@
         <translation>{charge}: estos animales no tienen ninguno de sus cortes; nunca se cobra.</translation>
     </message>
     <message>
+        <source>{charge} at {rate} {basis} is uncommonly much.</source>
+        <translation>{charge} a {rate} {basis}: es mucho más de lo común.</translation>
+    </message>
+    <message>
         <source>{other} holds for the same animals from {day} too; the one kept last is used.</source>
         <translation>{other} vale también para los mismos animales desde {day}; se usa la guardada al último.</translation>
     </message>
@@ -6893,10 +6979,6 @@
     <message>
         <source>Say at least one rate.</source>
         <translation>Diga al menos un precio.</translation>
-    </message>
-    <message>
-        <source>{charge} at {rate} {basis} is uncommonly much.</source>
-        <translation>{charge} a {rate} {basis}: es mucho más de lo común.</translation>
     </message>
 </context>
 <context>
@@ -6933,6 +7015,14 @@
         <translation>&amp;Probarla con el mes pasado… (F7)</translation>
     </message>
     <message>
+        <source>No rate card yet</source>
+        <translation>Todavía no hay tarifa</translation>
+    </message>
+    <message>
+        <source>A rate card says what the shop charges, by the head, the pound or the package, and from which day. Without one there is no bill and no quote. Ctrl+N begins one: the usual charges are listed, type each rate and press Enter; what is left empty isn&apos;t charged. One card may hold for all animals, or each has its own.</source>
+        <translation>Una tarifa dice lo que cobra la planta, por cabeza, por libra o por paquete, y desde qué día. Sin ella no hay cuenta ni cotización. Ctrl+N comienza una: los cargos usuales ya están en la lista, escriba cada precio y pulse Intro; lo que queda vacío no se cobra. Una tarifa puede valer para todos los animales, o cada uno tiene la suya.</translation>
+    </message>
+    <message>
         <source>Rate cards</source>
         <translation>Tarifas</translation>
     </message>
@@ -6963,14 +7053,6 @@
     <message>
         <source>all animals</source>
         <translation>todos los animales</translation>
-    </message>
-    <message>
-        <source>No rate card yet</source>
-        <translation>Todavía no hay tarifa</translation>
-    </message>
-    <message>
-        <source>A rate card says what the shop charges, by the head, the pound or the package, and from which day. Without one there is no bill and no quote. Ctrl+N begins one: the usual charges are listed, type each rate and press Enter; what is left empty isn&apos;t charged. One card may hold for all animals, or each has its own.</source>
-        <translation>Una tarifa dice lo que cobra la planta, por cabeza, por libra o por paquete, y desde qué día. Sin ella no hay cuenta ni cotización. Ctrl+N comienza una: los cargos usuales ya están en la lista, escriba cada precio y pulse Intro; lo que queda vacío no se cobra. Una tarifa puede valer para todos los animales, o cada uno tiene la suya.</translation>
     </message>
 </context>
 <context>
@@ -7103,6 +7185,14 @@
         <translation>Re&amp;tirarla… (Supr)</translation>
     </message>
     <message>
+        <source>No recipe yet</source>
+        <translation>Todavía no hay receta</translation>
+    </message>
+    <message>
+        <source>A recipe says what a cure, a sausage or a seasoning is made of. Labels take the ingredients and allergens from it; a batch in cure, smoke or the mixer weighs out by it, and its nitrite is checked where it has any. Ctrl+N begins one: take the parts from the bags&apos; own labels.</source>
+        <translation>Una receta dice de qué se hace un curado, una salchicha o un sazón. De ella toman las etiquetas los ingredientes y los alérgenos; una tanda en curado, humo o mezcladora se pesa según ella, y su nitrito se revisa si lo lleva. Ctrl+N comienza una: tome las partes de las etiquetas de las bolsas.</translation>
+    </message>
+    <message>
         <source>Recipes</source>
         <translation>Recetas</translation>
     </message>
@@ -7149,14 +7239,6 @@
     <message>
         <source>none</source>
         <translation>ninguno</translation>
-    </message>
-    <message>
-        <source>No recipe yet</source>
-        <translation>Todavía no hay receta</translation>
-    </message>
-    <message>
-        <source>A recipe says what a cure, a sausage or a seasoning is made of. Labels take the ingredients and allergens from it; a batch in cure, smoke or the mixer weighs out by it, and its nitrite is checked where it has any. Ctrl+N begins one: take the parts from the bags&apos; own labels.</source>
-        <translation>Una receta dice de qué se hace un curado, una salchicha o un sazón. De ella toman las etiquetas los ingredientes y los alérgenos; una tanda en curado, humo o mezcladora se pesa según ella, y su nitrito se revisa si lo lleva. Ctrl+N comienza una: tome las partes de las etiquetas de las bolsas.</translation>
     </message>
 </context>
 <context>
@@ -7233,6 +7315,26 @@
         <translation>La mesa ya la cortó: pídales primero que regresen la orden.</translation>
     </message>
     <message>
+        <source>Only owners who divide the same side or quarter are cut as one says.</source>
+        <translation>Solo a los dueños que comparten la misma media canal o el mismo cuarto se les corta como diga uno.</translation>
+    </message>
+    <message>
+        <source>That owner&apos;s order is cut as another says itself: choose that one.</source>
+        <translation>La orden de ese dueño se corta a su vez como diga otro: elija a ese.</translation>
+    </message>
+    <message>
+        <source>Others are cut as this order says: take that back on their orders.</source>
+        <translation>A otros se les corta como dice esta orden: quítelo en las órdenes de ellos.</translation>
+    </message>
+    <message>
+        <source>Something of these orders is cut or wrapped: it is too late for that.</source>
+        <translation>Algo de estas órdenes ya está cortado o empacado: es tarde para eso.</translation>
+    </message>
+    <message>
+        <source>It is cut as another owner says: ask on that order, or Ctrl+G here.</source>
+        <translation>Se corta como diga otro dueño: pida en esa orden, o Ctrl+G aquí.</translation>
+    </message>
+    <message>
         <source>The order can&apos;t take that step from where it is.</source>
         <translation>La orden no puede dar ese paso desde donde está.</translation>
     </message>
@@ -7246,6 +7348,10 @@
     <message>
         <source>The owners have to agree first.</source>
         <translation>Primero tienen que ponerse de acuerdo los dueños.</translation>
+    </message>
+    <message>
+        <source>{owner} says how it is cut: settle that.</source>
+        <translation>{owner} dice cómo se corta: complete antes esa orden.</translation>
     </message>
     <message>
         <source>Not all of it can be had of what {owners} asked: that comes first.</source>
@@ -7262,6 +7368,10 @@
     <message>
         <source>Nothing is asked for yet.</source>
         <translation>Todavía no se pide nada.</translation>
+    </message>
+    <message>
+        <source>Tag {tags}: the age isn&apos;t known, and the block cuts it as 30 months and over. Then it can&apos;t give {cuts}. Say its age at the Rail (F3), or ask for what needs no backbone.</source>
+        <translation>Arete {tags}: no se sabe la edad, y la mesa lo corta como de 30 meses o más. Entonces no puede dar {cuts}. Diga su edad en el Riel (F3), o pida lo que no lleve espinazo.</translation>
     </message>
 </context>
 <context>
@@ -9406,8 +9516,24 @@
 <context>
     <name>Wrap</name>
     <message>
-        <source>Order {number} is ready; nothing was packed of: {lines}.</source>
-        <translation>Orden {number} lista; no se empacó nada de: {lines}.</translation>
+        <source>Is it ready all the same? Why?</source>
+        <translation>¿Está lista de todos modos? ¿Por qué?</translation>
+    </message>
+    <message>
+        <source>Not all is packed</source>
+        <translation>No todo está empacado</translation>
+    </message>
+    <message>
+        <source>Order {number}: packages made {made}, planned {planned}.</source>
+        <translation>Orden {number}: paquetes hechos {made}, planeados {planned}.</translation>
+    </message>
+    <message>
+        <source>and {count} more</source>
+        <translation>y {count} más</translation>
+    </message>
+    <message>
+        <source>Nothing was packed of: {lines}.</source>
+        <translation>No se empacó nada de: {lines}.</translation>
     </message>
     <message>
         <source>Packages of order {number} without a label yet: {count}.</source>
@@ -9572,6 +9698,10 @@
         <translation>De esa línea no se empacó nada por conteo.</translation>
     </message>
     <message>
+        <source>This order is ready: only what came out of a batch is packed on it. Take it back to wrapping for anything else.</source>
+        <translation>Esta orden está lista: en ella solo se empaca lo que salió de una tanda. Para lo demás, regrésela al empaque.</translation>
+    </message>
+    <message>
         <source>Label {number}</source>
         <translation>Etiqueta {number}</translation>
     </message>
@@ -9614,10 +9744,6 @@
     <message>
         <source>It can&apos;t be kept.</source>
         <translation>No se puede guardar.</translation>
-    </message>
-    <message>
-        <source>This order is ready to hand over; take it back to wrapping to add to it.</source>
-        <translation>Esta orden está lista para entregar; regrésela a empaque para agregarle.</translation>
     </message>
     <message>
         <source>This order was handed over; nothing more is put on it.</source>
