@@ -8,6 +8,7 @@ from pytestqt.qtbot import QtBot
 from desktop.bench import Bench
 from desktop.counter.place import CounterPlace
 from desktop.counter.release import make_sheet, sheet_asked, why_not
+from desktop.shell.stored_papers import sheet_paper
 from shared.carcass.carcass import Age
 from shared.cutting.order import Amount, Choice
 from shared.units import LENGTH_UNITS_PER_INCH
@@ -97,3 +98,15 @@ def test_known_to_be_under_t_bones_are_on_the_sheet_of_both_sides(
     text = "\n".join(pages_of(make_sheet(sheet_asked(desk, bench))))
     assert "T-bone steak" in text
     assert "AGE NOT KNOWN" not in text
+
+
+def test_a_draft_of_the_sheet_says_on_each_side_what_the_age_brings_down(
+    qtbot: QtBot, bench: Bench
+) -> None:
+    both = Choice(0, 1, "t_bone_steak", Amount("all"), thickness=LENGTH_UNITS_PER_INCH)
+    desk = desk_of(beef(qtbot, bench, both, "unknown", killed=False))
+    pages = pages_of(sheet_paper(bench.store, desk.lot.number, bench.words))
+    for side in ("Side 1", "Side 2"):
+        page = " ".join(next(one for one in pages if side in one).split())
+        assert "AGE NOT KNOWN. Cut as 30 months and over" in page
+        assert "all as T-bone steak at 1 in can't be kept" in page
