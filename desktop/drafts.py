@@ -44,6 +44,7 @@ def texts_of(dialog: "FormDialog") -> dict[str, str]:
 
 def restore(dialog: "FormDialog", texts: Mapping[str, str]) -> None:
     """Put texts back, field by field as if they were typed, so that the form fits them."""
+    dialog.begun = True
     for name, field in list(_fields(dialog)):
         text = texts.get(name)
         if text is not None and text != field.text():

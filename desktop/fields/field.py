@@ -35,6 +35,7 @@ class Field(QWidget, Generic[T]):
         self.made = next(_TURN)
         self.editor: QWidget = self
         self._rule = ""
+        self.touched = False  # the person typed or chose here
         self.label = Words("small", "quiet", self)
         self._column = column(self, gap=STEP)
         self._column.addWidget(self.label)
@@ -123,6 +124,7 @@ class Field(QWidget, Generic[T]):
     def _changed(self) -> None:
         """The person typed: a rule's complaint is over, a shown one goes once it is mended."""
         self._rule = ""
+        self.touched = True
         if self._complains():
             self._show(self.problem())
         self.changed.emit()

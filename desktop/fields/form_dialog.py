@@ -1,9 +1,12 @@
 """A dialog of fields; refused, it stays as it is with everything typed in it."""
 
+from typing import Any
+
 from PySide6.QtCore import QEvent, Qt
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QDialog, QSizePolicy, QWidget
 
+from desktop.fields.field import Field
 from desktop.fields.grid import FieldGrid
 from desktop.look.space import EDGE, GROUP, TOGETHER, column, row
 from desktop.look.theme import theme_of
@@ -14,11 +17,18 @@ from desktop.panels.heading import Words
 class FormDialog(QDialog):
     """Heading, a sentence, fields, and two buttons. Subclasses fill `grid` and `attempt`.
 
-    Enter in the last field or Ctrl+Enter anywhere does the main action; Esc leaves.
+    Enter in the last field or Ctrl+Enter anywhere does the main action; Esc leaves. Where
+    something was typed, Esc and the window's cross say first that it is dropped, and leave the
+    second time; the button that leaves does it at once. `asks` is False where nothing is kept.
     """
+
+    asks = True
 
     def __init__(self, parent: QWidget | None = None, *, columns: int = 2) -> None:
         super().__init__(parent)
+        self.begun = False  # there is work in it that stands in no field
+        self._was_shown = False
+        self._dropping: list[str] | None = None
         self.setMinimumWidth(280 * columns)
         self.heading = Words("group", parent=self)
         self.heading.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
@@ -39,7 +49,7 @@ class FormDialog(QDialog):
         feet.addStretch(1)
         self._layout.addLayout(feet)
         self.main.clicked.connect(self.try_it)
-        self.leave.clicked.connect(self.reject)
+        self.leave.clicked.connect(self.drop)
         for keys in ("Ctrl+Return", "Ctrl+Enter"):
             QShortcut(QKeySequence(keys), self).activated.connect(self.try_it)
 
@@ -80,6 +90,21 @@ class FormDialog(QDialog):
         else:
             self.accept()
 
+    def reject(self) -> None:
+        """Leave; where that drops what was typed, say so first and leave the second time."""
+        fields: list[Field[Any]] = self.findChildren(Field)
+        typed = [one.text() for one in fields if one.touched]
+        if self.isVisible() and self.asks and (typed or self.begun) and typed != self._dropping:
+            self._dropping = typed
+            self.refuse(self.tr("What was typed here is not kept. Esc again drops it."))
+            return
+        super().reject()
+
+    def drop(self) -> None:
+        """Leave at once, as the button says."""
+        self.asks = False
+        self.reject()
+
     def refuse(self, sentence: str) -> None:
         """Show why it was not done; "" takes the sentence away."""
         self.refusal.setText(sentence)
@@ -119,6 +144,10 @@ class FormDialog(QDialog):
     def showEvent(self, event: QEvent) -> None:  # pyright: ignore[reportIncompatibleMethodOverride]
         super().showEvent(event)  # pyright: ignore[reportArgumentType]
         self.make_room()
+        if not self._was_shown:
+            self._was_shown = True
+            for field in self.findChildren(Field):
+                field.touched = False  # what it was opened with isn't typed yet
         if self.grid.fields and self.focusWidget() in (None, self.leave, self.main):
             self.grid.fields[0].editor.setFocus(Qt.FocusReason.TabFocusReason)
 

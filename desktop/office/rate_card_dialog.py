@@ -207,6 +207,7 @@ class RateCardDialog(FormDialog):
             self.rows[self.rows.index(before)] = now
         else:
             return
+        self.begun = True
         self.table.show_rows(self.rows, now)
 
     def change(self) -> None:
@@ -237,7 +238,7 @@ class RateCardDialog(FormDialog):
         self.late_dialog.open()
 
     def _set_late(self, terms: LateTerms | None) -> None:
-        self._late = terms
+        self._late, self.begun = terms, True
 
     def card(self) -> RateCard | None:
         """The card as it stands; None where something can't be taken, which is then complained."""

@@ -23,6 +23,8 @@ if TYPE_CHECKING:
 class TrialDialog(FormDialog):
     """Tries the card as it opens, on last month's animals; other days can be asked for."""
 
+    asks = False  # days to look at: nothing is kept
+
     def __init__(self, bench: "Bench", card: "RateCard", parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setMinimumWidth(900)

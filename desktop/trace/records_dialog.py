@@ -21,6 +21,8 @@ class RecordsDialog(FormDialog):
 
     counted = Signal(int)
 
+    asks = False  # days to look at: nothing is kept
+
     def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
         super().__init__(parent, columns=2)
         self.bench = bench

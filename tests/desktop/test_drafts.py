@@ -21,7 +21,7 @@ def test_what_is_typed_is_noted_and_forgotten_when_it_is_left(qtbot: QtBot, benc
     assert (bench.journal.found(name) or {})["cut"] == "b", "the key that opened it, too"
     type_into(dialog.note.editor, "mild")
     assert (bench.journal.found(name) or {})["note"] == "mild"
-    dialog.reject()
+    dialog.drop()
     assert bench.journal.names() == ()
 
 
@@ -50,7 +50,7 @@ def test_every_field_and_tick_comes_back(qtbot: QtBot, bench: Bench) -> None:
     assert again is not first
     assert texts_of(again) == typed
     assert again.lead.isVisibleTo(again)
-    again.reject()
+    again.drop()
 
 
 def test_a_draft_of_a_line_changes_that_line(qtbot: QtBot, bench: Bench) -> None:
@@ -81,7 +81,7 @@ def test_a_half_typed_booking_is_there_again(qtbot: QtBot, bench: Bench) -> None
     dialog.owners[1].changed.emit()
     kept = bench.journal.found(BOOKING)
     assert kept is not None
-    dialog.reject()
+    dialog.drop()
     assert bench.journal.found(BOOKING) is None
     bench.journal.note(BOOKING, kept)
     again = opened(qtbot, bench).dialog
@@ -90,4 +90,4 @@ def test_a_half_typed_booking_is_there_again(qtbot: QtBot, bench: Bench) -> None
     assert again.producer.text() == "Jørgen 555 010 0123"
     assert again.shares.value() == "halves"
     assert again.owners[1].isVisibleTo(again)
-    again.reject()
+    again.drop()

@@ -49,7 +49,7 @@ def test_what_was_typed_a_second_before_a_kill_is_there_again(
     there = dialog.note.text()
     assert there.startswith(sure)
     assert typed[-1][1].startswith(there), "nothing that was never typed"
-    dialog.reject()
+    dialog.drop()
     assert place.bench.journal.names() == ()
     place.bench.work.finish()
     place.bench.journal.close()

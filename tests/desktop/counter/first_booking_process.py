@@ -52,7 +52,7 @@ def main(folder: Path) -> None:
                 QTest.qWait(10)
         assert place.dialog is not None
         sys.stdout.write(f"{max(turns)}\n")
-        place.dialog.reject()
+        place.dialog.drop()
         QTest.qWait(20)
     bench.work.finish()
     store.close()

@@ -169,7 +169,7 @@ def test_booking_opens_at_once_however_many_customers_there_are(qtbot: QtBot, be
     place = opened(qtbot, bench)
     place.book()  # the first time also reads modules
     assert place.dialog is not None
-    place.dialog.reject()
+    place.dialog.drop()
     listed(qtbot, bench)
     with slow_turns() as slow:
         place.book()

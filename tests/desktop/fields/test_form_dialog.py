@@ -81,6 +81,39 @@ def test_enter_does_the_main_action_and_escape_leaves(qtbot: QtBot) -> None:
     assert not dialog.isVisible()
 
 
+def test_escape_asks_before_it_drops_what_was_typed(qtbot: QtBot) -> None:
+    dialog = opened(qtbot)
+    type_into(dialog.tag.line, "115")
+    QTest.keyClick(dialog.tag.line, Qt.Key.Key_Escape)
+    assert dialog.isVisible()
+    assert "not kept" in dialog.refusal.text()
+    type_into(dialog.weight.line, "98.5")
+    dialog.close()  # the window's cross; more was typed since it was asked
+    assert dialog.isVisible()
+    QTest.keyClick(dialog.tag.line, Qt.Key.Key_Escape)
+    assert not dialog.isVisible()
+    assert dialog.done_with == []
+
+
+def test_what_a_form_was_opened_with_is_not_asked_about(qtbot: QtBot) -> None:
+    dialog = WeighDialog()
+    qtbot.addWidget(dialog)
+    type_into(dialog.tag.line, "115")
+    dialog.open()
+    dialog.reject()
+    assert not dialog.isVisible()
+    dialog = opened(qtbot)
+    type_into(dialog.tag.line, "115")
+    dialog.leave.click()  # the button says what it does
+    assert not dialog.isVisible()
+    dialog = opened(qtbot)
+    dialog.begun = True  # rates taken into a list, with nothing in a field
+    dialog.reject()
+    assert dialog.isVisible()
+    dialog.reject()
+    assert not dialog.isVisible()
+
+
 def test_tab_goes_through_the_fields_and_then_the_buttons(qtbot: QtBot) -> None:
     dialog = opened(qtbot)
     assert QApplication.focusWidget() is dialog.tag.line

@@ -357,3 +357,16 @@ def test_a_shop_without_a_card_is_told_what_one_is_and_begins_it_by_key(
     page.refresh()
     assert not page.none.isVisible()
     assert page.first_focus() is page.cards
+
+
+def test_escape_asks_before_it_drops_the_rates_taken_into_the_list(
+    qtbot: QtBot, bench: Bench
+) -> None:
+    dialog = opened(qtbot, bench).dialog
+    dialog.rate.set_text("60")
+    assert dialog.take_rate()
+    dialog.reject()
+    assert dialog.isVisible()
+    assert "not kept" in dialog.refusal.text()
+    dialog.reject()
+    assert not dialog.isVisible()

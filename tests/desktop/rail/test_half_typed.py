@@ -38,8 +38,8 @@ def test_what_was_typed_of_an_arrival_is_there_again(qtbot: QtBot, bench: Bench)
     assert dialog.animal.lot_id == lots[1].id
     assert (dialog.tag.text(), dialog.sex.value()) == ("T-77", "cow")
     assert dialog.facts.statement_of.text() == "the owner"
-    dialog.reject()
-    typing.reject()
+    dialog.drop()
+    typing.drop()
     assert bench.journal.names() == ()
 
 
