@@ -7,6 +7,7 @@ from PySide6.QtCore import QCoreApplication
 from desktop.counter.price import cards_of, price
 from desktop.paper_words import words_for
 from printing.written import day_text, sender
+from shared.cutting.dealt import as_own
 from shared.shop.calendar import hang_days
 from shared.shop.calls import due_on
 
@@ -42,7 +43,8 @@ def show_confirmation(bench: "Bench", desk: "OrderDesk", parent: "QWidget") -> N
     booking = _booking(desk, share, due, rules.without_answer, found, words)
     title = _title(desk.order.number)
     now = bench.now()
-    question, catalogue, forecast = desk.question, desk.catalogue, desk.forecast
+    catalogue = desk.catalogue
+    question, forecast = as_own(desk.question, desk.dealt)
 
     def make() -> bytes:
         from printing.confirmation import confirmation

@@ -1,7 +1,9 @@
 """An owner is cut as another of the same side says: asked by a dialog, shown, taken back."""
 
+import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from desktop.bench import Bench
@@ -10,12 +12,14 @@ from desktop.counter.lead_dialog import LeadDialog
 from desktop.counter.order_rows import rows_of
 from desktop.counter.place import CounterPlace
 from desktop.counter.release import why_not
+from printing import confirmation
 from shared.cutting.order import Amount, Choice
 from shared.shop.lots import Lot
 from tests.db.examples import arrived, line, moved, order_of, settled, weighed
 from tests.db.repositories.test_led_orders import divided
 from tests.desktop.audit import unnamed
 from tests.desktop.counter.opened_counter import desk_of, with_order
+from tests.printing.pages import pages
 
 CTRL = Qt.KeyboardModifier.ControlModifier
 STEAKS = Choice(0, 0, "ribeye_steak", Amount("all"))
@@ -100,6 +104,29 @@ def test_it_shows_the_leaders_lines_with_its_own_part_and_changes_none(
     assert desk.says.choices == (theirs,)
     QTest.keyClicks(place.order.table, "r")
     assert place.order.dialog is None
+
+
+def test_his_confirmation_says_that_ones_lines(
+    qtbot: QtBot, bench: Bench, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    made: list[bytes] = []
+
+    place = led(qtbot, bench)
+    real = confirmation.confirmation
+
+    def watched(*args: object, **named: object) -> bytes:
+        made.append(real(*args, **named))  # pyright: ignore
+        return made[-1]
+
+    monkeypatch.setattr(confirmation, "confirmation", watched)
+    QTest.keyClick(place.order.table, Qt.Key.Key_P, CTRL)
+    qtbot.waitUntil(lambda: QApplication.activeModalWidget() is not None)
+    paper = QApplication.activeModalWidget()
+    assert paper is not None
+    paper.close()
+    text = " ".join(pages(made[0]))
+    assert "Bert Iversen" in text
+    assert "ribeye steak" in text
 
 
 def test_it_goes_to_the_block_after_the_one_who_says(qtbot: QtBot, bench: Bench) -> None:
