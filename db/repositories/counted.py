@@ -39,7 +39,7 @@ class CountedBook:
         """
         if not 1 <= new.packages <= MOST_COUNTED:
             return Refused("too_many" if new.packages > 1 else "none", {"most": str(MOST_COUNTED)})
-        shut = not_open(self._desk, new.order_id)
+        shut = not_open(self._desk, new.order_id, new.line)
         if shut is not None:
             return shut
         run = self._desk.connection.execute

@@ -59,7 +59,7 @@ class PackageBook:
         if new.line == 0 and not new.reason.strip():
             return Refused("reason_missing")
         desk = self._desk
-        shut = not_open(desk, new.order_id)
+        shut = not_open(desk, new.order_id, new.line)
         if shut is not None:
             return shut
         if new.line != 0 and not self._on_order(new):

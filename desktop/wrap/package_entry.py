@@ -31,6 +31,7 @@ class PackageEntry(QWidget):
 
     def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self._shut = ""
         self._wrapping: Wrapping | None = None
         self._line: WrapLine | None = None
         self._at: tuple[int, int, str] | None = None
@@ -98,13 +99,19 @@ class PackageEntry(QWidget):
 
         self.all.setText(self.tr("Weigh what was counted together… (Shift+F12)"))
 
-    def set_open(self, *, is_open: bool) -> None:
-        """Whether packages can be made of the order as it stands."""
+    def set_open(self, shut: str) -> None:
+        """Why no packages can be made of the line as the order stands; "" where they can."""
+        if self._shut and not shut:
+            self.complain("")
+        self._shut = shut
         for one in (self.strip, self.count, self.way):
-            one.setEnabled(is_open)
+            one.setEnabled(not shut)
 
     def focus(self) -> None:
-        """Give the keyboard to the weight, or to the count."""
+        """Give the keyboard to the weight, or to the count; say why where nothing is packed."""
+        if self._shut:
+            self.complain(self._shut)
+            return
         (self.count.packages if self.by_count else self.strip.weight).focus()
 
     def change_way(self) -> None:

@@ -159,6 +159,7 @@ class WrapPlace(Place):
         from desktop.wrap.batches_dialog import BatchesDialog
 
         self.batches = BatchesDialog(self.bench, self)
+        self.batches.finished.connect(self.refresh)  # what came out can be packed
         self.batches.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.batches.open()
 
@@ -218,7 +219,6 @@ class WrapPlace(Place):
         self._say_total()
         order = found.wrapping.order
         open_here = order.state in ("released", "cut")
-        self.entry.set_open(is_open=open_here)
         self.side.odd.setEnabled(open_here)
         self.side.ready.setEnabled(open_here)
         self.side.back.setEnabled(order.state == "ready")
@@ -259,6 +259,7 @@ class WrapPlace(Place):
 
     def _line_moved(self, line: WrapLine | None) -> None:
         self.entry.show_line(self.wrapping, line)
+        self.entry.set_open(self.work.shut(self.wrapping, line))
 
     def _way_chosen(self, line: WrapLine, weighed: bool) -> None:
         if self.wrapping is not None:

@@ -20,7 +20,7 @@ from desktop.wrap.wrapping import (
 from shared.marking.label import PackageLabel
 from shared.shop.counted import CountedPackages, NewCount
 from shared.shop.orders import Order
-from shared.shop.packages import NewPackage, PackageMade, without_label
+from shared.shop.packages import WRAPPED_WHILE, NewPackage, PackageMade, without_label
 from shared.shop.problems import MoveRefused, Refused, StaleEdit
 
 if TYPE_CHECKING:
@@ -355,6 +355,14 @@ class WrapTable(QObject):
             work.commit()
         self.labelled.emit(order_id, after)
 
+    def shut(self, wrapping: Wrapping | None, line: WrapLine | None) -> str:
+        """Why nothing of a line is packed as its order stands; "" where it can be."""
+        if wrapping is None or line is None or wrapping.order.state in WRAPPED_WHILE:
+            return ""
+        if wrapping.order.state == "ready" and line.line in wrapping.came_out:
+            return ""
+        return self._not_open(wrapping.order.state)
+
     def _refusal(self, refused: Refused) -> str:
         return {
             "not_positive": self.tr("A package weighs more than nothing."),
@@ -373,7 +381,8 @@ class WrapTable(QObject):
     def _not_open(self, state: str) -> str:
         return {
             "ready": self.tr(
-                "This order is ready to hand over; take it back to wrapping to add to it."
+                "This order is ready: only what came out of a batch is packed on it. Take it back "
+                "to wrapping for anything else."
             ),
             "handed_over": self.tr("This order was handed over; nothing more is put on it."),
         }.get(state, self.tr("The block does not have this order; nothing is wrapped for it."))

@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from shared.carcass.anatomy import catalogue
+from shared.curing.waiting import came_out
 from shared.cutting.dealt import dealt
 from shared.cutting.forecast import Forecast, forecast
 from shared.cutting.plan import plan
@@ -64,6 +65,7 @@ class Wrapping:
     lines: tuple[WrapLine, ...]
     weights: "tuple[CountedWeight, ...]" = ()
     weighed: frozenset[int] = frozenset()
+    came_out: frozenset[int] = frozenset()
 
     @property
     def planned_packages(self) -> tuple[int, int]:
@@ -117,6 +119,7 @@ def read_wrapping(store: "Store", order_id: int, words: "Words") -> Wrapping | N
         marks = work.marks.now()
         weights = work.counted_lines.weights(order_id)
         weighed = work.counted_lines.weighed(order_id)
+        out = came_out(order_id, work.batches.of_order(order_id))
     known = catalogue(lot.species)
     expected = forecast(question, plan(question, known), known, own, graded)
     read = Wrapping(
@@ -132,6 +135,7 @@ def read_wrapping(store: "Store", order_id: int, words: "Words") -> Wrapping | N
         (),
         weights,
         weighed,
+        out,
     )
     return _with_lines(read, words)
 

@@ -6,6 +6,7 @@ from fractions import Fraction
 from shared.curing.batch import Batch
 
 _ON_THE_WAY = ("gathering", "curing", "smoking")
+OUT = ("done", "packed")
 
 
 def in_cure(lot: int, batches: Iterable[Batch], packed: Collection[int] = ()) -> frozenset[int]:
@@ -39,3 +40,14 @@ def weighed_in(lot: int, batches: Iterable[Batch]) -> dict[int, Fraction]:
                 gathering.add(meat.line)
             found[meat.line] = found.get(meat.line, Fraction(0)) + meat.weight.pounds
     return {line: pounds for line, pounds in found.items() if line not in gathering}
+
+
+def came_out(order: int, batches: Iterable[Batch]) -> frozenset[int]:
+    """The lines of an order of which meat came out of a batch: bacon weighed out, to be packed."""
+    return frozenset(
+        meat.line
+        for one in batches
+        if one.state in OUT
+        for meat in one.standing
+        if meat.order_id == order
+    )

@@ -203,7 +203,8 @@ def test_what_is_weighed_after_another_table_made_it_ready_is_not_kept(
     weigh(place, "18.5")
     assert place.strip.complaint.isVisible()
     assert place.strip.complaint.text() == (
-        "This order is ready to hand over; take it back to wrapping to add to it."
+        "This order is ready: only what came out of a batch is packed on it. Take it back to "
+        "wrapping for anything else."
     )
     with store.read() as work:
         assert work.packages.of_order(order.id) == ()
