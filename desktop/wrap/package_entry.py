@@ -71,6 +71,10 @@ class PackageEntry(QWidget):
     def show_line(self, wrapping: "Wrapping | None", line: "WrapLine | None") -> None:
         """What the next package holds, and how it is told."""
         before, at = self._at, None
+        was = None if self._wrapping is None else self._wrapping.order.id
+        if was is not None and (wrapping is None or wrapping.order.id != was):
+            self.strip.forget()
+            self.count.packages.set_value(None)
         if wrapping is not None and line is not None:
             at = wrapping.order.id, line.line, line.product
         self._wrapping, self._line, self._at = wrapping, line, at

@@ -12,7 +12,7 @@ from desktop.panels.empty import EmptyState
 from desktop.panels.heading import Words
 from desktop.places import Place
 from desktop.tables import RowsModel, Table
-from desktop.wrap.left_bare import left_bare
+from desktop.wrap.left_bare import why_ready, without_labels
 from desktop.wrap.line_columns import LineColumns
 from desktop.wrap.odd_package import OddPackage
 from desktop.wrap.package_entry import PackageEntry
@@ -375,8 +375,9 @@ class WrapPlace(Place):
     def mark_ready(self) -> None:
         """All is wrapped: the order is ready to hand over."""
         if self.wrapping is not None and self.side.ready.isEnabled():
-            said = left_bare(self.wrapping, len(self.work.missing(self.wrapping)))
-            if self._moved(self.wrapping.order, "ready", "") and said:
+            said = without_labels(self.wrapping, len(self.work.missing(self.wrapping)))
+            why = why_ready(self.wrapping, self.bench.messages)
+            if why is not None and self._moved(self.wrapping.order, "ready", why) and said:
                 self.said.emit(said)
 
     def take_back(self) -> None:

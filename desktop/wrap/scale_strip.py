@@ -95,6 +95,13 @@ class ScaleStrip(QWidget):
         self.scale.use.take()
         self._from_scale = None
 
+    def forget(self) -> None:
+        """What was typed for another order; what lies on the scale stays, and so does the tare."""
+        if self._from_scale is None or self.weight.value() != self._from_scale:
+            self.weight.set_value(None)
+        self.pieces.set_value(None)
+        self.equal.set_value(None)
+
     def fill(self) -> None:
         """A load lies still on the scale: it stands in the field, unless something was typed."""
         load, shown, tare = self.scale.load(), self.weight.value(), self.tare.value()

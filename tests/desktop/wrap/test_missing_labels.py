@@ -11,6 +11,7 @@ from desktop.wrap.place import WrapPlace
 from shared.shop.packages import NewPackage, without_label
 from shared.shop.people import SignedOn
 from shared.units import Weight
+from tests.desktop.recorded_messages import RecordedMessages
 from tests.desktop.wrap.orders import order_on_the_table
 from tests.desktop.wrap.test_one_stroke import Printed, kept
 from tests.desktop.wrap.test_place import opened, weigh
@@ -62,6 +63,7 @@ def test_a_printer_gone_for_a_while_leaves_its_packages_marked(
     store: Store,
     signed: SignedOn,
     monkeypatch: pytest.MonkeyPatch,
+    messages: RecordedMessages,
 ) -> None:
     order = order_on_the_table(store, signed)
     place = opened(qtbot, bench)
@@ -82,6 +84,7 @@ def test_a_printer_gone_for_a_while_leaves_its_packages_marked(
     qtbot.waitUntil(lambda: "still without" in said[-1])
     assert place.side.missing.isVisible()
     place.said.connect(said.append)
+    messages.answers = ["the ham and the bacon go with the owner's brother"]
     place.mark_ready()
     assert said[-1].endswith("Packages of order 1 without a label yet: 2.")
 

@@ -161,9 +161,18 @@ def test_ready_and_back_again_with_a_reason(
     weigh(place, "18.5")
     said: list[str] = []
     place.said.connect(said.append)
+    messages.answers = [None]
     place.mark_ready()
-    assert "nothing was packed of: Bacon" in said[-1]
-    assert "ham" not in said[-1]
+    (asked,) = messages.asked
+    assert "Order 1: packages made 1, planned " in asked
+    assert "Nothing was packed of: Bacon" in asked
+    assert "ham" not in asked
+    with store.read() as work:
+        found = work.orders.get(order.id)
+    assert found is not None
+    assert found.state == "cut"  # nobody said why
+    messages.answers = ["The owner took the rest unpacked"]
+    place.mark_ready()
     qtbot.waitUntil(lambda: not bench.work.busy())
     with store.read() as work:
         found = work.orders.get(order.id)
@@ -174,6 +183,19 @@ def test_ready_and_back_again_with_a_reason(
     place.take_back()
     qtbot.waitUntil(lambda: not bench.work.busy())
     assert place.strip.isEnabled()
+
+
+def test_what_was_typed_for_an_order_does_not_stand_in_the_next(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
+) -> None:
+    order_on_the_table(store, signed)
+    place = opened(qtbot, bench)
+    place.strip.weight.set_text("m")
+    place.lines.choose(1)
+    assert place.strip.weight.text() == "m"  # the same order: another line of it
+    place.entry.show_line(None, None)
+    assert place.strip.weight.text() == ""
+    assert place.strip.weight.problem() == "Fill this in."
 
 
 def test_everything_has_a_name(qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn) -> None:
