@@ -22,6 +22,8 @@ LEAST_TAG = 24.0
 SIDE = 22.0
 OWNERS = ((15.0, 11.0, 1), (11.0, 10.0, 3), (9.0, 8.0, 4))
 BAR_HEIGHT = 30.0
+QUIET = 10  # modules left free beside Code 128 (ISO/IEC 15417)
+FACT = 10.0
 
 
 def carcass_tag(
@@ -88,11 +90,19 @@ def _foot(
         facts.append(words.say("label.killed_on", day=day_text(killed_on, words)))
     if thirty_months.holds_for(carcass.species) and carcass.age == "30_and_over":
         facts.insert(0, words.say("label.over_30"))
-    roll.lines(base - len(facts) * 11.5, facts, 10, "semibold")
-    if not carcass.tag.isascii():
-        return
-    symbol = bars("code128", carcass.tag)
-    dots = dots_that_fit(symbol, roll.room / 2, dpi)
-    if dots:
-        left = roll.wide - EDGE - 6 - symbol.wide * module_points(dots, dpi)
+    symbol = bars("code128", carcass.tag) if carcass.tag.isascii() else None
+    dots = dots_that_fit(symbol, roll.room / 2, dpi) if symbol else 0
+    room = roll.room
+    if symbol and dots:
+        module = module_points(dots, dpi)
+        left = roll.wide - EDGE - 6 - symbol.wide * module
         roll.bars(left, base, symbol, dots, dpi, BAR_HEIGHT)
+        room = left - QUIET * module - EDGE
+    lines = [one for fact in facts for one in _beside(fact, room)]
+    roll.lines(base - len(lines) * FACT * 1.15, lines, FACT, "semibold")
+
+
+def _beside(fact: str, room: float) -> Sequence[str]:
+    """The fact in the lines it takes beside the bars: a long date ran into them once."""
+    found = fitted(fact, "semibold", (FACT, FACT), room, 2)
+    return found[0] if found else (fact,)

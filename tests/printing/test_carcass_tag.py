@@ -61,3 +61,21 @@ def test_what_does_not_fit_is_refused() -> None:
         _tags(Carcass("pork", tag="1" * 40))
     with pytest.raises(ValueError, match="names"):
         _tags(Carcass("pork", tag="1"), ["Wladimir Aleksandrowicz"] * 20)
+
+
+@pytest.mark.parametrize("tag", ["114", "B-2026-0451"])
+def test_no_line_runs_into_the_bars_in_either_language(tag: str) -> None:
+    """A long Spanish date stood over the bars, and neither was read."""
+    for language in ("en", "es"):
+        pdf = carcass_tag(
+            Carcass("beef", tag=tag, age="30_and_over"),
+            lot_number=12,
+            owners=OWNERS,
+            killed_on=date(2026, 11, 13),
+            shop=ShopDetails(name="Two Creeks Meats"),
+            words=Words(language, strict=True),
+        )
+        assert [code.text for code in codes_of(pdf, 1)] == [tag]
+        beside = [right for _letter, _left, low, right, _top in letters_of(pdf, 1) if low < 39]
+        assert beside
+        assert max(beside) < 288 - 13 - 60
