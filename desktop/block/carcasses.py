@@ -1,6 +1,7 @@
 """The carcasses that hang with a released sheet, or are on the block."""
 
 from dataclasses import dataclass
+from datetime import date
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication
@@ -26,7 +27,7 @@ class Waiting:
 
 def waiting(bench: "Bench") -> list[Waiting]:
     """Carcasses on the block first, then those that hang longest; two queries."""
-    now = bench.now()
+    today = bench.today()
     with bench.store.read() as work:
         orders = work.orders.list(states=("released",))
         animals = work.animals.list(states=("hanging", "on_block"), sort="hung")
@@ -35,11 +36,16 @@ def waiting(bench: "Bench") -> list[Waiting]:
         number, read = sheets.get(one.lot_id, (0, True))
         sheets[one.lot_id] = (max(number, one.sheet), read and one.acknowledged >= one.sheet)
     found = [
-        Waiting(one, *sheets[one.lot_id], (now - one.hung_at).days if one.hung_at else 0)
+        Waiting(one, *sheets[one.lot_id], _days(one, today))
         for one in animals
         if one.lot_id in sheets
     ]
     return sorted(found, key=lambda one: one.animal.state != "on_block")
+
+
+def _days(one: AnimalRow, today: date) -> int:
+    """Days since it was hung, as the cooler counts them: by the calendar, the day itself is 0."""
+    return (today - one.hung_at.astimezone().date()).days if one.hung_at else 0
 
 
 def carcass_columns(bench: "Bench") -> tuple[Column[Waiting], ...]:
@@ -59,7 +65,7 @@ def _who(bench: "Bench") -> tuple[Column[Waiting], ...]:
             "species",
             lambda: QCoreApplication.translate("BlockList", "Animal"),
             lambda one: bench.words.name(one.animal.species, f"species.{one.animal.species}"),
-            width=100,
+            width=116,
         ),
         Column(
             "owners",
@@ -108,7 +114,7 @@ def _what(bench: "Bench") -> tuple[Column[Waiting], ...]:
             "state",
             lambda: QCoreApplication.translate("BlockList", "State"),
             lambda one: bench.words.name("", f"state.{one.animal.state}"),
-            width=180,
+            width=164,
         ),
     )
 

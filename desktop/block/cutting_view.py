@@ -203,7 +203,8 @@ class CuttingView(QWidget):
         )
         told = bool(cutting.told) and not self.unread()
         if told:
-            self.heading.setText(f"{tag}: {self.tr('changed at the counter')}")
+            changed = self.tr("changed at the counter")  # in an f-string lupdate wouldn't find it
+            self.heading.setText(f"{tag}: {changed}")
         if (self.unread() or told) and self.view.more():
             self.main.setText(self.tr("&Read on"))
         elif self.unread():

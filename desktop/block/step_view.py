@@ -4,7 +4,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QPainter, QPaintEvent, QPen
-from PySide6.QtWidgets import QScrollArea, QWidget
+from PySide6.QtWidgets import QScrollArea, QSizePolicy, QWidget
 
 from desktop.block.line_row import LineRow
 from desktop.block.line_words import large_words, small_words
@@ -61,6 +61,9 @@ class StepView(QScrollArea):
                 words.wrapped()
                 words.setStyleSheet(f"font-size: {self.pixels * 2 // 3}px")
                 words.setText(sentence)
+                only_as_high = words.sizePolicy()  # or lines wrapped narrower leave a blank screen
+                only_as_high.setVerticalPolicy(QSizePolicy.Policy.Preferred)
+                words.setSizePolicy(only_as_high)
                 self._said.append(sentence)
                 self._down.addWidget(words)
         self._down.addStretch(1)
