@@ -169,7 +169,7 @@ class CoolerDialog(QDialog):
                 lambda one: words.name(one.species, f"species.{one.species}"),
                 width=72,
             ),
-            Column("place", lambda: self.tr("Hangs at"), lambda one: one.place or "—", width=84),
+            Column("place", lambda: self.tr("Hangs at"), lambda one: one.place or "—", width=96),
             Column(
                 "owners", lambda: self.tr("Owners"), lambda one: one.owners, width=84, stretch=True
             ),

@@ -33,7 +33,8 @@ def _lines(seen: SeenAnimal, now: datetime, language: str) -> Iterator[str]:
         facts = [condition_words(arrival.condition), arrival.note]
         if arrival.age_by:
             by = QCoreApplication.translate("Holds", "age by {by}")
-            facts.append(by.format(by=" ".join((age_by_words(arrival.age_by), arrival.age_said))))
+            who = f" ({arrival.age_said})" if arrival.age_said else ""
+            facts.append(by.format(by=age_by_words(arrival.age_by) + who))
         penned = arrival.penned_at
         here = seen.animal.state in ("booked", "arrived")
         if here and penned is not None and penned <= now:  # a clock may have been set back

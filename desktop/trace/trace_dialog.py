@@ -218,7 +218,7 @@ class TraceDialog(QDialog):
                 "at",
                 lambda: self.tr("When"),
                 lambda one: moment_text(one.at, self.bench.words.language),
-                width=186,
+                width=200,
             ),
             Column("about", lambda: self.tr("Of"), self._about, width=250),
             Column("what", lambda: self.tr("What"), self._what, stretch=True, tip=self._what),

@@ -69,7 +69,7 @@ def test_who_said_the_age_and_by_what_is_kept(qtbot: QtBot, bench: Bench) -> Non
     seen = see(bench, 1)
     assert seen is not None
     said = known_words(seen, bench.now(), "en")
-    assert said.startswith("sound, walks, age by teeth Dr. Hale, in the pen ")
+    assert said.startswith("sound, walks, age by teeth (Dr. Hale), in the pen ")
     before = known_words(seen, NOW - timedelta(days=365), "en")
     assert "in the pen" not in before  # a clock set back: no hours below nothing
 
