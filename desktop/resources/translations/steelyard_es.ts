@@ -1259,7 +1259,7 @@
     </message>
     <message>
         <source>{owner}: {was} becomes {now} ({who})</source>
-        <translation>{owner}: {was} pasa a {now} ({who})</translation>
+        <translation>{owner}: antes {was}; ahora {now} ({who})</translation>
     </message>
 </context>
 <context>
@@ -3481,7 +3481,7 @@
     </message>
     <message>
         <source>owner keeps it</source>
-        <translation>se la queda el dueño</translation>
+        <translation>para el dueño</translation>
     </message>
     <message>
         <source>plant discards it</source>
@@ -8122,7 +8122,7 @@
     </message>
     <message>
         <source>none</source>
-        <translation>ninguno</translation>
+        <translation>ninguna</translation>
     </message>
     <message>
         <source>even</source>
@@ -8616,7 +8616,7 @@
     </message>
     <message>
         <source>R&amp;oom</source>
-        <translation>C&amp;uarto</translation>
+        <translation>Cá&amp;mara</translation>
     </message>
     <message>
         <source>Tempera&amp;ture, °F</source>
@@ -8644,7 +8644,7 @@
     </message>
     <message>
         <source>Which room?</source>
-        <translation>¿Qué cuarto?</translation>
+        <translation>¿Qué cámara?</translation>
     </message>
     <message>
         <source>{room}: {degrees} is above your limit. Follow your plan.</source>
@@ -8660,7 +8660,7 @@
     </message>
     <message>
         <source>Room</source>
-        <translation>Cuarto</translation>
+        <translation>Cámara</translation>
     </message>
     <message>
         <source>Read</source>
@@ -9820,7 +9820,7 @@
     <name>_Limits</name>
     <message>
         <source>Limits of a room</source>
-        <translation>Límites de un cuarto</translation>
+        <translation>Límites de una cámara</translation>
     </message>
     <message>
         <source>Your own, as your plan and your inspector have them.</source>
@@ -9836,7 +9836,7 @@
     </message>
     <message>
         <source>R&amp;oom</source>
-        <translation>C&amp;uarto</translation>
+        <translation>Cá&amp;mara</translation>
     </message>
     <message>
         <source>&amp;Not below</source>
