@@ -101,8 +101,8 @@ class FarMode(QObject):
         place.around.setFixedWidth(width)
         place.panel.hold_width(width - 12)
         left = place.width() - width - EDGE - 3 * GROUP - place.near.sizeHint().width()
-        row.tag.setFixedWidth(left * 9 // 20)
-        row.stage.setFixedWidth(left * 11 // 20)
+        row.tag.setFixedWidth(left * 2 // 5)
+        row.stage.setFixedWidth(left * 3 // 5)  # "vivo, luego caliente" whole at 1366
 
     def _follow(self, _old: QWidget | None, now: QWidget | None) -> None:
         """What has the keyboard is in sight, however large it is."""
