@@ -3371,7 +3371,7 @@
     <name>DayRoom</name>
     <message>
         <source>Take the ne&amp;xt day</source>
-        <translation>Tomar el día si&amp;guiente</translation>
+        <translation>Tomar el pró&amp;ximo</translation>
     </message>
     <message>
         <source>Put on the wa&amp;iting list</source>
@@ -3379,7 +3379,7 @@
     </message>
     <message>
         <source>{day} can still take {left} {animals}.</source>
-        <translation>{day} puede tomar todavía {left} {animals}.</translation>
+        <translation>El {day} todavía puede tomar {left} {animals}.</translation>
     </message>
     <message>
         <source>Next that can take it: {days}.</source>
@@ -3387,15 +3387,15 @@
     </message>
     <message>
         <source>{day} is closed.</source>
-        <translation>{day} está cerrado.</translation>
+        <translation>El {day} está cerrado.</translation>
     </message>
     <message>
         <source>{day} has no places for this animal.</source>
-        <translation>{day} no tiene lugares para este animal.</translation>
+        <translation>El {day} no tiene lugares para este animal.</translation>
     </message>
     <message>
         <source>{day} is too full: {taken} of {there} places taken, {needed} needed.</source>
-        <translation>{day} está muy lleno: {taken} de {there} lugares tomados, se necesitan {needed}.</translation>
+        <translation>El {day} está muy lleno: {taken} de {there} lugares tomados, se necesitan {needed}.</translation>
     </message>
     <message>
         <source>Cooler too full on {day}: {taken} of {there} hooks taken, {needed} needed.</source>
