@@ -30,6 +30,7 @@ if TYPE_CHECKING:
     from shared.shop.scanned import Scanned
 
 MOST_NAMED = 3
+LEAST_WINDOW, LEAST_TABLE = 696, 212  # of 1366 by 768 pixels, less the bars
 
 
 class HandOverDialog(FormDialog):
@@ -49,7 +50,7 @@ class HandOverDialog(FormDialog):
         self.table: Table[Leaving] = Table(
             RowsModel(self._columns()), self, height=ROW_DENSE, sortable=False
         )
-        self.table.setMinimumHeight(212)
+        self.table.setMinimumHeight(self._table_height())
         self.table.setMinimumWidth(760)
         self.stay, self.box, self.slip = button(self), button(self), button(self)
         self.waits = Words("body", "tight", self).wrapped()
@@ -91,6 +92,15 @@ class HandOverDialog(FormDialog):
         packages = [one for one in made if one.id in here]
         now = self._bench.now()
         self._rows = leaving_rows(packages, counted, places, self._rules, told, now)
+
+    def _table_height(self) -> int:
+        """Seven rows, and in a window higher than the least as many of the rest as it has room for.
+
+        23 products over a window 1008 pixels high: 524 pixels; over the least one: 212.
+        """
+        over = self.parentWidget()
+        room = 0 if over is None else max(over.window().height() - LEAST_WINDOW, 0)
+        return min(max((len(self._rows) + 2) * ROW_DENSE, LEAST_TABLE), LEAST_TABLE + room)
 
     def _arrange(self) -> None:
         beside = row(gap=TOGETHER)
