@@ -40,7 +40,9 @@ class CalendarPapers(QObject):
             note = "" if other is None else other.note
             return day_list(day, lots, shop=shop, note=note, made=made, words=words)
 
-        bench.work.run(make, then=lambda pdf: self._show(pdf, self.tr("List of the day")))
+        bench.work.run(
+            make, owner=self, then=lambda pdf: self._show(pdf, self.tr("List of the day"))
+        )
 
     def sheets_of_next_day(self) -> None:
         """The released block sheets of the next day anything is due at the block, as kept."""

@@ -131,7 +131,7 @@ class TraceDialog(QDialog):
         def paper() -> bytes:
             return trace_page(trace, animal_id=animal_id, shop=shop, made=made, words=words)
 
-        self.bench.work.run(paper, then=lambda pdf: self._open(pdf, title))
+        self.bench.work.run(paper, owner=self, then=lambda pdf: self._open(pdf, title))
 
     def print_report(self) -> None:
         """The producer's report of the lot."""
@@ -147,7 +147,7 @@ class TraceDialog(QDialog):
         def paper() -> bytes:
             return producer_report(trace, shop=shop, made=made, words=words)
 
-        self.bench.work.run(paper, then=lambda pdf: self._open(pdf, title))
+        self.bench.work.run(paper, owner=self, then=lambda pdf: self._open(pdf, title))
 
     def _open(self, pdf: bytes, title: str) -> None:
         from desktop.preview import show_paper  # reads PDF pages: only when a paper is wanted

@@ -192,7 +192,7 @@ class BatchesDialog(QDialog):
         def paper() -> bytes:
             return batch_sheet(batch, recipe, shares, shop=shop, made=made, words=words)
 
-        self.bench.work.run(paper, then=lambda pdf: self._show_paper(pdf, title))
+        self.bench.work.run(paper, owner=self, then=lambda pdf: self._show_paper(pdf, title))
 
     def _show_paper(self, pdf: bytes, title: str) -> None:
         from desktop.preview import show_paper  # reads PDF pages: only when a paper is wanted

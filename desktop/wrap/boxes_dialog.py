@@ -222,7 +222,7 @@ class BoxesDialog(FormDialog):
             return
         label, words = self._label(chosen), self.bench.words
         title = self.tr("Box {box}").format(box=chosen.name)
-        self.bench.work.run(_pdf, label, words, then=lambda pdf: self._show(pdf, title))
+        self.bench.work.run(_pdf, label, words, owner=self, then=lambda pdf: self._show(pdf, title))
 
     def _show(self, pdf: bytes, title: str) -> None:
         from desktop.preview import show_paper  # reads PDF pages: only when a label is wanted

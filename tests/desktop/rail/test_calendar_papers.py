@@ -3,10 +3,14 @@
 from datetime import timedelta
 from io import BytesIO
 
+from PySide6.QtWidgets import QDialog
+from pytestqt.exceptions import capture_exceptions
+from pytestqt.qtbot import QtBot
 from reportlab.pdfgen.canvas import Canvas
+from shiboken6 import delete
 
 from desktop.bench import Bench
-from desktop.rail.calendar_papers import next_sheets
+from desktop.rail.calendar_papers import CalendarPapers, next_sheets
 from tests.db.examples import lot_of_one, settled
 from tests.printing.pages import pages
 
@@ -35,3 +39,16 @@ def test_the_last_sheets_of_the_next_day_are_joined(bench: Bench) -> None:
             work.orders.release(lot.id, [lot.shares[0].order_id], snapshot="{}", pdf=sheet(words))
         work.commit()
     assert [one.strip() for one in pages(next_sheets(bench))] == ["new", "other"]
+
+
+def test_a_list_that_comes_after_the_calendar_was_closed_is_dropped(
+    qtbot: QtBot, bench: Bench
+) -> None:
+    """It was shown over a window that was gone, and that was told as a fault of ours."""
+    over = QDialog()
+    papers = CalendarPapers(bench, over)
+    papers.day_list(bench.today())
+    delete(over)
+    with capture_exceptions() as faults:
+        qtbot.waitUntil(lambda: not bench.work.busy())
+    assert faults == []
