@@ -15,6 +15,7 @@ if TYPE_CHECKING:
     from printing.order_form_reading import FilledForm, NotUnderstood
 
 MOST_SAID = 2
+LEAST_ASKED, HEIGHT_MISSED = 190, 120  # the two lists at their usual height came to 712 pixels
 
 
 class FilledFormDialog(FormDialog):
@@ -43,7 +44,8 @@ class FilledFormDialog(FormDialog):
             for one in (heading, table):
                 self.add_below(one)
                 one.setVisible(wanted)
-        self.lines.setMinimumHeight(220)
+        self.lines.setMinimumHeight(LEAST_ASKED)
+        self.missed.setFixedHeight(HEIGHT_MISSED)
         self.add_below(self.note)
         self.note.setVisible(bool(form.note))
         self.main.setEnabled(understood or bool(form.note))

@@ -121,3 +121,20 @@ def test_another_order_s_form_is_refused_in_a_sentence(
     messages.answers = [Path(tmp_path / "gone.pdf")]
     pressed(Qt.Key.Key_O, CTRL | SHIFT)
     assert place.order.refusal.text() == "This file is not a PDF that can be read."
+
+
+def test_what_a_form_says_stands_over_the_least_window(
+    qtbot: QtBot, bench: Bench, messages: RecordedMessages, tmp_path: Path
+) -> None:
+    place = counter(qtbot, bench)
+    fields = {"cut.ham_steak.amount": "some", "form.note": "Call after five", "usual.ham": "/Yes"}
+    messages.answers = [form(bench, tmp_path / "f.pdf", desk_of(place).order.number, fields)]
+    place.order.table.setFocus()
+    pressed(Qt.Key.Key_O, CTRL | SHIFT)
+    dialog = place.dialog
+    assert isinstance(dialog, FilledFormDialog)
+    assert dialog.missed.isVisible()
+    assert dialog.note.isVisible()
+    assert dialog.lines.geometry().bottom() < dialog.unread.y()
+    assert dialog.missed.geometry().bottom() < dialog.note.y()
+    assert dialog.height() <= 660  # 696 less a title: both lists and the note came to 712
