@@ -185,7 +185,8 @@ class PutMeatIn(FormDialog):
 
     def _order_words(self, one: "OrderRow") -> str:
         animal = self.bench.words.name(one.species, f"species.{one.species}")
-        return f"{one.number} · {one.owner or self.tr('to be named')} · {animal} {one.tags}"
+        owner = one.owner or self.tr("to be named")  # within the f-string lupdate doesn't see it
+        return f"{one.number} · {owner} · {animal} {one.tags}"
 
 
 class CureFacts(FormDialog):

@@ -73,7 +73,8 @@ class WrapTable(QObject):
     def words_of(self, row: "OrderRow") -> str:
         """An order in three words: number, owner, tags."""
         animal = self.bench.words.name(row.species, f"species.{row.species}")
-        return f"{row.number} · {row.owner or self.tr('to be named')} · {animal} {row.tags}"
+        owner = row.owner or self.tr("to be named")  # within the f-string lupdate doesn't see it
+        return f"{row.number} · {owner} · {animal} {row.tags}"
 
     def state_words(self, state: str) -> str:
         """How far the order is."""

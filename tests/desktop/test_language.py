@@ -146,6 +146,9 @@ def test_every_sentence_is_seen_by_the_tool_that_collects_them() -> None:
             if isinstance(node, ast.Assign) and "QCoreApplication.translate" in _values(node):
                 if "translate" not in ast.unparse(node.targets[0]):
                     unseen.append(f"{path.name}:{node.lineno}")
+            elif isinstance(node, ast.JoinedStr):
+                if any(f"{called}(" in ast.unparse(node) for called in (*CALLED[1:], "self.tr")):
+                    unseen.append(f"{path.name}:{node.lineno} inside an f-string")
             elif isinstance(node, ast.Call) and ast.unparse(node.func) in CALLED:
                 texts = node.args[:2]
                 if len(texts) < 2 or not all(isinstance(one, ast.Constant) for one in texts):

@@ -6700,6 +6700,10 @@
 <context>
     <name>PutMeatIn</name>
     <message>
+        <source>to be named</source>
+        <translation>por nombrar</translation>
+    </message>
+    <message>
         <source>Put meat into batch {number}</source>
         <translation>Meter carne en la tanda {number}</translation>
     </message>
@@ -9609,6 +9613,10 @@
 </context>
 <context>
     <name>WrapTable</name>
+    <message>
+        <source>to be named</source>
+        <translation>por nombrar</translation>
+    </message>
     <message>
         <source>At the block</source>
         <translation>En la mesa</translation>
