@@ -247,7 +247,7 @@ def booked_to_cut(story: Families) -> None:
         "No longer stands for Colby family: bone-in arm roast.\n"
         "They stand on the counter's list to ring, with what would work.",
     ]
-    heavy, light = ("Your share hangs at 198.75 lb", "Your share hangs at 198.13 lb")
+    heavy, light = ("Your share hangs at 198.75 lb", "Your share hangs at 198.125 lb")
     assert story.told() == [heavy, heavy, light, light]
     rung = story.rung()
     assert rung["Abbott"].startswith("Tag 41, liver (flukes): no sliced liver any more.")
