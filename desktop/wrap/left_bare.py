@@ -27,14 +27,19 @@ def lacking(wrapping: "Wrapping") -> str:
     Asked about are lines of which nothing was packed, and fewer than nine tenths of the least
     number planned: 10 of 110 to 118 are, 100 are not. Common practice, no source.
     """
+    lines = [one for one in wrapping.lines if one.line not in wrapping.in_cure]
     low, high = wrapping.planned_packages
-    bare = [one.product for one in wrapping.lines if not one.packages]
-    if not bare and wrapping.made_packages * 10 >= low * 9:
+    if len(lines) < len(wrapping.lines):  # what is in cure is packed when it comes out
+        planned = [one.planned for one in lines if one.planned is not None]
+        low, high = sum([one.low for one in planned]), sum([one.high for one in planned])
+    made = sum([one.packages for one in lines])
+    bare = [one.product for one in lines if not one.packages]
+    if not bare and made * 10 >= low * 9:
         return ""
     translate = QCoreApplication.translate
     said = translate("Wrap", "Order {number}: packages made {made}, planned {planned}.").format(
         number=wrapping.order.number,
-        made=wrapping.made_packages,
+        made=made,
         planned=str(low) if low == high else f"{low}\u2013{high}",
     )
     if bare:

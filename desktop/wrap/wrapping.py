@@ -5,7 +5,7 @@ from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from shared.carcass.anatomy import catalogue
-from shared.curing.waiting import came_out
+from shared.curing.waiting import came_out, in_cure
 from shared.cutting.dealt import dealt
 from shared.cutting.forecast import Forecast, forecast
 from shared.cutting.plan import plan
@@ -66,6 +66,7 @@ class Wrapping:
     weights: "tuple[CountedWeight, ...]" = ()
     weighed: frozenset[int] = frozenset()
     came_out: frozenset[int] = frozenset()
+    in_cure: frozenset[int] = frozenset()
 
     @property
     def planned_packages(self) -> tuple[int, int]:
@@ -119,7 +120,7 @@ def read_wrapping(store: "Store", order_id: int, words: "Words") -> Wrapping | N
         marks = work.marks.now()
         weights = work.counted_lines.weights(order_id)
         weighed = work.counted_lines.weighed(order_id)
-        out = came_out(order_id, work.batches.of_order(order_id))
+        batches = work.batches.of_order(order_id)
     known = catalogue(lot.species)
     expected = forecast(question, plan(question, known), known, own, graded)
     read = Wrapping(
@@ -135,7 +136,8 @@ def read_wrapping(store: "Store", order_id: int, words: "Words") -> Wrapping | N
         (),
         weights,
         weighed,
-        out,
+        came_out(order_id, batches),
+        in_cure(lot.id, batches),
     )
     return _with_lines(read, words)
 

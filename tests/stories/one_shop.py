@@ -26,6 +26,7 @@ from desktop.wrap.place import WrapPlace
 from shared.billing.rates import Charge, RateCard
 from shared.shop.details import ShopDetails
 from shared.shop.orders import Order
+from tests.desktop.recorded_messages import RecordedMessages
 from tests.desktop.typing_in import type_into
 from tests.stories.keyboard import Keyboard
 
@@ -292,6 +293,10 @@ class OneShop:
             self.weigh(weight)
             self.keys.press(Key.Key_Escape)
             count += 1
+        asked = self.bench.messages
+        assert isinstance(asked, RecordedMessages)
+        asked.answers.append("the story packs one of each line")
         self.keys.ctrl(Key.Key_Return)
         self.qtbot.waitUntil(lambda: self.order(owner).state == "ready")
+        assert not asked.answers, "one package of a line isn't all that was planned"
         return count

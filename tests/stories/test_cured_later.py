@@ -70,6 +70,7 @@ class Table:
         self.keys.press(Key.Key_Escape)
 
     def ready(self, place: WrapPlace) -> None:
+        self.qtbot.waitUntil(lambda: not self.bench.work.busy())
         self.keys.at(self.window)
         place.lines.setFocus()
         self.keys.ctrl(Key.Key_Return)

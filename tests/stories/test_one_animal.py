@@ -27,6 +27,7 @@ from shared.billing.rates import Charge, RateCard
 from shared.shop.details import ShopDetails
 from shared.shop.orders import Order
 from shared.shop.states import OrderState
+from tests.desktop.recorded_messages import RecordedMessages
 from tests.desktop.typing_in import type_into
 from tests.stories.keyboard import Keyboard
 
@@ -150,8 +151,12 @@ class Story:
             self.keys.press(Key.Key_Return)
             self.keys.press(Key.Key_Escape)
             count += 1
+        asked = self.bench.messages
+        assert isinstance(asked, RecordedMessages)
+        asked.answers.append("the story packs one of each line")
         self.keys.ctrl(Key.Key_Return)
         self.until("ready")
+        assert not asked.answers, "one package of a line isn't all that was planned"
         return count
 
     def bill(self) -> None:
