@@ -255,7 +255,7 @@ class HandOverDialog(FormDialog):
             )
 
         title = words.say("boxes.pick_up", number=order.number)
-        bench.work.run(paper, then=lambda pdf: self._show(pdf, title))
+        bench.work.run(paper, owner=self, then=lambda pdf: self._show(pdf, title))
 
     def _show(self, pdf: bytes, title: str) -> None:
         from desktop.preview import show_paper  # reads PDF pages: only when a paper is wanted
