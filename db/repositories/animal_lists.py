@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from datetime import date
 from typing import TYPE_CHECKING, Any, Literal, cast
 
-from sqlalchemy import ColumnElement, Connection, Select, exists, false, func, or_, select
+from sqlalchemy import ColumnElement, Connection, Select, exists, false, func, or_, select, true
 from sqlalchemy.orm import InstrumentedAttribute, aliased
 
 from db.columns import Nanograms
@@ -12,6 +12,7 @@ from db.repositories.listing import owners_of_lot
 from db.repositories.lot_lists import text_ways
 from db.tables.customers import Customers
 from db.tables.lots import Animals, Lots
+from db.tables.rail import Holds
 from db.tables.weighings import Weighings
 from shared.shop.customers import name_key
 from shared.shop.lists import AnimalRow
@@ -59,6 +60,15 @@ def current_weight(kind: str) -> ColumnElement[int]:
     )
 
 
+def on_hold() -> ColumnElement[bool]:
+    """Whether the last row of some kind of hold holds the animal."""
+    one, later = aliased(Holds), aliased(Holds)
+    ended = exists().where(
+        later.animal_id == one.animal_id, later.kind == one.kind, later.id > one.id
+    )
+    return exists().where(one.animal_id == Animals.id, one.held == true(), ~ended)
+
+
 SHOWN = (
     Animals.id,
     Animals.lot_id,
@@ -77,6 +87,7 @@ SHOWN = (
     Animals.hung_at,
     Animals.place,
     Animals.version,
+    on_hold().label("on_hold"),
 )
 
 
@@ -116,6 +127,7 @@ def animal_rows(
             hung_at=row.hung_at,
             place=row.place,
             version=row.version,
+            on_hold=bool(row.on_hold),
         )
         for row in rows
     )

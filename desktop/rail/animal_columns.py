@@ -30,10 +30,10 @@ def _who(bench: "Bench") -> tuple[Column[AnimalRow], ...]:
         Column(
             "state",
             lambda: QCoreApplication.translate("AnimalList", "State"),
-            lambda row: state_words(row.state, row.regime, bench.words),
+            lambda row: state_words(row.state, row.regime, bench.words, on_hold=row.on_hold),
             kind="state",
             sort=lambda row: ANIMAL_STATES.index(row.state),
-            mark=lambda row: state_mark(row.state),
+            mark=lambda row: state_mark(row.state, on_hold=row.on_hold),
             width=128,
         ),
         Column(

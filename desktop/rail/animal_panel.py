@@ -222,8 +222,10 @@ class AnimalPanel(SidePanel):
         self.tag.setText(
             self.tr("Tag {tag}").format(tag=animal.tag) if animal.tag else name.capitalize()
         )
+        held = held_words(seen)
         self.state.set_state(
-            state_mark(animal.state), state_words(animal.state, animal.regime, words)
+            state_mark(animal.state, on_hold=bool(held)),
+            state_words(animal.state, animal.regime, words, on_hold=bool(held)),
         )
         self.state.show()
         self.about.setText(self._about(seen))
@@ -235,7 +237,6 @@ class AnimalPanel(SidePanel):
             gone.insert(0, animal.held_for)
         if animal.state == "held":
             gone.insert(0, self.tr("Retained: locked until the inspector releases it."))
-        held = held_words(seen)
         gone = [*held, *gone]
         self.hold.setText(self.tr("Let it go (Ctrl+H)") if held else self.tr("Hold it (Ctrl+H)"))
         self.gone.setText("\n".join(gone))

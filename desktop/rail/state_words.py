@@ -22,8 +22,15 @@ MARKS: dict[str, Mark] = {
 }
 
 
-def state_words(state: AnimalState, regime: "Regime", words: "Words") -> str:
-    """The word of a state; a custom animal is accepted or refused, not passed by an inspector."""
+def state_words(
+    state: AnimalState, regime: "Regime", words: "Words", *, on_hold: bool = False
+) -> str:
+    """The word of a state; a custom animal is accepted or refused, not passed by an inspector.
+
+    An animal on hold is said to be so: a deer that waits for its test hangs, but isn't cut.
+    """
+    if on_hold:
+        return QCoreApplication.translate("AnimalStates", "on hold")
     if state == "held":
         return QCoreApplication.translate("AnimalStates", "retained")
     if state == "passed" and regime == "custom":
@@ -31,9 +38,9 @@ def state_words(state: AnimalState, regime: "Regime", words: "Words") -> str:
     return words.name("", f"state.{state}")
 
 
-def state_mark(state: AnimalState) -> Mark:
+def state_mark(state: AnimalState, *, on_hold: bool = False) -> Mark:
     """The pattern of a state."""
-    return MARKS.get(state, Mark.PLAIN)
+    return Mark.CONTESTED if on_hold else MARKS.get(state, Mark.PLAIN)
 
 
 def move_words(move: Move, regime: "Regime") -> str:

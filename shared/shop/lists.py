@@ -41,7 +41,10 @@ class LotRow:
 
 @dataclass(frozen=True, slots=True)
 class AnimalRow:
-    """An animal in a list; weights are the current ones in nanograms, None when not weighed."""
+    """An animal in a list; weights are the current ones in nanograms, None when not weighed.
+
+    `on_hold`: it waits for something, a test's result, and goes to no block until then.
+    """
 
     id: int
     lot_id: int
@@ -60,6 +63,7 @@ class AnimalRow:
     hung_at: datetime | None
     place: str
     version: int
+    on_hold: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -277,6 +277,10 @@
         <translation>&amp;Decomisado</translation>
     </message>
     <message>
+        <source>on hold</source>
+        <translation>en espera</translation>
+    </message>
+    <message>
         <source>&amp;Refuse it</source>
         <translation>Recha&amp;zarlo</translation>
     </message>

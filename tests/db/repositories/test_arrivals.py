@@ -85,3 +85,19 @@ def test_what_was_written_is_never_changed(work: Work, what: str) -> None:
     work.arrivals.write(animal.id, Arrival("sound"))
     with pytest.raises(IntegrityError, match="rows are locked"):
         work.arrivals._desk.connection.execute(text(what))  # nobody else may try
+
+
+def test_the_list_tells_an_animal_on_hold(work: Work) -> None:
+    animal = examples.arrived(work, examples.lot_of_halves(work))
+
+    def told() -> list[bool]:
+        return [one.on_hold for one in work.animals.list() if one.id == animal.id]
+
+    assert told() == [False]
+    work.arrivals.hold(animal.id, "disease_test", "sample 77")
+    work.arrivals.hold(animal.id, "other", "the owner rings")
+    assert told() == [True]
+    work.arrivals.let_go(animal.id, "other", "he rang")
+    assert told() == [True]
+    work.arrivals.let_go(animal.id, "disease_test", "not detected")
+    assert told() == [False]
