@@ -64,8 +64,11 @@ def bench(store: Store, signed: SignedOn, tmp_path: Path, qapp: object) -> Bench
     return bench_on(store, tmp_path)
 
 
-def ready_to_bill(store: Store, signed: SignedOn) -> Lot:
-    """Booked, weighed, ordered, wrapped and handed over; nothing billed."""
+def ready_to_bill(store: Store, signed: SignedOn, led: int = 0) -> Lot:
+    """Booked, weighed, ordered, wrapped and handed over; nothing billed.
+
+    The owner of share `led` is cut as the first one says.
+    """
     with store.work(signed.person, signed.station) as work:
         work.rates.save(replace(RATES, charges=CARD))
         shares = shares_of(work)
@@ -75,13 +78,20 @@ def ready_to_bill(store: Store, signed: SignedOn) -> Lot:
         weighed(work, animal, "401.5", side=1)
         weighed(work, animal, "398.25", side=2)
         moved(work, animal.id, "passed", "hanging", "on_block", "cut")
-        for share, packages in enumerate(PACKAGES, start=1):
-            order = order_of(work, lot, share)
-            ground = line(work, order, GROUND)
+        orders = [order_of(work, lot, share) for share in (1, 2, 3, 4)]
+        ground = [0 if one.share == led else line(work, one, GROUND).line for one in orders]
+        for order in orders:
+            if order.share == led:
+                assert isinstance(work.orders.lead(order.id, 1, version=order.version), Order)
+        for order in orders:
             settled(work, order.id)
-            work.orders.release(lot.id, (order.id,), snapshot="{}", pdf=b"%PDF sheet")
+        ids = [one.id for one in orders]
+        work.orders.release(lot.id, ids, snapshot="{}", pdf=b"%PDF sheet")
+        for order, number, packages in zip(orders, ground, PACKAGES, strict=True):
             for _ in range(packages):
-                new = NewPackage(order.id, ground.line, ground.cut, "ground", Weight(1, "lb"))
+                new = NewPackage(
+                    order.id, number or ground[0], GROUND.cut, "ground", Weight(1, "lb")
+                )
                 assert isinstance(work.packages.add(new), PackageMade)
             for state in ("cut", "ready", "handed_over"):
                 found = work.orders.get(order.id)
@@ -174,3 +184,15 @@ def test_no_bill_of_the_four_is_issued_twice(bench: Bench, store: Store, signed:
     assert stale is not None
     assert isinstance(issuing.issue(bench, first), IssuedBill)
     assert getattr(issuing.issue(bench, stale), "code", "") == "already_billed"
+
+
+def test_who_is_cut_as_another_says_is_billed_his_own_part(
+    bench: Bench, store: Store, signed: SignedOn
+) -> None:
+    """The same animal, family B cut as family A says: the same cents, and his own two packages."""
+    lot = ready_to_bill(store, signed, led=2)
+    made = [one.issued for one in issue_day(bench, read_day(store, Steps()).bills, Steps())]
+    assert [one.number for one in made if one] == [1, 2, 3, 4]
+    assert lines(bench, lot, "kill") == [2_376, 2_375, 2_375, 2_375]
+    assert lines(bench, lot, "cut_and_wrap") == [17_064, 17_064, 16_926, 16_925]
+    assert lines(bench, lot, "package") == [one * 35 for one in PACKAGES]
