@@ -4,10 +4,12 @@ from fractions import Fraction
 
 from shared.cutting.capacity import EXPECTED
 from shared.cutting.demand import Demand
+from shared.cutting.piece_length import piece_length, window_ng
 from shared.cutting.piece_weight import piece_ng
-from shared.cutting.take import Missing, Option
+from shared.cutting.take import Missing, Option, Take
 from shared.cutting.taken import Parts, Segment
 from shared.cutting.ways import Ways
+from shared.cutting.windows import window
 
 
 def asked_ng(one: Demand, ways: Ways) -> int:
@@ -17,7 +19,7 @@ def asked_ng(one: Demand, ways: Ways) -> int:
     """
     if one.refusal is not None and not one.options:
         count = one.choice.amount.count
-        return int(count * piece_ng(one.lost[0][0], ways)) if one.lost and count else 0
+        return int(count * _once_ng(one.lost[0][0], ways)) if one.lost and count else 0
     weight = one.choice.amount.weight
     if one.pool:
         return weight.nanograms if weight is not None else 0
@@ -29,6 +31,23 @@ def asked_ng(one: Demand, ways: Ways) -> int:
         else:
             total += row.need * all_ng(option, ways)
     return int(total)
+
+
+def _once_ng(option: Option, ways: Ways) -> Fraction:
+    """What one piece would weigh where nothing were forbidden: a T-bone of a beef over age."""
+    on_run, total = option.ways[0].on_run, Fraction(0)
+    if isinstance(option.take(EXPECTED, ways), Take):
+        return piece_ng(option, ways)
+    for held in option.held if on_run is not None else ():
+        assert on_run is not None
+        there = window(held, on_run, EXPECTED, ways)
+        lo, hi, weight = window_ng(held, on_run, ways)
+        if there is None or hi <= lo:
+            continue
+        want, size = option.wanted, on_run.take.size
+        length = piece_length(held, on_run, there, want, EXPECTED, ways)
+        total += weight * (want.thickness if size == "slice" else length) / (hi - lo)
+    return total
 
 
 def all_ng(option: Option, ways: Ways) -> Fraction:

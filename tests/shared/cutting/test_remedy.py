@@ -164,3 +164,30 @@ def test_a_cut_that_cannot_be_made_any_more_is_carried_over_in_its_pounds() -> N
     (ways_out,) = remedies(question, plan(question, lamb), lamb)
     chops = [edit.choice for one in ways_out for edit in one.edits if edit.choice]
     assert [it.amount.count for it in chops if it.cut == "loin_chop"] == [8]
+
+
+def test_t_bones_of_a_beef_over_age_become_strips_of_the_same_pounds() -> None:
+    """9 CFR 310.22 takes the loin's backbone; the meat stays the owner's."""
+    beef = anatomy.catalogue("beef")
+    order: dict[str, object] = {
+        "steelyard_order": 1,
+        "species": "beef",
+        "catalogue_version": 1,
+        "carcasses": [{"age": "30_and_over", "hot": [{"whole": "360 lb"}, {"whole": "360 lb"}]}],
+        "shares": [{"number": 1, "owner": "A", "holdings": [{"carcass": 1, "side": 1}]}],
+        "choices": [
+            {
+                "line": 1,
+                "share": 1,
+                "cut": "t_bone_steak",
+                "amount": {"slices": 6},
+                "thickness": "1 in",
+            }
+        ],
+    }
+    question = question_of(order)
+    (ways_out,) = remedies(question, plan(question, beef), beef)
+    strips = ways_out[0].edits[0].choice
+    assert strips is not None
+    assert (strips.cut, strips.amount.count) == ("strip_steak", 9)
+    assert ways_out[0].moved_ng < pounds(1).nanograms
