@@ -143,8 +143,26 @@ class _Filling:
             group = self._touching(one)
             if group and not self.give(group):
                 for line in group:
-                    if self._touching([line]):
-                        self.give([line])
+                    if self._touching([line]) and not self.give([line]):
+                        self._give_what_is_allowed(line)
+
+    def _give_what_is_allowed(self, line: Choice) -> None:
+        """Where an age forbids a usual cut, give the cut next to it that it leaves.
+
+        A rib without its backbone is boneless ribeye, not trim.
+        """
+        first = 1 + max((one.line for one in self._question.choices), default=0)
+        more = (*self._question.choices, replace(line, line=first))
+        then = self._planner.answer(replace(self._question, choices=more))
+        if not any(one.kind == "srm" and first in one.lines for one in then.conflicts):
+            return
+        cuts = self._catalogue.cuts
+        for code in cuts[line.cut].neighbours:
+            if "all" not in cuts[code].amounts or cuts[code].kind == "to_trim":
+                continue
+            finishes = tuple([one for one in line.finishes if one in cuts[code].finishes])
+            if self.give([replace(line, cut=code, amount=Amount("all"), finishes=finishes)]):
+                return
 
     def give(self, lines: "Sequence[Choice]", *, closing: bool = True) -> bool:
         """Give these lines if all of them are made and nothing is contested by it."""

@@ -69,3 +69,17 @@ def test_what_is_contested_is_left_to_its_ways_out() -> None:
     four = replace(saddle, amount=Amount("slices", 4))
     lines = tuple(replace(one, line=at) for at, one in enumerate(found, start=2))
     assert planner.answer(replace(question, choices=(four, *lines))).conflicts == ()
+
+
+def test_a_beef_over_age_has_the_cuts_next_to_the_usual_that_its_age_leaves() -> None:
+    """9 CFR 310.22 takes the backbone; rib and loin went to the grinder with it."""
+    known, planner = catalogue("beef"), Planner(catalogue("beef"))
+    shares = (Share(1, "Anna", holdings_of("whole", 1)[0]),)
+    question = Question((Carcass("beef", age="30_and_over"),), shares, ())
+    found = usual_choices(question, planner.answer(question), planner, known, 1)
+    cuts = {one.cut for one in found}
+    assert {"rib_steak_chine_off", "strip_steak", "filet", "sirloin_steak_backbone_off"} <= cuts
+    lines = tuple(replace(one, line=at) for at, one in enumerate(found, start=1))
+    then = planner.answer(replace(question, choices=lines))
+    assert then.conflicts == ()
+    assert then.open_parts == ()
