@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QWidget
 from desktop.fields import ChoiceField, DateField, FormDialog, RateField, TextField
 from desktop.fields.dates import date_text
 from desktop.look.space import GROUP, TOGETHER, column, row
-from desktop.office.card_problems import doubts, never_there, steep
+from desktop.office.card_problems import BACK, doubts, never_there, steep
 from desktop.office.charge_columns import charge_columns
 from desktop.office.charge_dialog import ChargeDialog
 from desktop.office.late_dialog import LateDialog
@@ -287,6 +287,12 @@ class RateCardDialog(FormDialog):
                 self.table.choose(at[0])
         return not problems
 
+    def _booked(self) -> set[tuple[str, date]]:
+        """The species and days of the last two months' bookings."""
+        today = self.bench.today()
+        with self.bench.store.read() as work:
+            return {(one.species, one.day) for one in work.calendar.lots(today - BACK, today)}
+
     def attempt(self) -> str:
         card = self.card()
         if card is None or not self._can(card):
@@ -294,7 +300,7 @@ class RateCardDialog(FormDialog):
         said = " ".join(
             one
             for one in (
-                doubts(card, self._cards, self.bench.today(), self._doubt),
+                doubts(card, self._cards, self.bench.today(), self._doubt, self._booked()),
                 *(self._never(one) for one in never_there(card, self.bench.words)),
                 *(self._steep(one, rate) for one, rate in steep(card)),
             )
