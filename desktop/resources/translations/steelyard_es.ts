@@ -9848,7 +9848,7 @@
     </message>
     <message>
         <source>R&amp;oom</source>
-        <translation>Cá&amp;mara</translation>
+        <translation>&amp;Cámara</translation>
     </message>
     <message>
         <source>&amp;Not below</source>
