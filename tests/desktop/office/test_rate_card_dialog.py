@@ -1,7 +1,7 @@
 """The rate card form: rates typed down the list, refused at the field, holes in the dates said."""
 
 from dataclasses import replace
-from datetime import date, timedelta
+from datetime import date
 from fractions import Fraction
 from time import thread_time
 
@@ -18,10 +18,7 @@ from desktop.office.usual_charges import particulars
 from desktop.work import LIMIT_MS
 from shared.billing.rates import AppliesTo, Charge, LateTerms, Step
 from shared.carcass.anatomy import catalogue
-from shared.shop.holdings import whole
-from shared.shop.lots import LotShare, NewLot
 from shared.shop.people import SignedOn
-from tests.db.examples import booked, customer
 from tests.desktop.audit import unnamed
 from tests.desktop.office.ready_orders import RATES
 from tests.desktop.typing_in import type_into
@@ -373,39 +370,3 @@ def test_escape_asks_before_it_drops_the_rates_taken_into_the_list(
     assert "not kept" in dialog.refusal.text()
     dialog.reject()
     assert not dialog.isVisible()
-
-
-def test_a_shops_first_card_is_kept_without_a_doubt_of_days_nobody_came_on(
-    qtbot: QtBot, bench: Bench, store: Store
-) -> None:
-    page = opened(qtbot, bench)
-    dialog = page.dialog
-    dialog.name.set_text("First")
-    dialog.holds_from.set_value(bench.today())
-    dialog.table.choose(0)
-    dialog.rate.set_text("60")
-    dialog.try_it()
-    assert not dialog.isVisible(), dialog.refusal.text()
-    with store.read() as work:
-        assert len(work.rates.all()) == 1
-
-
-def test_a_first_card_leaves_out_nobody_who_came_before_it(
-    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
-) -> None:
-    with store.work(signed.person, signed.station) as work:
-        anna = customer(work, "Anna Berg", "(555) 010-0201")
-        shares = (LotShare(1, anna.id, holdings=whole(0)),)
-        day = bench.today() - timedelta(days=5)
-        booked(work, NewLot("lamb", 1, day, anna.id, shares))
-        work.commit()
-    page = opened(qtbot, bench)
-    dialog = page.dialog
-    dialog.name.set_text("First")
-    dialog.holds_from.set_value(bench.today())
-    dialog.table.choose(0)
-    dialog.rate.set_text("60")
-    dialog.try_it()
-    assert dialog.isVisible()
-    assert "No card holds for lamb" in dialog.refusal.text()
-    assert "beef" not in dialog.refusal.text()
