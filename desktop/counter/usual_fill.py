@@ -75,8 +75,8 @@ def usual_choices(
     and only then one by one. Parts that a line of a conflict asks for stay open: lamb chops of
     "all" the loin would leave six saddle chops that are two too many no way out.
     """
-    filling = _Filling(question, answer, planner, catalogue, share)
     contested = _contested(question, answer, catalogue.species)
+    filling = _Filling(question, answer, planner, catalogue, share, contested)
     usual = [
         one
         for one in catalogue.usual
@@ -126,8 +126,10 @@ class _Filling:
         planner: "Planner",
         catalogue: "Catalogue",
         share: int,
+        contested: frozenset[str],
     ) -> None:
         self._question = question
+        self._contested = contested
         self._answer = answer
         self._planner = planner
         self._catalogue = catalogue
@@ -160,6 +162,8 @@ class _Filling:
         for code in cuts[line.cut].neighbours:
             if "all" not in cuts[code].amounts or cuts[code].kind == "to_trim":
                 continue
+            if self._contested & parts_of(self._catalogue.species, code):
+                continue  # what a line that can't be had asks for stays open for its ways out
             finishes = tuple([one for one in line.finishes if one in cuts[code].finishes])
             if self.give([replace(line, cut=code, amount=Amount("all"), finishes=finishes)]):
                 return
