@@ -22,6 +22,7 @@ from PySide6.QtWidgets import QApplication
 
 from desktop import logs
 from desktop.bench import Bench
+from desktop.collecting import Collecting
 from desktop.crash import CrashCatcher
 from desktop.help_window import HelpWindow
 from desktop.language import Language
@@ -58,6 +59,7 @@ class Program(QObject):
         self.bench = bench
         self.language = language
         self._family = family
+        self._collecting = Collecting(self)
         self._worn: Settings | None = None
         self.window = MainWindow(bench)
         bench.settings.on_change(self.wear)
@@ -127,6 +129,7 @@ class Program(QObject):
         self.bench.work.finish()
         self.bench.journal.close()
         self.bench.store.close()
+        self._collecting.end()
 
 
 def look_of(settings: Settings, family: str) -> Theme:

@@ -3,20 +3,14 @@
 import gc
 import logging
 from collections.abc import Callable
+from concurrent.futures import ThreadPoolExecutor
 from contextlib import contextmanager
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from functools import partial
 from time import thread_time
 from typing import TYPE_CHECKING, Any, TypeVar
 
-from PySide6.QtCore import (
-    QObject,
-    QRunnable,
-    Qt,
-    QThreadPool,
-    QTimer,
-    Signal,
-    Slot,
-)
+from PySide6.QtCore import QObject, Qt, QTimer, Signal, Slot
 from shiboken6 import isValid
 
 if TYPE_CHECKING:
@@ -33,48 +27,34 @@ class _Waiting:
     """What is called with a result still to come, and whose it is."""
 
     key: str
+    call: Callable[[], object]
     then: Callable[[Any], object]
     failed: Callable[..., object] | None
     owner: QObject | None
 
 
-class _Job(QRunnable):
-    """One call on a worker thread."""
-
-    def __init__(self, workers: "Workers", number: int, call: Callable[[], object]) -> None:
-        super().__init__()
-        self._workers = workers
-        self._number = number
-        self._call = call
-
-    def run(self) -> None:
-        try:
-            result, fault = self._call(), None
-        except Exception as raised:  # handed over, and raised again in the window's thread
-            result, fault = None, raised
-        self._workers.deliver(self._number, result, fault)
-
-
 class Workers(QObject):
     """Runs functions on worker threads.
 
-    Python collects what is no longer in use on whichever thread asks for memory, and Qt doesn't
-    bear a widget that goes on a worker's. So nothing is collected while a worker runs.
+    Qt doesn't bear a widget that goes on a worker's thread. So what is called, what it is called
+    with and what came of it are kept here until they are handed over, and dropped in the window's
+    thread; what is in a ring is left to `desktop.collecting`.
 
     Signals:
         idle: nothing is running any more.
     """
 
     idle = Signal()
-    _finished = Signal(int, object, object)
+    _finished = Signal(int)
 
     def __init__(self, parent: QObject | None = None, threads: int = 2) -> None:
         super().__init__(parent)
-        self._pool = QThreadPool(self)
-        self._pool.setMaxThreadCount(threads)
+        self._threads = threads
+        self._pool = self._new_pool()
         self._next = 0
         self._newest: dict[str, int] = {}
         self._waiting: dict[int, _Waiting] = {}
+        self._came: dict[int, tuple[object, Exception | None]] = {}
         self._finished.connect(self._hand_over, Qt.ConnectionType.QueuedConnection)
 
     def run(
@@ -98,9 +78,9 @@ class Workers(QObject):
             self._newest[key] = self._next
         whose = owner or getattr(then, "__self__", None)
         whose = whose if isinstance(whose, QObject) else None
-        self._waiting[self._next] = _Waiting(key, then, failed, whose)
-        gc.disable()
-        self._pool.start(_Job(self, self._next, lambda: function(*args)))
+        call = partial(function, *args)
+        self._waiting[self._next] = _Waiting(key, call, then, failed, whose)
+        self._pool.submit(self._answer, self._next)
 
     def busy(self) -> bool:
         """Whether a result is still to come."""
@@ -111,23 +91,33 @@ class Workers(QObject):
         self._newest.pop(key, None)
         for number, one in list(self._waiting.items()):
             if one.key == key:
-                self._waiting[number] = _Waiting(key, _nothing, _nothing, None)
+                self._waiting[number] = replace(one, then=_nothing, failed=_nothing, owner=None)
 
     def finish(self) -> None:
         """Wait for what runs and drop the results; at closing."""
+        self._pool.shutdown()
+        self._pool = self._new_pool()  # threads come with the first call
         self._waiting.clear()
-        self._pool.waitForDone()
-        gc.enable()
+        self._came.clear()
 
-    def deliver(self, number: int, result: object, fault: Exception | None) -> None:
-        """Called on the worker's thread: cross to the window's."""
-        self._finished.emit(number, result, fault)
+    def _new_pool(self) -> ThreadPoolExecutor:
+        return ThreadPoolExecutor(self._threads, thread_name_prefix="worker")
 
-    @Slot(int, object, object)
-    def _hand_over(self, number: int, result: object, fault: Exception | None) -> None:
+    def _answer(self, number: int) -> None:
+        """On the worker's thread: make the call, and cross to the window's with its number."""
+        self._came[number] = self._outcome(number)
+        self._finished.emit(number)
+
+    def _outcome(self, number: int) -> tuple[object, Exception | None]:
+        try:
+            return self._waiting[number].call(), None
+        except Exception as raised:  # handed over, and raised again in the window's thread
+            return None, raised
+
+    @Slot(int)
+    def _hand_over(self, number: int) -> None:
         waiting = self._waiting.pop(number, None)
-        if not self._waiting:
-            gc.enable()
+        result, fault = self._came.pop(number, (None, None))
         try:
             if waiting is None:
                 return

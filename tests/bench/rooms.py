@@ -21,6 +21,7 @@ from PySide6.QtWidgets import QApplication, QTableView, QWidget
 
 from db.store import Store, open_store
 from desktop.bench import Bench
+from desktop.collecting import Collecting
 from desktop.look import theme
 from desktop.look.theme import Theme
 from desktop.look.type_scale import load_fonts
@@ -98,6 +99,7 @@ def main(words: list[str]) -> int:
     app = QApplication.instance() or QApplication([])
     assert isinstance(app, QApplication)
     theme.apply(app, Theme(family=load_fonts(bundled_fonts())))
+    Collecting(app)
     with tempfile.TemporaryDirectory() as folder:
         store = open_store(Path(folder) / "s.db", keep_copies=False)
         bench = bench_on(store, Path(folder))

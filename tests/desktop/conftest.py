@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QApplication
 
 from db.store import Store
 from desktop.bench import Bench
+from desktop.collecting import Collecting
 from desktop.look import theme
 from desktop.look.theme import Theme
 from desktop.look.type_scale import load_fonts
@@ -27,8 +28,16 @@ def worn(qapp: QApplication) -> Theme:
     return Theme(family=load_fonts(bundled_fonts()))
 
 
+@pytest.fixture(scope="session")
+def collecting(qapp: QApplication) -> Iterator[Collecting]:
+    """What is no longer in use is collected as in the program."""
+    mine = Collecting()
+    yield mine
+    mine.end()
+
+
 @pytest.fixture(autouse=True)
-def dressed(qapp: QApplication, worn: Theme) -> Iterator[Theme]:
+def dressed(qapp: QApplication, worn: Theme, collecting: Collecting) -> Iterator[Theme]:
     """The application as it is started; a test that changes its look leaves it as it was."""
     if theme.theme_of() != worn:
         theme.apply(qapp, worn)
@@ -38,6 +47,7 @@ def dressed(qapp: QApplication, worn: Theme) -> Iterator[Theme]:
             left_open.hide()
     if theme.theme_of() != worn:
         theme.apply(qapp, worn)
+    collecting.look()
 
 
 @pytest.fixture

@@ -15,6 +15,7 @@ from PySide6.QtWidgets import QApplication
 
 from db.store import open_store
 from desktop.app import make_bench
+from desktop.collecting import Collecting
 from desktop.counter.place import CounterPlace
 from desktop.look import theme
 from desktop.look.theme import Theme
@@ -31,6 +32,7 @@ MANY = 20_000
 def main(folder: Path) -> None:
     """Open the counter of a shop with many orders, wait as a person would, book."""
     app = QApplication([])
+    Collecting(app)
     theme.apply(app, Theme(family=load_fonts(bundled_fonts())))
     paths = Paths(folder)
     paths.make()
