@@ -20,7 +20,10 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, Qt, QTimer
 from PySide6.QtWidgets import QApplication
 
-from desktop import logs
+from desktop import (
+    logs,
+    overrides,  # noqa: F401 - arms the classes that are imported after it
+)
 from desktop.bench import Bench
 from desktop.collecting import Collecting
 from desktop.crash import CrashCatcher

@@ -22,6 +22,7 @@ class Collecting(QObject):
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
+        self._was_on = gc.isenabled()
         gc.disable()
         self._timer = QTimer(self)
         self._timer.timeout.connect(self.look)
@@ -35,6 +36,7 @@ class Collecting(QObject):
             gc.collect(due[-1])
 
     def end(self) -> None:
-        """The window is gone: Python may collect by itself again."""
+        """The window is gone: Python collects by itself again, if it did before."""
         self._timer.stop()
-        gc.enable()
+        if self._was_on:
+            gc.enable()

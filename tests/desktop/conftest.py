@@ -5,8 +5,10 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtWidgets import QApplication
+from shiboken6 import delete, isValid
 
 from db.store import Store
+from desktop import overrides  # noqa: F401 - arms the classes that are imported after it
 from desktop.bench import Bench
 from desktop.collecting import Collecting
 from desktop.look import theme
@@ -20,6 +22,8 @@ from printing.words import Words
 from shared.shop.people import SignedOn
 from tests.desktop.recorded_messages import RecordedMessages
 from tests.store_fixture import Clock
+
+OURS = ("desktop.", "tests.")
 
 
 @pytest.fixture(scope="session")
@@ -38,13 +42,19 @@ def collecting(qapp: QApplication) -> Iterator[Collecting]:
 
 @pytest.fixture(autouse=True)
 def dressed(qapp: QApplication, worn: Theme, collecting: Collecting) -> Iterator[Theme]:
-    """The application as it is started; a test that changes its look leaves it as it was."""
+    """The application as it is started; a test that changes its look leaves it as it was.
+
+    Its windows go with it. Left to Python's own search their parts would go in any order, and
+    what Qt still calls of a part would find nothing of it there.
+    """
     if theme.theme_of() != worn:
         theme.apply(qapp, worn)
     yield worn
-    for left_open in qapp.topLevelWidgets():
+    for left_open in (one for one in qapp.topLevelWidgets() if isValid(one)):
         if left_open.isVisible():
             left_open.hide()
+        if left_open.parent() is None and type(left_open).__module__.startswith(OURS):
+            delete(left_open)
     if theme.theme_of() != worn:
         theme.apply(qapp, worn)
     collecting.look()

@@ -2,8 +2,10 @@
 
 import gc
 import threading
+from collections.abc import Iterator
 from pathlib import Path
 
+import pytest
 from PySide6.QtCore import QObject
 from pytestqt.qtbot import QtBot
 
@@ -12,56 +14,62 @@ from desktop.journal import Journal
 from desktop.work import Workers
 
 
-class Ring:
-    """Points at itself, and says on which thread it goes."""
+@pytest.fixture
+def collected() -> Iterator[list[threading.Thread]]:
+    """The thread of each search of Python's, as it begins."""
+    on: list[threading.Thread] = []
 
-    def __init__(self, went: list[threading.Thread]) -> None:
-        self.itself = self
-        self.went = went
+    def note(phase: str, _what: dict[str, int]) -> None:
+        if phase == "start":
+            on.append(threading.current_thread())
 
-    def __del__(self) -> None:
-        self.went.append(threading.current_thread())
+    gc.callbacks.append(note)
+    yield on
+    gc.callbacks.remove(note)
 
 
-def much(_number: int = 0) -> int:
+def much() -> int:
     """Some ten times as many new objects as Python's own search waits for."""
     return len([[number] for number in range(10_000)])
 
 
-def only_here(went: list[threading.Thread]) -> bool:
-    return bool(went) and set(went) == {threading.main_thread()}
+def only_here(on: list[threading.Thread]) -> bool:
+    return bool(on) and set(on) == {threading.main_thread()}
 
 
-def test_a_worker_collects_nothing(qtbot: QtBot, collecting: Collecting) -> None:
-    went: list[threading.Thread] = []
+def test_a_worker_collects_nothing(
+    qtbot: QtBot, collecting: Collecting, collected: list[threading.Thread]
+) -> None:
     workers = Workers()
-    for _ in range(20):
-        Ring(went)
+    for _ in range(5):
         with qtbot.waitSignal(workers.idle):
             workers.run(much, then=lambda _found: None)
-    qtbot.waitUntil(lambda: only_here(went))
+    kept = [much(), [[number] for number in range(2_000)]]
+    qtbot.waitUntil(lambda: only_here(collected))
+    assert kept
 
 
 def test_the_journals_thread_collects_nothing(
-    qtbot: QtBot, collecting: Collecting, tmp_path: Path
+    qtbot: QtBot, collecting: Collecting, collected: list[threading.Thread], tmp_path: Path
 ) -> None:
-    went: list[threading.Thread] = []
     journal = Journal(tmp_path / "drafts.json")
+    kept = [[number] for number in range(2_000)]
     for number in range(5):
-        Ring(went)
         journal.note("line", {str(at): "x" * number for at in range(3_000)})
-    journal.close()
-    qtbot.waitUntil(lambda: only_here(went))
+        journal.close()
+    qtbot.waitUntil(lambda: only_here(collected))
+    assert kept
 
 
-def test_it_ends_with_the_window() -> None:
+@pytest.mark.parametrize("before", [True, False])
+def test_it_ends_with_the_window(before: bool) -> None:
     was_on = gc.isenabled()
+    (gc.enable if before else gc.disable)()
     mine = Collecting()
     assert not gc.isenabled()
     mine.end()
-    assert gc.isenabled()
-    if not was_on:
-        gc.disable()
+    assert gc.isenabled() == before
+    (gc.enable if was_on else gc.disable)()
 
 
 def test_what_is_called_last_goes_in_the_windows_thread(qtbot: QtBot) -> None:
