@@ -4,7 +4,7 @@ import threading
 from collections.abc import Callable, Iterable, Iterator
 from typing import TYPE_CHECKING, TypeVar
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QProgressBar, QWidget
 
 from desktop.look.space import TOGETHER, row
@@ -14,22 +14,21 @@ from desktop.panels.heading import Words
 if TYPE_CHECKING:
     from desktop.bench import Bench
 
+LOOK_MS = 50
 T = TypeVar("T")
 R = TypeVar("R")
 
 
-class Steps(QObject):
-    """Counts the steps of one run on a worker.
+class Steps:
+    """Counts the steps of one run on a worker: `done` of `every`, which any thread may read.
 
-    Signals:
-        told: how many steps are done, and of how many.
+    It tells nobody by itself: who shows it looks now and then, and may be gone before it ends.
     """
 
-    told = Signal(int, int)
-
-    def __init__(self, parent: QObject | None = None) -> None:
-        super().__init__(parent)
+    def __init__(self) -> None:
         self._stop = threading.Event()
+        self.done = 0
+        self.every = 0
 
     def stop(self) -> None:
         """No further step is begun."""
@@ -41,14 +40,14 @@ class Steps(QObject):
         return self._stop.is_set()
 
     def over(self, things: Iterable[T]) -> Iterator[T]:
-        """The things one after the other, each told when it is done, until it is stopped."""
+        """The things one after the other, each counted when it is done, until it is stopped."""
         every = list(things)
-        self.told.emit(0, len(every))
-        for done, thing in enumerate(every, start=1):
+        self.done, self.every = 0, len(every)
+        for thing in every:
             if self.stopped:
                 return
             yield thing
-            self.told.emit(done, len(every))
+            self.done += 1
 
 
 class ProgressStrip(QWidget):
@@ -67,6 +66,8 @@ class ProgressStrip(QWidget):
         across.addWidget(self.where)
         across.addWidget(self.cancel)
         self.cancel.clicked.connect(self.stop)
+        self._look = QTimer(self)
+        self._look.timeout.connect(self._tell)
         self.retranslate()
         self.hide()
 
@@ -84,9 +85,9 @@ class ProgressStrip(QWidget):
         """Call it on a worker with its steps; one run at a time, the result in the window."""
         if self._steps is not None:
             return
-        steps = Steps(self)
-        steps.told.connect(self._told)
+        steps = Steps()
         self._steps = steps
+        self._look.start(LOOK_MS)
         self.cancel.setEnabled(True)
         self.where.setText("")
         self.bar.setRange(0, 0)
@@ -109,11 +110,14 @@ class ProgressStrip(QWidget):
             self._steps.stop()
             self.cancel.setEnabled(False)
 
-    def _told(self, done: int, of: int) -> None:
-        self.bar.setRange(0, max(of, 1))
-        self.bar.setValue(done)
-        self.where.setText(self.tr("{done} of {all}").format(done=done, all=of))
+    def _tell(self) -> None:
+        steps = self._steps
+        if steps is not None and steps.every:
+            self.bar.setRange(0, steps.every)
+            self.bar.setValue(steps.done)
+            self.where.setText(self.tr("{done} of {all}").format(done=steps.done, all=steps.every))
 
     def _over(self) -> None:
+        self._look.stop()
         self._steps = None
         self.hide()

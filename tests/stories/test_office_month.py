@@ -26,7 +26,7 @@ from shared.billing.snapshot import from_snapshot
 from shared.shop.money import IssuedBill
 from shared.shop.people import SignedOn
 from tests.bench.books import bench_on
-from tests.desktop.office.ready_orders import handed_over
+from tests.desktop.office.ready_orders import StopsAfter, handed_over
 from tests.printing.pages import pages
 from tests.shared.billing.lots import SPLIT_QUARTERS, good, hung, lot_of
 
@@ -195,10 +195,9 @@ def test_forty_bills_in_one_go_are_counted_and_can_be_stopped(
     bench = bench_on(store, tmp_path)
     checked = read_day(store, Steps()).bills
     assert len(checked) == 40
-    steps, told = Steps(), []
-    steps.told.connect(lambda done, of: (told.append((done, of)), done == 25 and steps.stop()))
+    steps = StopsAfter(25)
     first = [one.issued for one in issue_day(bench, checked, steps) if one.issued]
-    assert told[-1] == (25, 40)
+    assert (steps.done, steps.every) == (25, 40)
     assert len(first) == 25
     rest = [one.issued for one in issue_day(bench, read_day(store, Steps()).bills, Steps())]
     assert [one.number for one in (*first, *rest) if one] == list(range(1, 41))

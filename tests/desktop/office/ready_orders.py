@@ -33,13 +33,18 @@ if TYPE_CHECKING:
 T = TypeVar("T")
 
 
-class StopsAfterOne(Steps):
-    """As if somebody stopped it while the first step was done."""
+class StopsAfter(Steps):
+    """As if somebody stopped it while so many steps were done."""
+
+    def __init__(self, count: int = 1) -> None:
+        super().__init__()
+        self.count = count
 
     def over(self, things: Iterable[T]) -> Iterator[T]:
         for thing in super().over(things):
             yield thing
-            self.stop()
+            if self.done == self.count - 1:
+                self.stop()
 
 
 RATES = RateCard(

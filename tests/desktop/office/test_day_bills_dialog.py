@@ -17,7 +17,7 @@ from desktop.office.progress import Steps
 from desktop.office.to_bill import orders_to_bill
 from shared.shop.people import SignedOn
 from tests.desktop.audit import unnamed
-from tests.desktop.office.ready_orders import StopsAfterOne, handed_over
+from tests.desktop.office.ready_orders import StopsAfter, handed_over
 
 
 def opened(qtbot: QtBot, bench: Bench) -> BillsPage:
@@ -86,9 +86,7 @@ def test_what_was_changed_since_it_was_checked_is_left(
 def test_stopped_the_rest_is_not_issued(bench: Bench, store: Store, signed: SignedOn) -> None:
     handed_over(store, signed)
     checked = read_day(store, Steps()).bills
-    steps = Steps()
-    steps.told.connect(lambda done, _of: steps.stop() if done else None)
-    found = issue_day(bench, checked, steps)
+    found = issue_day(bench, checked, StopsAfter())
     assert len(found) == 1
     with store.read() as work:
         assert len(work.bills.list()) == 1
@@ -107,7 +105,7 @@ def test_stopped_while_reading_it_says_how_many_orders_were_looked_at(
     page.bar.dialog.reject()
 
     def stopped(store: Store, _steps: Steps) -> ReadDay:
-        return read_day(store, StopsAfterOne())
+        return read_day(store, StopsAfter())
 
     monkeypatch.setattr(day_bills_dialog, "read_day", stopped)
     page.bar.bill_all()

@@ -16,7 +16,7 @@ from shared.shop.animals import Weighing
 from shared.shop.orders import Order
 from shared.shop.people import SignedOn
 from shared.units import Weight
-from tests.desktop.office.ready_orders import StopsAfterOne, handed_over
+from tests.desktop.office.ready_orders import StopsAfter, handed_over
 
 
 def billed_and_corrected(bench: Bench, store: Store, signed: SignedOn) -> None:
@@ -105,7 +105,7 @@ def test_stopped_it_says_how_many_orders_were_checked(
     billed_and_corrected(bench, store, signed)
 
     def stopped(store: Store, _steps: Steps) -> Checked:
-        return disagreements(store, StopsAfterOne())
+        return disagreements(store, StopsAfter())
 
     monkeypatch.setattr(bills_bar, "disagreements", stopped)
     page = BillsPage(bench)
