@@ -1,6 +1,7 @@
 """The window's language: English is in the code, Spanish in its file, and both can be changed."""
 
 import ast
+import gc
 import re
 from collections.abc import Iterator
 from pathlib import Path
@@ -69,6 +70,25 @@ def test_spanish_loads_and_is_left_again(language: Language) -> None:
     assert QCoreApplication.translate("Places", "Block") == "Mesa"
     assert language.use("en")
     assert QCoreApplication.translate("Places", "Block") == "Block"
+
+
+def test_words_rewritten_under_the_running_program_stay_as_they_were_read(
+    qapp: QApplication, tmp_path: Path
+) -> None:
+    """Qt's own loading maps the file: emptied in place, the next sentence ended the program."""
+    there = tmp_path / "steelyard_es.qm"
+    there.write_bytes(SPANISH.with_suffix(".qm").read_bytes())
+    before = QLocale()
+    language = Language(qapp, tmp_path)
+    assert language.use("es")
+    there.write_bytes(b"")
+    gc.collect()
+    for context, text, said in _messages():
+        assert QCoreApplication.translate(context, text) == said.text
+    assert not language.use("es"), "what is no longer there can't be taken on"
+    assert QCoreApplication.translate("Places", "Block") == "Mesa", "and nothing has changed"
+    assert language.use("en")
+    QLocale.setDefault(before)
 
 
 def test_no_string_is_left_unfinished() -> None:
