@@ -15,7 +15,6 @@ from desktop.panels.buttons import button
 from desktop.panels.empty import EmptyState
 from desktop.panels.heading import Words
 from desktop.rail.actions import RailActions
-from desktop.rail.age_told import tell_age
 from desktop.rail.animal_columns import animal_columns
 from desktop.rail.animal_panel import AnimalPanel
 from desktop.rail.far import SPARED, FarMode
@@ -23,9 +22,9 @@ from desktop.rail.in_a_row import InARow
 from desktop.rail.loss import LossDialog
 from desktop.rail.meant import meant, meant_words
 from desktop.rail.missing import was_killed
+from desktop.rail.moving import moved_on
 from desktop.rail.seen import see
 from desktop.rail.state_words import reason_words
-from desktop.rail.telling import Lost, tell
 from desktop.rail.telling_words import gone_words, lost_words
 from desktop.tables import RowsModel, Table
 from shared.shop.animals import Animal
@@ -245,28 +244,20 @@ class RailPlace(RailActions):
                 return
             reason = said
         end: AnimalState = next(state for state in (*IN_HAND, *ENDED) if state == move.end)
-        animal = seen.animal
         killed = end == "condemned" and was_killed(self.bench, seen)
-        with self.bench.store.work(self.bench.person, self.bench.station) as work:
-            before = work.lots.question(animal.lot_id)
-            made = work.animals.move(animal.id, end, reason=reason, version=animal.version)
-            touched: tuple[Fallen, ...] = ()
-            if isinstance(made, Animal):
-                if killed:
-                    work.animals.change(replace(made, killed_on=self.bench.today()))
-                if end == "condemned" or end == "refused":
-                    touched = tell(work, seen, before, end, Lost(reason))
-                work.commit()
-        if not isinstance(made, Animal):
+        made = moved_on(self.bench, seen, end, reason, killed=killed)
+        if made is None:
             self._stale()
         elif end in ENDED:
-            said = gone_words(self.bench, seen, touched)
+            said = gone_words(self.bench, seen, made.lost)
             self.bench.messages.tell(self.tr("Tell the owners"), said)
         self._written()
         if self.in_a_row.going and end in ("hanging", *ENDED):
             self.in_a_row.next_tag()
         elif self.panel.seen is not None:
             self.panel.focus_move()
+        if made is not None and made.by_age:
+            self._say_age()
 
     def _escape(self) -> None:
         if not self.far.leave():
@@ -335,18 +326,19 @@ class RailPlace(RailActions):
         if not self.panel.weights.focus_next():
             self.table.setFocus()
 
-    def _weighed(self) -> None:
-        """The kill day is the day of the first hot weight."""
-        seen = self.panel.seen
-        assert seen is not None
-        with self.bench.store.work(self.bench.person, self.bench.station) as work:
-            animal = work.animals.get(seen.animal.id)
-            weighed = any(one.kind == "hot" for one in work.weighings.of_animal(seen.animal.id))
-            if animal is not None and weighed and animal.killed_on is None:
-                work.animals.change(replace(animal, killed_on=self.bench.today()))
-                tell_age(work, animal)
-                work.commit()
+    def _weighed(self, fell: "tuple[Fallen, ...]") -> None:
         self._written()
+        if fell:
+            self._say_age()
+
+    def _say_age(self) -> None:
+        """On the line below, so that the next carcass isn't held up."""
+        self.said.emit(
+            self.tr(
+                "Age not known: cut as 30 months and over. Owners stand on the counter's list to "
+                "ring."
+            )
+        )
 
     def _written(self) -> None:
         """Read it again; the keyboard stays here though the button that had it is made anew."""

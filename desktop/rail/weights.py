@@ -12,6 +12,7 @@ from desktop.look.space import GROUP, TOGETHER, column
 from desktop.panels.heading import Words
 from desktop.rail.doubts import believed
 from desktop.rail.dressing import dressing_words, shrink_words
+from desktop.rail.moving import weighed_on
 from desktop.rail.scale_strip import ScaleStrip
 from desktop.rail.seen import WAYS, Place, SeenAnimal
 from desktop.rail.weight_places import EVERY, Stage, due, label_words, shown, way_words
@@ -23,6 +24,7 @@ if TYPE_CHECKING:
     from collections.abc import Callable
 
     from desktop.bench import Bench
+    from desktop.rail.fallen import Fallen
     from shared.units import Weight
 
 TAKEN = ("booked", "condemned", "refused", "cut", "not_come")
@@ -47,11 +49,11 @@ class Weights(QWidget):
     """Live, hot and chilled weights with what they say; a kept weight is corrected elsewhere.
 
     Signals:
-        kept: a weight was recorded.
+        kept: a weight was recorded; with the choices that the age brings down by it.
         done: Enter was pressed and every weight that is due is there.
     """
 
-    kept = Signal()
+    kept = Signal(object)
     done = Signal()
 
     def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
@@ -241,14 +243,16 @@ class Weights(QWidget):
                 scale=scale.name if scale else "",
                 source="scale" if self._from_scale.get(place) == gross else "typed",
             )
+            fell: tuple[Fallen, ...] = ()
             if isinstance(made, Weighing):
+                fell = weighed_on(work, seen.animal.id, self.bench.today())
                 work.commit()
         if not isinstance(made, Weighing):
             field.complain(self.tr("Another station has weighed this one. Open it again."))
             return
         if self._from_scale.pop(place, None) is not None:
             self.strip.use.take()
-        self.kept.emit()
+        self.kept.emit(fell)
         if entered and not self.focus_next():
             self.done.emit()
 

@@ -6862,6 +6862,10 @@
         <translation>Avisar a los dueños</translation>
     </message>
     <message>
+        <source>Age not known: cut as 30 months and over. Owners stand on the counter&apos;s list to ring.</source>
+        <translation>Edad desconocida: se corta como de 30 meses o más. Los dueños están en la lista de llamadas del mostrador.</translation>
+    </message>
+    <message>
         <source>Recorded. Every choice still stands.</source>
         <translation>Anotado. Todo lo pedido sigue en pie.</translation>
     </message>

@@ -3,6 +3,8 @@
 from datetime import date
 
 import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
 from pytestqt.qtbot import QtBot
 
 from desktop.bench import Bench, Target
@@ -10,16 +12,23 @@ from desktop.counter.calls_dialog import CallsDialog
 from desktop.counter.news_words import news_words
 from desktop.rail.check_in import CheckInDialog
 from desktop.rail.place import RailPlace
+from desktop.rail.seen import Place as WeighedAt
 from printing.words import Words
 from shared.carcass.carcass import Age
 from shared.cutting.order import Amount, Choice
+from shared.shop.animals import Animal
 from shared.shop.calls import ToRing
-from shared.shop.lots import Lot
+from shared.shop.holdings import half, whole
+from shared.shop.lots import Lot, LotShare, NewLot
 from tests.db import examples
 from tests.desktop.recorded_messages import RecordedMessages
+from tests.desktop.typing_in import type_into
 from tests.store_fixture import Clock
 
 DAY = date(2026, 3, 2)
+COUNTS_AS_OVER = (
+    "Age not known: cut as 30 months and over. Owners stand on the counter's list to ring."
+)
 T_BONES = Choice(0, 0, "t_bone_steak", Amount("slices", 6), thickness=203_200)
 
 
@@ -38,9 +47,29 @@ def lot(bench: Bench) -> Lot:
     return made
 
 
+def inspected_halves(bench: Bench) -> Lot:
+    """As `lot`, but inspected: only what an inspector retained is hung without a hot weight."""
+    with bench.store.work(bench.person, bench.station) as work:
+        anna, bert = examples.customer(work), examples.customer(work, "Bert Iversen")
+        shares = tuple(
+            LotShare(n, one.id, holdings=half(0, n)) for n, one in ((1, anna), (2, bert))
+        )
+        made = examples.booked(work, NewLot("beef", 1, DAY, anna.id, shares, regime="inspected"))
+        for share in (1, 2):
+            order = examples.order_of(work, made, share)
+            examples.line(work, order, T_BONES)
+            examples.settled(work, order.id)
+        work.commit()
+    return made
+
+
 def say(qtbot: QtBot, bench: Bench, lot: Lot, age: Age, tag: str = "14") -> CheckInDialog:
     with bench.store.read() as work:
         (animal,) = work.animals.of_lot(lot.id)
+    return check_in(qtbot, bench, animal, age, tag)
+
+
+def check_in(qtbot: QtBot, bench: Bench, animal: Animal, age: Age, tag: str) -> CheckInDialog:
     dialog = CheckInDialog(bench, animal)
     qtbot.addWidget(dialog)
     dialog.tag.set_text(tag)
@@ -110,23 +139,108 @@ def test_who_heard_that_it_falls_hears_that_it_stands_again(
     ]
 
 
+def told(bench: Bench) -> list[str]:
+    return [news_words(news, Words("en")) for one in to_ring(bench) for news in one.news]
+
+
+def weigh(place: RailPlace, where: WeighedAt, pounds: str) -> None:
+    """Type a weight and Enter, as at the scale."""
+    line = place.panel.weights.fields[where].line
+    type_into(line, pounds)
+    QTest.keyClick(line, Qt.Key.Key_Return)
+
+
+@pytest.mark.parametrize("where", [("hot", 1, ""), ("chilled", 1, "")])
 def test_killed_without_an_age_it_counts_as_over_and_owners_are_rung(
-    qtbot: QtBot, bench: Bench, lot: Lot
+    qtbot: QtBot, bench: Bench, lot: Lot, where: WeighedAt
 ) -> None:
     say(qtbot, bench, lot, "unknown")
     place = RailPlace(bench)
     qtbot.addWidget(place)
     place.open(Target("rail", "animal", lot.animals[0].id))
-    with bench.store.work(bench.person, bench.station) as work:
-        examples.weighed(work, work.animals.of_lot(lot.id)[0], "380", side=1)
-        work.commit()
-    place._weighed()  # pyright: ignore
-    told = [news_words(news, Words("en")) for one in to_ring(bench) for news in one.news]
-    assert told == ["Tag 14, age not known: no T-bone steak any more."] * 2
+    said: list[str] = []
+    place.said.connect(said.append)
+    weigh(place, where, "380")
+    assert told(bench) == ["Tag 14, age not known: no T-bone steak any more."] * 2
+    assert said == [COUNTS_AS_OVER]
+    weigh(place, (where[0], 2, ""), "376")
+    assert len(told(bench)) == 2
+    assert said == [COUNTS_AS_OVER], "said once, not with each weight"
     say(qtbot, bench, lot, "30_and_over")
     assert [len(one.news) for one in to_ring(bench)] == [1, 1]
     say(qtbot, bench, lot, "under_30")
     assert to_ring(bench) == []
+
+
+def hung(qtbot: QtBot, bench: Bench, lot: Lot) -> list[str]:
+    """Retained, released and hung by its buttons, never weighed; what the line below said."""
+    place = RailPlace(bench)
+    qtbot.addWidget(place)
+    place.open(Target("rail", "animal", lot.animals[0].id))
+    said: list[str] = []
+    place.said.connect(said.append)
+    for end in ("held", "passed", "hanging"):
+        move = next(one for one, _ in place.panel.moves if one.end == end and not one.back)
+        place.move_on(move)
+    return said
+
+
+def test_hung_without_a_hot_weight_its_owners_are_rung_all_the_same(
+    qtbot: QtBot, bench: Bench, messages: RecordedMessages
+) -> None:
+    """A retained animal is released and hung; it may be weighed later, or never."""
+    lot = inspected_halves(bench)
+    say(qtbot, bench, lot, "unknown")
+    messages.answers = ["papers asked for"]
+    assert hung(qtbot, bench, lot) == [COUNTS_AS_OVER]
+    assert told(bench) == ["Tag 14, age not known: no T-bone steak any more."] * 2
+    with bench.store.read() as work:
+        (animal,) = work.animals.of_lot(lot.id)
+    assert (animal.state, animal.killed_on) == ("hanging", bench.today())
+    place = RailPlace(bench)
+    qtbot.addWidget(place)
+    place.open(Target("rail", "animal", animal.id))
+    weigh(place, ("hot", 1, ""), "380")
+    assert len(told(bench)) == 2, "weighed later, nobody hears it twice"
+
+
+def test_hung_with_a_known_age_nobody_is_rung(
+    qtbot: QtBot, bench: Bench, messages: RecordedMessages
+) -> None:
+    lot = inspected_halves(bench)
+    say(qtbot, bench, lot, "under_30")
+    messages.answers = ["papers asked for"]
+    assert hung(qtbot, bench, lot) == []
+    assert to_ring(bench) == []
+
+
+def test_of_two_beeves_of_no_known_age_each_line_is_told_once(qtbot: QtBot, bench: Bench) -> None:
+    """One of them killed, both are cut as over: the other's kill and age say nothing new."""
+    with bench.store.work(bench.person, bench.station) as work:
+        owner = examples.customer(work)
+        shares = tuple(LotShare(n, owner.id, holdings=whole(n - 1)) for n in (1, 2))
+        made = examples.booked(work, NewLot("beef", 2, DAY, owner.id, shares))
+        for share in (1, 2):
+            order = examples.order_of(work, made, share)
+            examples.line(work, order, T_BONES)
+            examples.settled(work, order.id)
+        work.commit()
+    with bench.store.read() as work:
+        animals = work.animals.of_lot(made.id)
+    for animal, tag in zip(animals, ("14", "15"), strict=True):
+        check_in(qtbot, bench, animal, "unknown", tag)
+    place = RailPlace(bench)
+    qtbot.addWidget(place)
+    for animal in animals:
+        place.open(Target("rail", "animal", animal.id))
+        weigh(place, ("hot", 1, ""), "380")
+    assert told(bench) == ["Tag 14, age not known: no T-bone steak any more."] * 2
+    with bench.store.read() as work:
+        first, second = work.animals.of_lot(made.id)
+    check_in(qtbot, bench, second, "30_and_over", "15")
+    assert len(told(bench)) == 2
+    check_in(qtbot, bench, first, "under_30", "14")
+    assert len(told(bench)) == 1, "the first one's T-bones stand again before anybody was rung"
 
 
 def test_the_rail_says_it_at_once(
