@@ -46,7 +46,7 @@ def _head(
     payment: Payment, shop: ShopDetails, customer: Sequence[str], order_number: int, words: Words
 ) -> Letterhead:
     facts = [
-        (words.say("bills.date"), day_text(payment.at.astimezone().date(), words)),
+        (words.say("bills.date"), day_text(payment.day, words)),
         (words.say("bills.by_means"), words.say(f"bills.means_{payment.means}")),
     ]
     if order_number:

@@ -8,7 +8,14 @@ from sqlalchemy import ColumnElement, func, select
 
 from db.columns import Cents
 from db.desk import Desk
-from db.repositories.ledger_posting import About, Party, must_be_open, post, shop_day
+from db.repositories.ledger_posting import (
+    About,
+    Party,
+    must_be_open,
+    must_be_taken,
+    post,
+    shop_day,
+)
 from db.tables.customers import Customers
 from db.tables.ledger import DrawerCounts, LedgerEntries, LedgerPostings
 from db.tables.people import Persons
@@ -58,24 +65,30 @@ class LedgerBook:
         )
 
     def receive(
-        self, customer_id: int, means: PaymentMeans, cents: int, note: str = ""
+        self,
+        customer_id: int,
+        means: PaymentMeans,
+        cents: int,
+        note: str = "",
+        *,
+        day: date | None = None,
     ) -> Entry | Refused:
         """Money for what a customer owed before these books, with the next receipt number.
 
-        Refused: "not_positive", "more_than_due" (with what is due), "period_closed". Below the
-        due any part may be paid.
+        Refused: "not_positive", "more_than_due" (with what is due), "not_yet", "period_closed".
+        Below the due any part may be paid. `day` is the day it came where that isn't today.
         """
         if cents <= 0:
             return Refused("not_positive")
         due = self.owed_from_before(customer_id)
         if cents > due:
             return Refused("more_than_due", {"due": str(due)})
-        closed = must_be_open(self._desk, shop_day(self._desk))
-        if closed is not None:
-            return closed
+        wrong = must_be_taken(self._desk, day or shop_day(self._desk))
+        if wrong is not None:
+            return wrong
         about = About(self._desk.next_number("receipt"), memo=note.strip())
         party = Party(customer_id)
-        return self._kept("on_account", on_account_postings(means, cents), party, about)
+        return self._kept("on_account", on_account_postings(means, cents), party, about, day)
 
     def owed_from_before(self, customer_id: int) -> int:
         """What a customer still owes from before these books, in cents."""
@@ -89,18 +102,30 @@ class LedgerBook:
         ).scalar_one()
 
     def collect(
-        self, producer_id: int, means: PaymentMeans, cents: int, note: str = ""
+        self,
+        producer_id: int,
+        means: PaymentMeans,
+        cents: int,
+        note: str = "",
+        *,
+        day: date | None = None,
     ) -> Entry | Refused:
         """Money a buyer pays for the producer's animal, held for him; with a receipt number.
 
-        Refused: "not_positive", "period_closed".
+        Refused: "not_positive", "not_yet", "period_closed".
         """
         if cents <= 0:
             return Refused("not_positive")
-        return self._for_producer("collected", producer_id, means, cents, note)
+        return self._for_producer("collected", producer_id, means, cents, note, day)
 
     def pay_out(
-        self, producer_id: int, means: PaymentMeans, cents: int, note: str = ""
+        self,
+        producer_id: int,
+        means: PaymentMeans,
+        cents: int,
+        note: str = "",
+        *,
+        day: date | None = None,
     ) -> Entry | Refused:
         """Hand the producer what was collected for him, never more ("more_than_there")."""
         if cents <= 0:
@@ -108,7 +133,7 @@ class LedgerBook:
         held = self.held_for(producer_id)
         if cents > held:
             return Refused("more_than_there", {"there": str(held)})
-        return self._for_producer("paid_out", producer_id, means, -cents, note)
+        return self._for_producer("paid_out", producer_id, means, -cents, note, day)
 
     def held_for(self, producer_id: int) -> int:
         """What is collected for a producer and not yet paid out, in cents."""
@@ -120,15 +145,21 @@ class LedgerBook:
         return -int(found)
 
     def _for_producer(
-        self, kind: EntryKind, producer_id: int, means: PaymentMeans, cents: int, note: str
+        self,
+        kind: EntryKind,
+        producer_id: int,
+        means: PaymentMeans,
+        cents: int,
+        note: str,
+        day: date | None,
     ) -> Entry | Refused:
-        closed = must_be_open(self._desk, shop_day(self._desk))
-        if closed is not None:
-            return closed
+        wrong = must_be_taken(self._desk, day or shop_day(self._desk))
+        if wrong is not None:
+            return wrong
         about = About(self._desk.next_number("receipt"), memo=note.strip())
-        return self._kept(kind, collected_postings(means, cents), Party(producer_id), about)
+        return self._kept(kind, collected_postings(means, cents), Party(producer_id), about, day)
 
-    def move_cash(self, cents: int, note: str) -> Entry | Refused:
+    def move_cash(self, cents: int, note: str, *, day: date | None = None) -> Entry | Refused:
         """Cash carried to the bank; below nothing, from the bank into the drawer (change).
 
         Refused: "nothing", "reason_missing", "more_than_there" (with what the drawer has).
@@ -139,7 +170,7 @@ class LedgerBook:
         if cents > there:
             return Refused("more_than_there", {"there": str(there)})
         return self._kept(
-            "cash_moved", cash_moved_postings(cents), Party(), About(memo=note.strip())
+            "cash_moved", cash_moved_postings(cents), Party(), About(memo=note.strip()), day
         )
 
     def in_drawer(self) -> int:
@@ -198,6 +229,10 @@ class LedgerBook:
             .order_by(DrawerCounts.id)
         )
         return tuple(DrawerCount(*row) for row in rows)
+
+    def last_counted(self) -> date | None:
+        """The day the drawer was counted last, or None."""
+        return self._desk.connection.execute(select(func.max(DrawerCounts.day))).scalar_one()
 
     def entries(
         self, start: date, end: date, *, limit: int | None = None, offset: int = 0

@@ -54,6 +54,13 @@ def must_be_open(desk: Desk, day: date) -> Refused | None:
     return None
 
 
+def must_be_taken(desk: Desk, day: date) -> Refused | None:
+    """As `must_be_open`; "not_yet" where money is said to have come on a day that is to come."""
+    if day > shop_day(desk):
+        return Refused("not_yet", {"day": day.isoformat()})
+    return must_be_open(desk, day)
+
+
 def post(
     desk: Desk,
     kind: EntryKind,

@@ -1,5 +1,6 @@
 """Payments, deposits and refunds, and what an order still owes."""
 
+from datetime import date
 from typing import cast
 
 from sqlalchemy import ColumnElement, case, func, select
@@ -10,13 +11,14 @@ from db.desk import Desk
 from db.problems import StoreBug
 from db.repositories.ledger_posting import (
     About,
-    must_be_open,
+    must_be_taken,
     party_of,
     post,
     shop_day,
     standing,
 )
 from db.tables.bills import Bills, Payments
+from db.tables.ledger import LedgerEntries
 from db.tables.lots import Lots, Shares
 from db.tables.orders import Orders
 from db.tables.people import Persons, Stations
@@ -42,23 +44,25 @@ class PaymentBook:
         lot_id: int | None = None,
         from_before: bool = False,
         payer_id: int | None = None,
+        day: date | None = None,
     ) -> Payment | Refused:
         """Keep a payment with the next receipt number; a refund is kept as what was given back.
 
         For what the producer pays for a lot, order_id is None and the lot is named. Its entry is
         written with it; what was taken `from_before` these books is an opening balance there.
         `payer_id` is the customer who pays, where it isn't the owner: each of several payers has
-        a receipt of his own.
-        Refused: "not_positive", "reason_missing", "period_closed".
+        a receipt of his own. `day` is the day it came where that isn't today.
+        Refused: "not_positive", "reason_missing", "not_yet" (a day to come), "period_closed".
         """
         if cents <= 0:
             return Refused("not_positive")
         if kind in ("refund", "write_off") and not note.strip():
             return Refused("reason_missing")
         desk = self._desk
-        closed = must_be_open(desk, shop_day(desk))
-        if closed is not None:
-            return closed
+        on = day or shop_day(desk)
+        wrong = must_be_taken(desk, on)
+        if wrong is not None:
+            return wrong
         lot, customer = payer(desk, order_id, lot_id)
         party = party_of(desk, lot, order_id, customer)
         before = standing(desk, party)
@@ -69,7 +73,7 @@ class PaymentBook:
         new = desk.insert(Payments, {**row, **whose, **kept})
         moved = payment_postings(kind, means, cents, before, from_before=from_before)
         about = About(number, payment_id=new, memo=note.strip())
-        post(desk, "opening" if from_before else kind, moved, party, about)
+        post(desk, "opening" if from_before else kind, moved, party, about, on)
         return self._payments(Payments.id == new)[0]
 
     def of_order(self, order_id: int) -> tuple[Payment, ...]:
@@ -134,7 +138,9 @@ class PaymentBook:
                 Persons.name,
                 Stations.name,
                 Payments.lot_id,
+                LedgerEntries.day,
             )
+            .join(LedgerEntries, LedgerEntries.payment_id == Payments.id)
             .join(Persons, Persons.id == Payments.person_id)
             .join(Stations, Stations.id == Payments.station_id)
             .where(where)

@@ -11,6 +11,7 @@ from db.desk import Desk
 from db.tables.bills import Bills, Payments
 from db.tables.counted import Counted
 from db.tables.customers import Customers
+from db.tables.ledger import LedgerEntries
 from db.tables.lots import Animals, Lots, Shares
 from db.tables.orders import Orders
 from db.tables.packages import Packages
@@ -246,6 +247,7 @@ def _payments(start: date, end: date) -> Select[*tuple[Any, ...]]:
     return (
         select(
             Payments.at,
+            LedgerEntries.day,
             Payments.number,
             Lots.number,
             Customers.name,
@@ -255,10 +257,11 @@ def _payments(start: date, end: date) -> Select[*tuple[Any, ...]]:
             Payments.note,
             Persons.name,
         )
+        .join(LedgerEntries, LedgerEntries.payment_id == Payments.id)
         .join(Lots, Lots.id == Payments.lot_id)
         .outerjoin(Customers, Customers.id == Payments.customer_id)
         .join(Persons, Persons.id == Payments.person_id)
-        .where(_within(Payments.at, start, end))
+        .where(LedgerEntries.day >= start, LedgerEntries.day <= end)
         .order_by(Payments.id)
     )
 

@@ -6,6 +6,7 @@ from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QWidget
 
 from desktop.fields import ChoiceField, FormDialog, MoneyField, TextField
+from desktop.paid_day import PaidDay, open_days
 from shared.billing.payment import Taken, Tender, take
 from shared.money import money_text
 from shared.shop.money import Payment
@@ -30,11 +31,14 @@ class PaymentDialog(FormDialog):
         self.amount = MoneyField(required=True)
         self.means = ChoiceField[str](required=True)
         self.note = TextField()
+        self.day = PaidDay(open_days(bench))
         self.grid.add(self.amount)
         self.grid.add(self.means)
-        self.grid.add(self.note, 2)
+        self.grid.add(self.day)
+        self.grid.add(self.note)
         self.retranslate()
         self.means.set_value("cash")
+        self._doubted = ""
         asked = self._asked()
         self.amount.set_value(asked or None)
 
@@ -53,6 +57,7 @@ class PaymentDialog(FormDialog):
         self.amount.set_label(self.tr("&Amount"))
         self.means.set_label(self.tr("&Given as"))
         self.means.set_choices(means_offered())
+        self.day.retranslate()
         self.note.set_label(self.tr("&Note, e.g. the number of the check"))
 
     def attempt(self) -> str:
@@ -64,13 +69,22 @@ class PaymentDialog(FormDialog):
         if not isinstance(found, Taken):
             self.amount.complain(self._refused(found.code))
             return ""
+        doubt = self.day.doubt(cash=means == "cash")
+        if doubt and doubt != self._doubted:
+            self._doubted = doubt
+            return doubt + " " + self.tr("Take it again if that is meant.")
         with self._bench.store.work(self._bench.person, self._bench.station) as work:
             for one in found.tenders:
                 made = work.payments.take(
-                    self._order.id, found.kind, one.means, one.cents, one.note
+                    self._order.id,
+                    found.kind,
+                    one.means,
+                    one.cents,
+                    one.note,
+                    day=self.day.value(),
                 )
                 if not isinstance(made, Payment):
-                    return self.tr("The amount has to be above nothing.")
+                    return self._refused(made.code)
                 self.payments.append(made)
             work.commit()
         self.change = found.change_cents
@@ -93,6 +107,8 @@ class PaymentDialog(FormDialog):
             return self.tr("Only {due} is due; change is given out of cash only.").format(
                 due=money_text(max(self.balance.due, 0))
             )
+        if code in ("period_closed", "not_yet"):
+            return self.tr("The books are closed for that day.")
         return self.tr("The amount has to be above nothing.")
 
 

@@ -22,7 +22,8 @@ _STEPS = {
 class DateField(LineField[date]):
     """Takes a day; up and down step by a day, page up and down by a week.
 
-    `today` is asked each time, so that a window left open overnight knows the new day.
+    `today` is asked each time, so that a window left open overnight knows the new day. `past` is
+    for what has happened: "friday" is the last one.
     """
 
     def __init__(
@@ -31,9 +32,11 @@ class DateField(LineField[date]):
         parent: QWidget | None = None,
         *,
         required: bool = False,
+        past: bool = False,
     ) -> None:
         super().__init__(parent, required=required)
         self._today = today
+        self._past = past
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         if (
@@ -59,7 +62,7 @@ class DateField(LineField[date]):
                 self.line.setText(self._write(day))
 
     def _read(self, text: str) -> date | Unread:
-        found = read_date(text, self._today())
+        found = read_date(text, self._today(), past=self._past)
         return Unread("not_a_number", text) if found is None else found
 
     def _write(self, value: date) -> str:
@@ -67,6 +70,11 @@ class DateField(LineField[date]):
         return date_text(value, "es" if spanish else "en")
 
     def _complaint(self, unread: Unread) -> str:
+        if self._past:
+            return self.tr(
+                "Steelyard reads days like 12/3, Dec 3, friday, yesterday or -2; it can't read "
+                "“{text}”."
+            ).format(text=unread.text.strip())
         return self.tr(
             "Steelyard reads days like 12/3, Dec 3, friday, tomorrow or +7; it can't read “{text}”."
         ).format(text=unread.text.strip())

@@ -28,11 +28,12 @@ _WEEKDAY_ALONE = re.compile(r"[a-z]{3,9}\.?")
 BACK = timedelta(days=183)
 
 
-def read_date(text: str, today: date) -> date | None:
+def read_date(text: str, today: date, *, past: bool = False) -> date | None:
     """The day meant, seen from today; None when it isn't one.
 
     Month before day, as the trade's calendars have it: on 2026-11-25, "12/3" is 2026-12-03,
-    "1/5" is 2027-01-05, "fri" is 2026-11-27, "+7" is 2026-12-02.
+    "1/5" is 2027-01-05, "fri" is 2026-11-27, "+7" is 2026-12-02. With `past` it is one that was,
+    today at the latest: "fri" is 2026-11-20, "12/3" is 2025-12-03.
     """
     plain = name_key(text)
     if plain in _NAMED:
@@ -45,10 +46,10 @@ def read_date(text: str, today: date) -> date | None:
         return _day(int(iso[1]), int(iso[2]), int(iso[3]))
     slashed = _SLASHED.fullmatch(plain)
     if slashed:
-        return _dated(int(slashed[1]), int(slashed[2]), slashed[3], today)
+        return _dated(int(slashed[1]), int(slashed[2]), slashed[3], today, past)
     if _WEEKDAY_ALONE.fullmatch(plain):
-        return _next_weekday(plain, today)
-    return _worded(plain, today)
+        return _weekday(plain, today, past)
+    return _worded(plain, today, past)
 
 
 def date_text(day: date, language: str = "en") -> str:
@@ -81,14 +82,14 @@ def near_moment_text(at: datetime, language: str = "en") -> str:
     return f"{day_text(here.date(), language).partition(' ')[2]}, {here:%H:%M}"
 
 
-def _worded(plain: str, today: date) -> date | None:
+def _worded(plain: str, today: date, past: bool) -> date | None:
     match = _WORDS.fullmatch(plain)
     if not match:
         return None
     month = _one_of(match[2] or match[3], MONTHS)
     if month is None:
         return None
-    return _dated(month + 1, int(match[1] or match[4]), match[5], today)
+    return _dated(month + 1, int(match[1] or match[4]), match[5], today, past)
 
 
 def _one_of(word: str, names: dict[str, tuple[str, ...]]) -> int | None:
@@ -99,17 +100,21 @@ def _one_of(word: str, names: dict[str, tuple[str, ...]]) -> int | None:
     return None
 
 
-def _next_weekday(plain: str, today: date) -> date | None:
+def _weekday(plain: str, today: date, past: bool) -> date | None:
     weekday = _one_of(plain, DAYS)
     if weekday is None:
         return None
+    if past:
+        return today - timedelta(days=(today.weekday() - weekday) % 7)
     return today + timedelta(days=(weekday - today.weekday() - 1) % 7 + 1)
 
 
-def _dated(month: int, day: int, year: str | None, today: date) -> date | None:
+def _dated(month: int, day: int, year: str | None, today: date, past: bool) -> date | None:
     if year:
         return _day(int(year) + (2000 if len(year) == 2 else 0), month, day)
     found = _day(today.year, month, day)
+    if past:
+        return _day(today.year - 1, month, day) if found is None or found > today else found
     if found is not None and today - found > BACK:
         return _day(today.year + 1, month, day)
     return found

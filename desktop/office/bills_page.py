@@ -17,10 +17,11 @@ from desktop.office.extras_dialog import ExtrasDialog
 from desktop.office.late_billing import LateBilling
 from desktop.office.money_dialog import MoneyDialog
 from desktop.office.money_dialogs import CreditDialog, StatementDialog
-from desktop.office.money_words import complaint, line_words
+from desktop.office.money_words import complaint, line_words, not_closed
 from desktop.office.scale_check import read_checked
 from desktop.office.show_papers import OfficePapers
 from desktop.office.to_bill import ToBill, orders_to_bill
+from desktop.paid_day import open_days
 from desktop.panels.heading import Words
 from desktop.tables import RowsModel, Table
 from shared.billing.bill import Bill
@@ -266,7 +267,9 @@ class BillsPage(QWidget):
         if self.billing.balance.due < 0 and self.billing.bills:
             kind = "refund"
         balance, payers = self.billing.balance, self.billing.payers
-        self.money_dialog = MoneyDialog(kind, balance, payers, self._keep_money, self)
+        self.money_dialog = MoneyDialog(
+            kind, balance, payers, self._keep_money, open_days(self.bench), self
+        )
         self.money_dialog.open()
 
     def _keep_money(self, given: "Given") -> str:
@@ -359,21 +362,13 @@ class BillsPage(QWidget):
             return
         found = issuing.close(self.bench, self.billing)
         if isinstance(found, NotClosed):
-            self.side.say(self._not_closed(found))
+            self.side.say(not_closed(found))
         elif isinstance(found, StaleEdit):
             self.side.say(self.tr("{who} has changed it meanwhile.").format(who=found.by))
             self.refresh()
         else:
             self.said.emit(self.tr("Order {number} is closed.").format(number=found.number))
             self._done()
-
-    def _not_closed(self, refused: NotClosed) -> str:
-        said = {
-            "not_handed_over": self.tr("The goods are not handed over yet."),
-            "not_billed": self.tr("The order is not billed yet."),
-            "balance": self.tr("The balance is not nothing yet."),
-        }
-        return " ".join(said.get(code, code) for code in refused.codes)
 
     def show_bill(self) -> None:
         """Show the kept bill, or a draft of the next one."""

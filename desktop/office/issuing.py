@@ -112,6 +112,7 @@ def take_money(
                 one.note,
                 lot_id=billing.lot.id,
                 payer_id=given.payer_id,
+                day=given.day,
             )
             if isinstance(made, Refused):
                 return made

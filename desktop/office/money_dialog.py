@@ -2,6 +2,7 @@
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from datetime import date
 from typing import TYPE_CHECKING
 
 from PySide6.QtGui import QKeySequence, QShortcut
@@ -9,6 +10,7 @@ from PySide6.QtWidgets import QWidget
 
 from desktop.fields import ChoiceField, FormDialog, MoneyField, TextField
 from desktop.look.space import TOGETHER, row
+from desktop.paid_day import OpenDays, PaidDay
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words
 from shared.billing.payment import Tender
@@ -25,11 +27,12 @@ MOST_MEANS = 4
 
 @dataclass(frozen=True, slots=True)
 class Given:
-    """What the dialog asks to keep; `payer_id` None is the owner himself."""
+    """What the dialog asks to keep; `payer_id` None is the owner himself, `day` None today."""
 
     kind: PaymentKind
     tenders: tuple[Tender, ...]
     payer_id: int | None = None
+    day: date | None = None
 
     @property
     def cents(self) -> int:
@@ -46,6 +49,7 @@ class MoneyDialog(FormDialog):
         balance: "Balance",
         payers: Sequence[tuple[int | None, str]],
         keep: Callable[[Given], str],
+        days: OpenDays,
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent, columns=3)
@@ -56,10 +60,8 @@ class MoneyDialog(FormDialog):
         self.payer: ChoiceField[int | None] = ChoiceField(self, required=True)
         self._add_means()
         self.amount, self.means, self.note = self._means[0]
-        alone = len(payers) < 2
-        self.grid.add(self.kind, span=3 if alone else 1)
-        self.grid.add(self.payer, span=3 if alone else 2)
-        self.payer.setVisible(not alone)
+        self.day = PaidDay(days, self)
+        self._add_whose(alone=len(payers) < 2)
         self.another = button(self)
         self.another.setAutoDefault(False)
         self.sum = Words("body", parent=self).wrapped()
@@ -74,10 +76,19 @@ class MoneyDialog(FormDialog):
         self.retranslate()
         self.kind.set_value(kind)
         self.kind.changed.connect(self._tell)
+        self.day.changed.connect(self._tell)
         self.payer.set_value(payers[0][0])
         due = self._due()
         self.amount.set_value(due if due > 0 else None)
         self._tell()
+
+    def _add_whose(self, *, alone: bool) -> None:
+        """What it is, who pays where that isn't plain, and the day it came."""
+        self.grid.add(self.kind)
+        self.payer.setVisible(not alone)
+        if not alone:
+            self.grid.add(self.payer)
+        self.grid.add(self.day, span=2 if alone else 1)
 
     def _add_means(self) -> None:
         first = not self._means
@@ -135,6 +146,7 @@ class MoneyDialog(FormDialog):
             self._name_means(parts)
         self.payer.set_label(self.tr("&Paid by"))
         self.payer.set_choices(list(self._payers))
+        self.day.retranslate()
         self.another.setText(self.tr("An&other means (Ctrl+N)"))
         self.kind.set_label(self.tr("&What it is"))
         self.kind.set_choices(
@@ -185,7 +197,7 @@ class MoneyDialog(FormDialog):
         if doubt and doubt != self._asked:
             self._asked = doubt
             return doubt + " " + self.tr("Keep it again if that is meant.")
-        return self._keep(Given(kind, self._tenders(), self.payer.value()))
+        return self._keep(Given(kind, self._tenders(), self.payer.value(), self.day.value()))
 
     def _tenders(self) -> tuple[Tender, ...]:
         kept = self._means if self.kind.value() in ("payment", "deposit") else self._means[:1]
@@ -206,4 +218,5 @@ class MoneyDialog(FormDialog):
             return self.tr("{given} is more than the deposit asked for, {due}.").format(
                 given=money_text(cents), due=money_text(due)
             )
-        return ""
+        cash = any(one.means == "cash" for one in self._tenders())
+        return self.day.doubt(cash=cash and self.kind.value() != "write_off")

@@ -9,7 +9,7 @@ if TYPE_CHECKING:
     from printing.words import Words
     from shared.billing.bill import BillLine
     from shared.billing.problems import BillingProblem
-    from shared.shop.problems import Refused
+    from shared.shop.problems import NotClosed, Refused
 
 
 def charge_words(code: str, words: "Words", name: str = "") -> str:
@@ -49,6 +49,17 @@ def complaint(problem: "BillingProblem | Refused") -> str:
     return said.format_map(defaultdict(str, problem.data, code=problem.code))
 
 
+def not_closed(refused: "NotClosed") -> str:
+    """Why an order can't be closed yet."""
+    translate = QCoreApplication.translate
+    said = {
+        "not_handed_over": translate("BillsPage", "The goods are not handed over yet."),
+        "not_billed": translate("BillsPage", "The order is not billed yet."),
+        "balance": translate("BillsPage", "The balance is not nothing yet."),
+    }
+    return " ".join(said.get(code, code) for code in refused.codes)
+
+
 def _of_money(code: str) -> str:
     """Sentences about amounts, bills and credits; "" for any other code."""
     translate, said = QCoreApplication.translate, ""
@@ -80,7 +91,9 @@ def _of_money(code: str) -> str:
                 "Bill", "It no longer comes to what was checked; read the bills again."
             )
         case "period_closed":
-            said = translate("Bill", "Today lies in a period that is closed; see Books.")
+            said = translate("Bill", "The day lies in a period that is closed; see Books.")
+        case "not_yet":
+            said = translate("Bill", "That day is still to come; money is dated the day it came.")
         case "no_such_line":
             said = translate("Bill", "Choose the line the amount is of.")
         case _:

@@ -1,7 +1,7 @@
 """What was billed and what was paid, order by order, in whole cents."""
 
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import date, datetime
 from typing import Literal
 
 PaymentKind = Literal["deposit", "payment", "refund", "write_off"]
@@ -12,7 +12,8 @@ PaymentMeans = Literal["cash", "check", "card", "transfer", "other"]
 class Payment:
     """Money taken (or, for a refund, given back); `cents` is positive. Never changed.
 
-    order_id None: paid by the producer for the lot, not for one share's order.
+    order_id None: paid by the producer for the lot, not for one share's order. `day` is the day
+    it came, which the books have it on; `at` the moment it was typed.
     """
 
     id: int
@@ -26,7 +27,8 @@ class Payment:
     at: datetime
     person: str
     station: str
-    lot_id: int = 0
+    lot_id: int
+    day: date
 
 
 @dataclass(frozen=True, slots=True)

@@ -86,7 +86,7 @@ TABLES: tuple[RecordTable, ...] = (
     ),
     RecordTable(
         "payments",
-        ("at", "number", "lot", "customer", "kind", "means", "dollars", "note", "person"),
+        ("at", "day", "number", "lot", "customer", "kind", "means", "dollars", "note", "person"),
     ),
     RecordTable("changes", ("at", "subject", "id", "what", "reason", "data", "person")),
 )

@@ -687,12 +687,16 @@
         <translation>Ya no suma lo que se revisó; lea las cuentas otra vez.</translation>
     </message>
     <message>
-        <source>What is also on this bill was changed meanwhile; read the order again.</source>
-        <translation>Lo que va además en esta cuenta se cambió entretanto; vuelva a leer la orden.</translation>
+        <source>The day lies in a period that is closed; see Books.</source>
+        <translation>El día está en un período cerrado; vea Libros.</translation>
     </message>
     <message>
-        <source>Today lies in a period that is closed; see Books.</source>
-        <translation>Hoy cae en un periodo cerrado; vea Libros.</translation>
+        <source>That day is still to come; money is dated the day it came.</source>
+        <translation>Ese día todavía no llega; el dinero lleva la fecha en que llegó.</translation>
+    </message>
+    <message>
+        <source>What is also on this bill was changed meanwhile; read the order again.</source>
+        <translation>Lo que va además en esta cuenta se cambió entretanto; vuelva a leer la orden.</translation>
     </message>
     <message>
         <source>Shift+F12 at the wrap weighs it together</source>
@@ -3267,6 +3271,10 @@
 </context>
 <context>
     <name>DateField</name>
+    <message>
+        <source>Steelyard reads days like 12/3, Dec 3, friday, yesterday or -2; it can&apos;t read “{text}”.</source>
+        <translation>Steelyard lee días como 12/3, 3 dic, viernes, ayer o -2; no puede leer “{text}”.</translation>
+    </message>
     <message>
         <source>Steelyard reads days like 12/3, Dec 3, friday, tomorrow or +7; it can&apos;t read “{text}”.</source>
         <translation>Steelyard lee días como 12/3, Dec 3, friday, tomorrow o +7; no puede leer “{text}”.</translation>
@@ -6462,6 +6470,29 @@
     </message>
 </context>
 <context>
+    <name>PaidDay</name>
+    <message>
+        <source>Da&amp;y</source>
+        <translation>Dí&amp;a</translation>
+    </message>
+    <message>
+        <source>The drawer was counted on {day}: if this cash was in it, the next count comes out short by as much.</source>
+        <translation>El cajón se contó el {day}: si este efectivo ya estaba en él, en el próximo conteo faltará lo mismo.</translation>
+    </message>
+    <message>
+        <source>{day} is {count} days ago.</source>
+        <translation>{day} fue hace {count} días.</translation>
+    </message>
+    <message>
+        <source>{day} is still to come; money is dated the day it came.</source>
+        <translation>{day} todavía no llega; el dinero lleva la fecha en que llegó.</translation>
+    </message>
+    <message>
+        <source>The books are closed through {day}; date it later.</source>
+        <translation>Los libros están cerrados hasta el {day}; póngale una fecha posterior.</translation>
+    </message>
+</context>
+<context>
     <name>PaymentDialog</name>
     <message>
         <source>to be named</source>
@@ -6498,6 +6529,14 @@
     <message>
         <source>&amp;Note, e.g. the number of the check</source>
         <translation>&amp;Nota, por ejemplo el número del cheque</translation>
+    </message>
+    <message>
+        <source>Take it again if that is meant.</source>
+        <translation>Tómelo otra vez si es así.</translation>
+    </message>
+    <message>
+        <source>The books are closed for that day.</source>
+        <translation>Los libros están cerrados para ese día.</translation>
     </message>
     <message>
         <source>The amount has to be above nothing.</source>

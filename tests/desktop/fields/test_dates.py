@@ -37,6 +37,24 @@ def test_a_day_is_read_as_people_say_it(typed: str, day: date) -> None:
     assert read_date(typed, TODAY) == day
 
 
+@pytest.mark.parametrize(
+    ("typed", "day"),
+    [
+        ("fri", date(2026, 11, 20)),
+        ("wednesday", TODAY),
+        ("12/3", date(2025, 12, 3)),
+        ("Nov 20", date(2026, 11, 20)),
+        ("1/5", date(2026, 1, 5)),
+        ("+1", date(2026, 11, 26)),
+        ("12/3/26", date(2026, 12, 3)),
+        ("2/29", None),
+    ],
+)
+def test_a_day_that_was_is_the_last_such_day(typed: str, day: date | None) -> None:
+    """What is said outright is read as it stands: whether it may be is the field's to say."""
+    assert read_date(typed, TODAY, past=True) == day
+
+
 @pytest.mark.parametrize("typed", ["", "13/1", "2/30", "soon", "12", "Smarch 3", "2026-13-01"])
 def test_what_is_no_day_is_not_guessed_at(typed: str) -> None:
     assert read_date(typed, TODAY) is None

@@ -1,13 +1,18 @@
 """Money by several means, with change, by another payer, and what is asked about first."""
 
+from datetime import date
+
 from pytestqt.qtbot import QtBot
 
 from desktop.office.money_dialog import Given, MoneyDialog
+from desktop.paid_day import OpenDays
 from shared.billing.payment import Tender
 from shared.shop.money import Balance, PaymentKind
 from tests.desktop.audit import unnamed
 
+MONDAY = date(2026, 3, 23)
 DUE = Balance(billed=57_330)
+DAYS = OpenDays(lambda: MONDAY, closed=date(2026, 3, 14), counted=date(2026, 3, 20))
 PAYERS = ((None, "Anna Berg"), (7, "Dora Lind"))
 
 
@@ -20,7 +25,7 @@ def opened(
         kept.append(given)
         return ""
 
-    dialog = MoneyDialog(kind, balance, PAYERS, keep)
+    dialog = MoneyDialog(kind, balance, PAYERS, keep, DAYS)
     qtbot.addWidget(dialog)
     dialog.show()
     return dialog, kept
@@ -41,7 +46,7 @@ def test_part_by_card_and_the_rest_in_cash(qtbot: QtBot) -> None:
     assert dialog.sum.text() == "$573.30 is due. Change: $26.70."
     dialog.payer.set_value(7)
     dialog.try_it()
-    assert kept == [Given("payment", (Tender("card", 40_000), Tender("cash", 20_000)), 7)]
+    assert kept == [Given("payment", (Tender("card", 40_000), Tender("cash", 20_000)), 7, MONDAY)]
     assert not dialog.isVisible()
 
 
@@ -69,4 +74,34 @@ def test_more_than_the_deposit_asked_for_is_asked_about(qtbot: QtBot) -> None:
     dialog.amount.set_value(50_000)
     dialog.try_it()
     assert "more than the deposit asked for, $50.00" in dialog.refusal.text()
+    assert kept == []
+
+
+def test_a_check_that_came_on_friday_is_kept_with_its_own_day(qtbot: QtBot) -> None:
+    dialog, kept = opened(qtbot)
+    assert dialog.day.value() == MONDAY
+    dialog.means.set_value("check")
+    dialog.day.set_text("friday")
+    dialog.try_it()
+    assert kept == [Given("payment", (Tender("check", 57_330),), None, date(2026, 3, 20))]
+
+
+def test_cash_of_a_day_the_drawer_was_counted_for_is_asked_about(qtbot: QtBot) -> None:
+    dialog, kept = opened(qtbot)
+    dialog.day.set_text("fri")
+    dialog.try_it()
+    assert "counted on Fri Mar 20, 2026: if this cash was in it" in dialog.refusal.text()
+    assert kept == []
+    dialog.try_it()
+    assert kept[0].day == date(2026, 3, 20)
+
+
+def test_money_is_never_dated_in_a_closed_period_or_ahead(qtbot: QtBot) -> None:
+    dialog, kept = opened(qtbot)
+    dialog.day.set_text("3/14")
+    dialog.try_it()
+    assert "closed through Sat Mar 14, 2026; date it later." in dialog.day.complaint.text()
+    dialog.day.set_text("+1")
+    dialog.try_it()
+    assert "Tue Mar 24, 2026 is still to come" in dialog.day.complaint.text()
     assert kept == []

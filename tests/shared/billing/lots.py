@@ -89,4 +89,4 @@ def fine(paper: Statement | BillingProblem) -> Statement:
 
 def paid(kind: PaymentKind, cents: int, means: PaymentMeans = "cash") -> Payment:
     at = datetime(2024, 4, 20, 15, tzinfo=UTC)
-    return Payment(1, 1, 1, None, kind, means, cents, "", at, "Test", "Bench")
+    return Payment(1, 1, 1, None, kind, means, cents, "", at, "Test", "Bench", 0, at.date())
