@@ -198,6 +198,9 @@ class CustomerField(ChoiceField[int]):
         if not self.line.hasFocus():
             self.line.setCursorPosition(0)  # a long name is shown from its beginning
 
+    def _narrow(self, typed: str) -> None:
+        """Nothing: what is below this line is put there by `_typed`, from the whole store."""
+
     def _typed(self, text: str) -> None:
         self._taken = None
         self._put_below(self._names.hits(text) if text.strip() else [])

@@ -76,7 +76,10 @@ class LineDialog(FormDialog):
         self.result_choice: Choice | None = None
         self._build()
         self.retranslate()
-        self.cut.set_choices([(code, self._name(code)) for code in cuts])
+        self.cut.set_choices(
+            [(code, self._name(code)) for code in cuts],
+            also=[[self._words.name(catalogue.species, f"cut.{code}", 2)] for code in cuts],
+        )
         self.show_choice(choice)
         if typed:
             self.cut.begin_with(typed)

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QComboBox, QCompleter, QLineEdit, QWidget
 from desktop.fields.field import Field
 from desktop.fields.pick_box import PickBox
 from shared.shop.customers import name_key
+from shared.shop.found_names import Forms, found_names, name_forms, one_meant, written_nearly
 
 T = TypeVar("T")
 _BY_TAB = (Qt.FocusReason.TabFocusReason, Qt.FocusReason.BacktabFocusReason)
@@ -17,6 +18,8 @@ _BY_TAB = (Qt.FocusReason.TabFocusReason, Qt.FocusReason.BacktabFocusReason)
 
 class ChoiceField(Field[T], Generic[T]):
     """Takes one of `set_choices`; what is typed is found in any part of the words.
+
+    The list below the line has what `found_names` finds, else what is written nearly so.
 
     A `free` field also takes words that are none of them: `value` is None then, `text` has them.
     """
@@ -28,6 +31,9 @@ class ChoiceField(Field[T], Generic[T]):
         self._free = free
         self._values: list[T] = []
         self._words = QStringListModel(self)
+        self._also: Sequence[Sequence[str]] = ()
+        self._forms: list[Forms] | None = None
+        self._like_typed: QStringListModel | None = None  # made when something is first typed
         self._name_popup = ""
         self._quiet = False
         self.selects_all = True  # False where typing goes on in what a key has begun
@@ -37,10 +43,11 @@ class ChoiceField(Field[T], Generic[T]):
         self.box.setInsertPolicy(QComboBox.InsertPolicy.NoInsert)
         self.box.setMaxVisibleItems(14)
         self._completer = cast("QCompleter", self.box.completer())
-        self._completer.setCompletionMode(QCompleter.CompletionMode.PopupCompletion)
-        self._completer.setFilterMode(Qt.MatchFlag.MatchContains)
+        self._completer.setCompletionMode(QCompleter.CompletionMode.UnfilteredPopupCompletion)
         self._completer.setCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
+        self._completer.setMaxVisibleItems(14)
         self._place(self.box)
+        self.line.textEdited.connect(self._narrow)
         self.line.textEdited.connect(self._changed)
         self.line.editingFinished.connect(self._finished)
         self.box.activated.connect(self._picked)
@@ -63,19 +70,27 @@ class ChoiceField(Field[T], Generic[T]):
         self.box.view().setAccessibleName(name)
         self._name_popup = name
 
-    def set_choices(self, choices: Sequence[tuple[T, str]]) -> None:
-        """What can be chosen, as (value, words); what was chosen stays if it is still there."""
+    def set_choices(
+        self, choices: Sequence[tuple[T, str]], also: Sequence[Sequence[str]] = ()
+    ) -> None:
+        """What can be chosen, as (value, words); what was chosen stays if it is still there.
+
+        `also` has for each the other names it is found by, such as several of it.
+        """
         self.share_choices(
-            [value for value, _ in choices], QStringListModel([words for _, words in choices])
+            [value for value, _ in choices], QStringListModel([words for _, words in choices]), also
         )
 
-    def share_choices(self, values: Sequence[T], words: QStringListModel) -> None:
+    def share_choices(
+        self, values: Sequence[T], words: QStringListModel, also: Sequence[Sequence[str]] = ()
+    ) -> None:
         """As `set_choices`, with words that several fields share: a thousand are put once."""
         before = self.value()
         typed = self.text()
         self._quiet = True
         self._values = list(values)
         self._words = words  # the box doesn't keep it
+        self._also, self._forms = also, None
         self.box.setModel(words)
         if before is not None and before in self._values:
             self.box.setCurrentIndex(self._values.index(before))
@@ -152,23 +167,43 @@ class ChoiceField(Field[T], Generic[T]):
 
         A number means the choice that begins with it: order 4, though the others' tag is 41.
         """
-        typed = name_key(self.text())
+        typed, forms = name_key(self.text()), self._all_forms()
         if not typed:
             return None
-        words = [name_key(self.box.itemText(at)) for at in range(self.box.count())]
         current = self.box.currentIndex()
-        if 0 <= current < len(words) and words[current] == typed:
+        if 0 <= current < len(forms) and forms[current][0] == typed:
             return current
-        if typed in words:
-            return words.index(typed)
         if self._free:
-            return None
+            return next((at for at, each in enumerate(forms) if each[0] == typed), None)
         if typed.isdigit():
-            begun = [at for at, each in enumerate(words) if each.split()[:1] == [typed]]
+            begun = [at for at, each in enumerate(forms) if each[0].split()[:1] == [typed]]
             if len(begun) == 1:
                 return begun[0]
-        holding = [at for at, each in enumerate(words) if typed in each]
-        return holding[0] if len(holding) == 1 else None
+        return one_meant(typed, forms)
+
+    def _all_forms(self) -> list[Forms]:
+        """What each choice is found by, its words first; read when first looked for."""
+        if self._forms is None:
+            also = self._also or [()] * len(self._words.stringList())
+            self._forms = [
+                name_forms([words, *others])
+                for words, others in zip(self._words.stringList(), also, strict=True)
+            ]
+        return self._forms
+
+    def _like(self, typed: str) -> list[str]:
+        """The choices that have what is typed, else those written nearly so."""
+        forms = self._all_forms()
+        found = found_names(typed, forms) or written_nearly(typed, forms)
+        return [self.box.itemText(at) for at in found]
+
+    def _narrow(self, typed: str) -> None:
+        """Put below the line what is like what is typed."""
+        if self._like_typed is None:
+            self._like_typed = QStringListModel(self)
+        if self._completer.model() is not self._like_typed:  # the box hands it its own again
+            self._completer.setModel(self._like_typed)
+        self._like_typed.setStringList(self._like(typed))
 
     def _finished(self) -> None:
         at = self._at()
@@ -190,9 +225,7 @@ class ChoiceField(Field[T], Generic[T]):
     def _unread(self) -> str:
         if self._free or self._at() is not None:
             return ""
-        typed = name_key(self.text())
-        words = [self.box.itemText(at) for at in range(self.box.count())]
-        near = [each for each in words if typed in name_key(each)]
+        near = self._like(self.text())
         if near:
             return self.tr("“{text}” may be {found}; type a little more.").format(
                 text=self.text().strip(), found=self.tr(" or ").join(near[:3])

@@ -37,7 +37,7 @@ def test_any_part_of_the_words_finds_the_one(field: ChoiceField[str]) -> None:
 def test_what_may_be_two_is_asked_and_kept(field: ChoiceField[str]) -> None:
     field.set_text("ham")
     assert field.value() is None
-    assert field.show_problem() == "“ham” may be Whole ham or Ham steaks; type a little more."
+    assert field.show_problem() == "“ham” may be Ham steaks or Whole ham; type a little more."
     assert field.text() == "ham"
 
 
@@ -80,3 +80,70 @@ def test_a_screen_reader_hears_the_label_not_the_value(field: ChoiceField[str]) 
     field.set_value("hock")
     assert spoken_name(field.box) == "Cut"
     assert spoken_name(field.line) == "Cut"
+
+
+def offered_below(field: ChoiceField[str]) -> list[str]:
+    """What the list below the line has."""
+    completer = field.line.completer()
+    assert completer is not None
+    model = completer.completionModel()
+    return [model.index(at, 0).data() for at in range(model.rowCount())]
+
+
+def test_what_is_typed_in_the_other_number_is_offered_and_taken(field: ChoiceField[str]) -> None:
+    field.set_choices(
+        [("whole_ham", "whole ham"), ("foot", "foot"), ("tail", "tail")],
+        also=[["whole hams"], ["feet"], ["tails"]],
+    )
+    type_into(field.line, "fee")
+    assert offered_below(field) == ["foot"]
+    type_into(field.line, "t")
+    assert field.value() == "foot"
+    QTest.keyClick(field.line, Qt.Key.Key_Return)
+    assert field.text() == "foot"
+    assert field.problem() == ""
+
+
+def test_letters_without_accents_find_words_that_have_them(field: ChoiceField[str]) -> None:
+    field.set_choices([("heart", "corazón"), ("tail", "cola")])
+    type_into(field.line, "coraz")
+    assert offered_below(field) == ["corazón"]
+    assert field.value() == "heart"
+
+
+def test_what_is_written_nearly_so_is_offered_but_not_taken(field: ChoiceField[str]) -> None:
+    type_into(field.line, "steeks")
+    assert offered_below(field) == ["Ham steaks"]
+    assert field.value() is None
+    assert field.show_problem() == "“steeks” may be Ham steaks; type a little more."
+
+
+def test_the_list_is_of_the_new_words_when_they_changed(field: ChoiceField[str]) -> None:
+    type_into(field.line, "hoc")
+    assert offered_below(field) == ["Hocks, smoked"]
+    field.set_text("")
+    field.set_choices([("hock", "Codillos"), ("whole_ham", "Pierna entera")])
+    type_into(field.line, "codi")
+    assert offered_below(field) == ["Codillos"]
+
+
+def test_a_thing_is_taken_from_the_list_by_down_and_enter(
+    qtbot: QtBot, field: ChoiceField[str]
+) -> None:
+    field.resize(300, 60)
+    field.show()
+    field.activateWindow()
+    qtbot.waitUntil(field.isActiveWindow)
+    field.line.setFocus()
+    type_into(field.line, "ham")
+    completer = field.line.completer()
+    assert completer is not None
+    popup = completer.popup()
+    assert popup is not None
+    assert popup.isVisible()
+    assert offered_below(field) == ["Ham steaks", "Whole ham"]
+    QTest.keyClick(popup, Qt.Key.Key_Down)
+    assert field.text() == "Ham steaks", "the first of the list is the first below the line"
+    QTest.keyClick(popup, Qt.Key.Key_Down)
+    QTest.keyClick(popup, Qt.Key.Key_Return)
+    assert field.value() == "whole_ham"
