@@ -115,6 +115,11 @@ class OrderBook(OrderLineBook):
         orders = {one.id: one for one in found}
         return tuple((row, orders[row.id]) for row in rows if row.lines)
 
+    def numbered(self, number: int) -> int | None:
+        """The id of the order of that number, or None."""
+        found = select(Orders.id).where(Orders.number == number)
+        return self._desk.connection.execute(found).scalar_one_or_none()
+
     def phones(self, lot_id: int) -> dict[int, str]:
         """Whom to ring for each order of a lot, by the order's id; "" where nobody is named."""
         rows = self._desk.connection.execute(

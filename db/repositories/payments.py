@@ -76,6 +76,38 @@ class PaymentBook:
         post(desk, "opening" if from_before else kind, moved, party, about, on)
         return self._payments(Payments.id == new)[0]
 
+    def move(
+        self, order_id: int, to_order_id: int, cents: int, notes: tuple[str, str]
+    ) -> tuple[Payment, Payment] | Refused:
+        """Move what is held on an order to another: off the one, a deposit on the other.
+
+        Two receipts and two entries of today, each with its note, that cancel out on "moved". What
+        the other order owes uses it at once. Refused: "same_order", "order_closed",
+        "not_positive", "more_than_owed" (with what is held), "reason_missing", "period_closed".
+        """
+        desk = self._desk
+        if order_id == to_order_id:
+            return Refused("same_order")
+        shut = select(Orders.closed_at, Lots.cancelled).join(Lots, Lots.id == Orders.lot_id)
+        row = desk.connection.execute(shut.where(Orders.id == to_order_id)).one()
+        if row[0] is not None or row[1]:
+            return Refused("order_closed")
+        held = self.held(order_id)
+        if cents > held:
+            return Refused("more_than_owed", {"owed": str(held), "asked": str(cents)})
+        off = self.take(order_id, "refund", "moved", cents, notes[0])
+        if isinstance(off, Refused):
+            return off
+        on = self.take(to_order_id, "deposit", "moved", cents, notes[1])
+        return on if isinstance(on, Refused) else (off, on)
+
+    def held(self, order_id: int) -> int:
+        """What is deposited on an order and used by no bill, or owed back on it, in cents."""
+        desk = self._desk
+        lot, customer = payer(desk, order_id, None)
+        now = standing(desk, party_of(desk, lot, order_id, customer))
+        return now.held + max(0, -now.owes)
+
     def of_order(self, order_id: int) -> tuple[Payment, ...]:
         """The payments of an order, first to last."""
         return self._payments(Payments.order_id == order_id)

@@ -51,6 +51,7 @@ class BillPanel(SidePanel):
         self.ticket = button(self)
         self.extras = button(self)
         self.account = button(self)
+        self.move_deposit = button(self)
         self.close_order = button(self)
         self.late = button(self, quiet=True)
         self.producers = button(self, quiet=True)
@@ -63,7 +64,7 @@ class BillPanel(SidePanel):
             (self.quote, self.ticket),
             (self.extras,),
             (self.close_order, self.producers),
-            (self.account,),
+            (self.account, self.move_deposit),
             (self.late,),
         ):
             self.add(_across(*pair))
@@ -90,6 +91,7 @@ class BillPanel(SidePanel):
         self.ticket.setText(self.tr("Weig&ht ticket"))
         self.extras.setText(self.tr("&Also on this bill… (F11)"))
         self.account.setText(self.tr("Acco&unt…"))
+        self.move_deposit.setText(self.tr("Mo&ve a deposit…"))
         self.close_order.setText(self.tr("C&lose order"))
         self.late.setText(self.tr("Interest on la&te payment…"))
         self.producers.setText(self.tr("&Producer's bill"))
@@ -126,6 +128,7 @@ class BillPanel(SidePanel):
         mine = can and billing is not None and not billing.for_producer
         for one in (self.close_order, self.statement, self.quote, self.ticket):
             one.setEnabled(mine)
+        self.move_deposit.setEnabled(billing is not None and _held(billing))
         self.late.setVisible(can and billing is not None and bears_interest(billing))
         self.account.setEnabled(billing is not None and billing.customer is not None)
         self.extras.setEnabled(mine and billing is not None and billing.card is not None)
@@ -150,6 +153,11 @@ class BillPanel(SidePanel):
         """Say in place why something can't be done."""
         self.said.setText(sentence)
         self.said.setVisible(bool(sentence))
+
+
+def _held(billing: Billing) -> bool:
+    """Whether something is held on the order that could be moved to another."""
+    return not billing.for_producer and bool(billing.payments) and billing.balance.due < 0
 
 
 def _across(*parts: QWidget) -> QHBoxLayout:

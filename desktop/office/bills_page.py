@@ -13,6 +13,7 @@ from desktop.office.bill_columns import BillColumns, BillRow
 from desktop.office.bill_panel import BillPanel
 from desktop.office.billing import Billing
 from desktop.office.bills_bar import BillsBar
+from desktop.office.deposit_moving import DepositMoving
 from desktop.office.extras_dialog import ExtrasDialog
 from desktop.office.late_billing import LateBilling
 from desktop.office.money_dialog import MoneyDialog
@@ -56,6 +57,7 @@ class BillsPage(QWidget):
         self.bench = bench
         self.papers = OfficePapers(bench, self)
         self.late = LateBilling(bench, self._issued, self)
+        self.moving = DepositMoving(bench, self)
         self.billing: Billing | None = None
         self._owners: Billing | None = None
         self._for_producer = False
@@ -85,8 +87,9 @@ class BillsPage(QWidget):
 
     def _connect(self) -> None:
         self.orders.moved.connect(self._moved)
-        self.bar.said.connect(self.said)
-        self.bar.changed.connect(self._done)
+        for each in (self.bar, self.moving):
+            each.said.connect(self.said)
+            each.changed.connect(self._done)
         self.bar.turned.connect(self.refresh)
         side = self.side
         for button, slot in (
@@ -102,6 +105,7 @@ class BillsPage(QWidget):
             (side.close_order, self.close_order),
             (side.late, self.late_interest),
             (side.producers, self.turn_to_producer),
+            (side.move_deposit, lambda: self.moving.begin(self.billing)),
         ):
             button.clicked.connect(slot)
         for keys, slot in (

@@ -16,6 +16,7 @@ Account = Literal[
     "money:card",
     "money:transfer",
     "money:other",
+    "moved",
     "bank",
     "receivable",
     "deposits",
@@ -51,6 +52,7 @@ CHART: Final = MappingProxyType(
             ChartLine("receivable", "assets", "Assets:Receivable"),
             ChartLine("deposits", "liabilities", "Liabilities:Deposits"),
             ChartLine("producers", "liabilities", "Liabilities:Producers"),
+            ChartLine("moved", "liabilities", "Liabilities:Moved"),
             ChartLine("tax", "liabilities", "Liabilities:Tax"),
             ChartLine("income", "income", "Income"),
             ChartLine("written_off", "expenses", "Expenses:WrittenOff"),
@@ -73,9 +75,13 @@ _MONEY: Final[dict[PaymentMeans, Account]] = {
     "card": "money:card",
     "transfer": "money:transfer",
     "other": "money:other",
+    "moved": "moved",
 }
 
 
 def money_account(means: PaymentMeans) -> Account:
-    """The account money of that kind goes to: a check to "money:check"."""
+    """The account money of that kind goes to: a check to "money:check".
+
+    What moves from one order to another goes through "moved", where nothing ever stays.
+    """
     return _MONEY[means]

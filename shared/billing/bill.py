@@ -325,7 +325,7 @@ def _paid(payment: Payment) -> Paid:
         kind=payment.kind,
         means=payment.means,
         cents=payment.cents,
-        day=payment.at.date(),
+        day=payment.day,
         note=payment.note,
     )
 

@@ -5,7 +5,8 @@ from datetime import date, datetime
 from typing import Literal
 
 PaymentKind = Literal["deposit", "payment", "refund", "write_off"]
-PaymentMeans = Literal["cash", "check", "card", "transfer", "other"]
+PaymentMeans = Literal["cash", "check", "card", "transfer", "other", "moved"]
+"""How money is given; "moved" is between two orders, no money changes hands."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -885,6 +885,10 @@
         <translation>Estado de c&amp;uenta…</translation>
     </message>
     <message>
+        <source>Mo&amp;ve a deposit…</source>
+        <translation>Pasar un &amp;anticipo…</translation>
+    </message>
+    <message>
         <source>C&amp;lose order</source>
         <translation>Cerrar &amp;orden</translation>
     </message>
@@ -2158,6 +2162,10 @@
     <message>
         <source>Save as calendar file</source>
         <translation>Guardar como archivo de calendario</translation>
+    </message>
+    <message>
+        <source>The file was not written</source>
+        <translation>El archivo no se escribió</translation>
     </message>
 </context>
 <context>
@@ -3518,6 +3526,37 @@
     <message>
         <source>Still to ask: {what}.</source>
         <translation>Falta preguntar: {what}.</translation>
+    </message>
+</context>
+<context>
+    <name>DepositMoving</name>
+    <message>
+        <source>Move a deposit</source>
+        <translation>Pasar un anticipo</translation>
+    </message>
+    <message>
+        <source>Nothing is held on order {number}.</source>
+        <translation>No hay nada guardado en la orden {number}.</translation>
+    </message>
+    <message>
+        <source>Order {number}, {animal}, {day}</source>
+        <translation>Orden {number}, {animal}, {day}</translation>
+    </message>
+    <message>
+        <source>to order {number}</source>
+        <translation>a la orden {number}</translation>
+    </message>
+    <message>
+        <source>from order {number}</source>
+        <translation>de la orden {number}</translation>
+    </message>
+    <message>
+        <source>{amount} moved from order {number} to order {other}, {owner}.</source>
+        <translation>{amount} pasaron de la orden {number} a la orden {other}, {owner}.</translation>
+    </message>
+    <message>
+        <source>That order is closed or its booking cancelled; choose another.</source>
+        <translation>Esa orden está cerrada o su apartado cancelado; elija otra.</translation>
     </message>
 </context>
 <context>
@@ -5514,6 +5553,61 @@
     </message>
 </context>
 <context>
+    <name>MoveDialog</name>
+    <message>
+        <source>Move a deposit</source>
+        <translation>Pasar un anticipo</translation>
+    </message>
+    <message>
+        <source>{amount} is held on order {number}, {owner}. No money changes hands.</source>
+        <translation>Hay {amount} guardados en la orden {number}, {owner}. No se mueve dinero.</translation>
+    </message>
+    <message>
+        <source>&amp;Move it</source>
+        <translation>&amp;Pasarlo</translation>
+    </message>
+    <message>
+        <source>&amp;Leave it</source>
+        <translation>&amp;Dejarlo</translation>
+    </message>
+    <message>
+        <source>&amp;Amount</source>
+        <translation>Can&amp;tidad</translation>
+    </message>
+    <message>
+        <source>&amp;To the customer&apos;s order</source>
+        <translation>A la orden del &amp;cliente</translation>
+    </message>
+    <message>
+        <source>&amp;Or to the order of this number</source>
+        <translation>&amp;O a la orden con este número</translation>
+    </message>
+    <message>
+        <source>To &amp;order</source>
+        <translation>A la &amp;orden</translation>
+    </message>
+    <message>
+        <source>There is no order {number}.</source>
+        <translation>No hay orden {number}.</translation>
+    </message>
+    <message>
+        <source>It is held on that order already.</source>
+        <translation>Ya está guardado en esa orden.</translation>
+    </message>
+    <message>
+        <source>Say which order.</source>
+        <translation>Diga qué orden.</translation>
+    </message>
+    <message>
+        <source>Order {number} is {other}&apos;s: what {owner} paid would be {other}&apos;s. Move it again if that is meant.</source>
+        <translation>La orden {number} es de {other}: lo que pagó {owner} sería de {other}. Páselo otra vez si es así.</translation>
+    </message>
+    <message>
+        <source>the producer</source>
+        <translation>el productor</translation>
+    </message>
+</context>
+<context>
     <name>NameDialog</name>
     <message>
         <source>Name the owner</source>
@@ -6692,10 +6786,6 @@
     <message>
         <source>Save as PDF</source>
         <translation>Guardar como PDF</translation>
-    </message>
-    <message>
-        <source>It was not saved: {path} can&apos;t be written ({why}).</source>
-        <translation>No se guardó: no se puede escribir {path} ({why}).</translation>
     </message>
     <message>
         <source>The printer {printer} is gone. Choose another, or save as PDF.</source>
