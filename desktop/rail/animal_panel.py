@@ -3,7 +3,8 @@
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QPushButton, QWidget
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QBoxLayout, QPushButton, QWidget
 
 from desktop.fields import TextField
 from desktop.look.space import GROUP, TOGETHER, row
@@ -14,6 +15,7 @@ from desktop.panels.state_word import StateWord
 from desktop.rail.check_in import sex_words
 from desktop.rail.gone_words import gone_lines
 from desktop.rail.known_words import held_words, known_words
+from desktop.rail.move_buttons import lay_buttons
 from desktop.rail.rare_buttons import RareButtons
 from desktop.rail.seen import SeenAnimal
 from desktop.rail.state_words import move_words, state_mark, state_words
@@ -75,10 +77,10 @@ class AnimalPanel(SidePanel):
         self.correct, self.lose, self.dress, self.hold, self.tags, self.report = rare[:6]
         self.measures, self.cooler, self.calendar, self.scales = rare[6:10]
         self.day_weights, self.more, self.far = rare[10:]
-        top = row(gap=GROUP)
-        top.addWidget(self.tag, 1)
-        top.addWidget(self.state, alignment=Qt.AlignmentFlag.AlignVCenter)
-        self.add(top)
+        self._head = row(gap=GROUP)
+        self._head.addWidget(self.tag, 1)
+        self._head.addWidget(self.state, alignment=Qt.AlignmentFlag.AlignVCenter)
+        self.add(self._head)
         self.add(self.about)
         self.add(line(self))
         self.add(self.weights)
@@ -157,14 +159,39 @@ class AnimalPanel(SidePanel):
             self.hook.set_text(seen.animal.place)
         self._show_moves()
         self._say()
+        self._lay_buttons()
 
     def set_far(self, pixels: int) -> None:
         """Letters of that height, and only what weighing and passing need; 0: as usual."""
         for part in (self.about, self.rare):
             part.setVisible(not pixels)
         self.state.set_pixels(pixels * 2 // 3)
+        self._lay_head()
+        self._lay_buttons()
         self.weights.set_far(on=bool(pixels))
         self.rare.lay()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._lay_head()
+        self._lay_buttons()
+
+    def _lay_buttons(self) -> None:
+        """The verbs whole, however large their letters are."""
+        room = self.width() - 2 * GROUP
+        aside = [made for move, made in self.moves if _is_aside(move)]
+        forward = [made for move, made in self.moves if not _is_aside(move)]
+        lay_buttons(self._buttons, forward, room)
+        shown = [] if self.check_in.isHidden() else [self.check_in]
+        lay_buttons(self._backs, [*shown, *aside], room)
+
+    def _lay_head(self) -> None:
+        """The state beside the tag, or below it where both wouldn't stand whole."""
+        wide = self.tag.sizeHint().width() + GROUP + self.state.sizeHint().width()
+        beside = self.state.isHidden() or wide + 2 * GROUP <= self.width()
+        across, down = QBoxLayout.Direction.LeftToRight, QBoxLayout.Direction.TopToBottom
+        self._head.setDirection(across if beside else down)
+        self._head.setSpacing(GROUP if beside else 0)
 
     def focus_move(self) -> None:
         """Go to the next step, else to its hook; never to a step back, which Space would take."""
@@ -202,7 +229,7 @@ class AnimalPanel(SidePanel):
             made = button(self, main=main, quiet=move.back or move.end == "not_come")
             made.setText(move_words(move, animal.regime))
             made.clicked.connect(lambda _=False, move=move: self.move_wanted.emit(move))
-            aside = move.back or move.end == "not_come"
+            aside = _is_aside(move)
             (self._backs if aside else self._buttons).insertWidget(1 if aside else at, made)
             made.show()
             self.moves.append((move, made))
@@ -228,6 +255,7 @@ class AnimalPanel(SidePanel):
             state_words(animal.state, animal.regime, words, on_hold=bool(held)),
         )
         self.state.show()
+        self._lay_head()
         self.about.setText(self._about(seen))
         booked = animal.state == "booked"
         self.check_in.setText(self.tr("&Check in") if booked else self.tr("Tag, sex, age"))
@@ -267,6 +295,10 @@ class AnimalPanel(SidePanel):
     def _said_hook(self) -> None:
         if self.seen is not None and self.hook.text().strip() != self.seen.animal.place:
             self.hook_said.emit(self.hook.text().strip())
+
+
+def _is_aside(move: Move) -> bool:
+    return move.back or move.end == "not_come"
 
 
 # An animal is weighed by its first hot weight, and booked again only by mistake of the counter.

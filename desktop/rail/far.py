@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QApplication, QWidget
 
 from desktop.block.letters import LEAST_LETTERS, MOST_LETTERS, letter_pixels
 from desktop.look.space import EDGE, GROUP
+from desktop.rail.state_words import IN_HAND, state_words
 
 if TYPE_CHECKING:
     from desktop.rail.place import RailPlace
@@ -16,6 +17,7 @@ SHOWN = ("tag", "state")  # columns; the rest is read close by
 SPARED = ("lot", "hook", "live", "day", "species")  # said beside the list, where it is narrow
 LABELS = 0.4  # height of labels and sentences, of the main letters
 PART = 0.54  # of the width, for the animal and its weighing
+LEAST_PART = 0.45  # where the list needs more than the rest
 
 
 class FarMode(QObject):
@@ -79,12 +81,12 @@ class FarMode(QObject):
         place.panel.set_far(large if self.on else 0)
         for part in large_ones if self.on else usual:
             part.show()
-        place.table.set_letters(large if self.on else 0, SHOWN[-1])
-        if not self.on:
-            place.table.spare(SPARED)
         for at, column in enumerate(place.table.rows.columns):
             if self.on:
                 place.table.setColumnHidden(at, column.key not in SHOWN)
+        place.table.set_letters(large if self.on else 0, SHOWN[-1])
+        if not self.on:
+            place.table.spare(SPARED)
         if self.on:
             place.in_a_row.tag.focus()
 
@@ -97,12 +99,27 @@ class FarMode(QObject):
             row.set_widths()
             return
         least = place.stack.minimumSizeHint().width() + EDGE + GROUP
+        list_ = self._list_needs(large) + EDGE + GROUP
         width = min(int(place.width() * PART), place.width() - least)
+        width = min(width, max(place.width() - list_, int(place.width() * LEAST_PART)))
         place.around.setFixedWidth(width)
         place.panel.hold_width(width - 12)
-        left = place.width() - width - EDGE - 3 * GROUP - place.near.sizeHint().width()
-        row.tag.setFixedWidth(left * 2 // 5)
-        row.stage.setFixedWidth(left * 3 // 5)  # "vivo, luego caliente" whole at 1366
+        room = place.width() - width - EDGE - GROUP
+        fits = row.fit(room - GROUP - place.near.sizeHint().width())
+        place.put_near(below=not fits)
+        if not fits:
+            row.fit(room)
+
+    def _list_needs(self, large: int) -> int:
+        """What the list takes, any state an animal comes to standing whole beside its tag."""
+        table, words = self.place.table, self.place.bench.words
+        tags = {row.tag for row in table.rows.rows()}
+        states = {state_words(one, "custom", words) for one in IN_HAND}
+        states |= {
+            state_words("passed", "inspected", words),
+            state_words("passed", "custom", words, on_hold=True),
+        }
+        return table.room_for(large, {"tag": tags, "state": states}, "state")
 
     def _follow(self, _old: QWidget | None, now: QWidget | None) -> None:
         """What has the keyboard is in sight, however large it is."""

@@ -3,6 +3,7 @@
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Signal
+from PySide6.QtGui import QFont, QFontMetrics
 from PySide6.QtWidgets import QWidget
 
 from desktop.fields import ChoiceField, TextField
@@ -17,6 +18,7 @@ if TYPE_CHECKING:
     from shared.shop.animals import Animal
 
 PADDING = 26
+ARROW = 56  # what a list of stages takes beside its words
 GONE = ("cut", "condemned", "refused", "not_come")
 
 
@@ -48,10 +50,35 @@ class InARow(QWidget):
 
     def set_widths(self) -> None:
         """As wide as the longest stage needs; a tag needs room for twelve digits at the most."""
+        self.stage.box.setStyleSheet("")
         metrics = self.stage.line.fontMetrics()
-        wide = max(metrics.horizontalAdvance(stage_words(one)) for one in STAGES) + 56
+        wide = max(metrics.horizontalAdvance(stage_words(one)) for one in STAGES) + ARROW
         self.stage.setFixedWidth(wide)
         self.tag.setFixedWidth(min(wide, metrics.horizontalAdvance("0" * 12) + PADDING))
+
+    def fit(self, room: int) -> bool:
+        """Across the room: the longest stage whole and a tag of four digits, in that width.
+
+        False where that doesn't go in the letters there are: then the stage's are smaller.
+        """
+        longest = max((stage_words(one) for one in STAGES), key=len)
+        self.stage.box.setStyleSheet("")
+        self.stage.box.ensurePolished()
+        font = QFont(self.stage.line.font())
+        label = self.tag.label.sizeHint().width()
+        tag = max(self.tag.line.fontMetrics().horizontalAdvance("0000") + PADDING, label)
+        asked = font.pixelSize()
+        while QFontMetrics(font).horizontalAdvance(longest) + ARROW + tag + GROUP > room:
+            font.setPixelSize(font.pixelSize() - 1)
+            if font.pixelSize() <= asked // 2:
+                break
+        fits = font.pixelSize() == asked
+        if not fits:
+            self.stage.box.setStyleSheet(f"font-size: {font.pixelSize()}px;")
+        wide = QFontMetrics(font).horizontalAdvance(longest) + ARROW
+        self.stage.setFixedWidth(min(wide, room - GROUP - tag))
+        self.tag.setFixedWidth(min(room - GROUP - self.stage.width(), tag * 2))
+        return fits
 
     def retranslate(self) -> None:
         """Every word again."""

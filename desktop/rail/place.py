@@ -24,7 +24,7 @@ from desktop.rail.meant import meant, meant_words
 from desktop.rail.missing import was_killed
 from desktop.rail.moving import moved_on
 from desktop.rail.seen import see
-from desktop.rail.state_words import reason_words
+from desktop.rail.state_words import IN_HAND, reason_words
 from desktop.rail.telling_words import gone_words, lost_words
 from desktop.tables import RowsModel, Table
 from shared.shop.animals import Animal
@@ -34,16 +34,6 @@ from shared.shop.states import AnimalState, Move
 if TYPE_CHECKING:
     from desktop.bench import Bench
     from desktop.rail.fallen import Fallen
-
-IN_HAND: tuple[AnimalState, ...] = (
-    "booked",
-    "arrived",
-    "weighed",
-    "passed",
-    "held",
-    "hanging",
-    "on_block",
-)
 
 
 class RailPlace(RailActions):
@@ -83,10 +73,12 @@ class RailPlace(RailActions):
         self.near = button(self, quiet=True)
         self.near.hide()
         top.addWidget(self.near, alignment=Qt.AlignmentFlag.AlignBottom)
+        self._top = top
         left = column(gap=TOGETHER)
         left.setContentsMargins(EDGE, GROUP, GROUP, GROUP)
         left.addLayout(top)
         left.addWidget(self.stack, 1)
+        self._left = left
         across = row(self, gap=0)
         across.addLayout(left, 1)
         around.setWidgetResizable(True)
@@ -210,6 +202,13 @@ class RailPlace(RailActions):
     def hold_around(self, panel: int) -> None:
         """What the panel stands in is as wide as it, and the bar beside it in large type."""
         self.around.setFixedWidth(panel + 12)
+
+    def put_near(self, *, below: bool) -> None:
+        """The way back out of large letters: beside the tag, or below where it is too narrow."""
+        side = Qt.AlignmentFlag.AlignRight if below else Qt.AlignmentFlag.AlignBottom
+        for layout in (self._top, self._left):
+            layout.removeWidget(self.near)
+        (self._left if below else self._top).addWidget(self.near, alignment=side)
 
     def show_cooler(self) -> None:
         """What hangs and until when, and the temperatures of its rooms."""

@@ -11,6 +11,17 @@ if TYPE_CHECKING:
     from printing.words import Words
     from shared.carcass.carcass import Regime
 
+IN_HAND: tuple[AnimalState, ...] = (
+    "booked",
+    "arrived",
+    "weighed",
+    "passed",
+    "held",
+    "hanging",
+    "on_block",
+)
+"""States of an animal that is not yet cut, in their order."""
+
 MARKS: dict[str, Mark] = {
     "booked": Mark.OPEN,
     "held": Mark.TIGHT,

@@ -10,6 +10,7 @@ from desktop.look.patterns import Mark, paint_mark, square_beside
 from desktop.look.space import TOGETHER
 from desktop.look.theme import Theme, theme_of
 from desktop.tables.columns import Figure
+from desktop.tables.large_letters import mark_room
 from desktop.tables.rows import RowsModel
 
 EDGE_WIDTH = 3
@@ -26,6 +27,7 @@ class CellDelegate(QStyledItemDelegate):
         super().__init__(parent)
         self._rows = rows  # asked itself: through Qt a cell takes three times as long
         self._row_height = row_height
+        self.letters: dict[int, int] = {}  # pixels, by columns whose words would not stand whole
 
     def sizeHint(self, option: QStyleOptionViewItem, index: _Index) -> QSize:
         return QSize(super().sizeHint(option, index).width() + 2 * TOGETHER, self._row_height)
@@ -36,6 +38,9 @@ class CellDelegate(QStyledItemDelegate):
         painter.save()
         self._paint_ground(painter, rect, option, index, theme)
         font: QFont = option.font  # pyright: ignore[reportAttributeAccessIssue]
+        if letters := self.letters.get(index.column()):
+            font = QFont(font)
+            font.setPixelSize(letters)
         painter.setFont(font)
         inner = rect.adjusted(TOGETHER, 0, -TOGETHER, 0)
         cell, mark, tail, aligned = self._rows.painted(index.row(), index.column())
@@ -55,7 +60,7 @@ class CellDelegate(QStyledItemDelegate):
             top = inner.center().y() - side / 2 + 0.5
             paint_mark(painter, QRectF(inner.left(), top, side, side), mark, theme)
             painter.setPen(theme.color(mark.value))
-        inner.adjust(side + max(TOGETHER, side // 3), 0, 0, 0)
+        inner.adjust(mark_room(painter.fontMetrics().height()), 0, 0, 0)
 
     def _paint_ground(
         self,

@@ -1,16 +1,17 @@
 """A table as every place shows one: rows of one height, sorted by heading, copied by Ctrl+C."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from typing import Generic
 
 from PySide6.QtCore import QEvent, QItemSelectionModel, QModelIndex, Qt, Signal
-from PySide6.QtGui import QGuiApplication, QKeyEvent, QKeySequence, QResizeEvent
+from PySide6.QtGui import QFont, QGuiApplication, QKeyEvent, QKeySequence, QResizeEvent
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidget
 
 from desktop.look.space import ROW_DESK
 from desktop.look.theme import theme_of
 from desktop.tables.columns import Row
 from desktop.tables.delegate import CellDelegate
+from desktop.tables.large_letters import column_width, least_width, letters_that_fit, texts_of
 from desktop.tables.rows import RowsModel
 
 
@@ -38,7 +39,7 @@ class Table(QTableView, Generic[Row]):
         rows.setParent(self)
         self._height = height
         self._spared: tuple[str, ...] = ()
-        self._letters = 0
+        self._letters, self._stretched = 0, ""
         self.setModel(rows)
         self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
@@ -49,7 +50,8 @@ class Table(QTableView, Generic[Row]):
         self.setMouseTracking(True)
         self.setCornerButtonEnabled(False)
         self.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
-        self.setItemDelegate(CellDelegate(self, rows, height))
+        self.delegate = CellDelegate(self, rows, height)
+        self.setItemDelegate(self.delegate)
         self._set_headings(sortable=sortable)
         self.doubleClicked.connect(self._pick)
         self.selectionModel().currentRowChanged.connect(self._current_changed)
@@ -83,7 +85,8 @@ class Table(QTableView, Generic[Row]):
     def set_letters(self, pixels: int, stretched: str = "") -> None:
         """Rows for letters of that height, a column by its key taking the room; 0: as usual."""
         across = self.horizontalHeader()
-        self._letters = pixels
+        self._letters, self._stretched = pixels, stretched
+        self.delegate.letters = {}
         for at, column in enumerate(self.rows.columns):
             takes = column.key == stretched if pixels else column.stretch
             mode = QHeaderView.ResizeMode
@@ -93,9 +96,43 @@ class Table(QTableView, Generic[Row]):
             return
         self._spared = ()
         self.verticalHeader().setDefaultSectionSize(pixels * 3 // 2)
-        narrow = self.viewport().width() < pixels * 10  # of the two the state takes the room
-        for at in range(len(self.rows.columns)):
-            across.resizeSection(at, pixels * (3 if narrow else 4))
+        self._fit_letters()
+
+    def room_for(self, pixels: int, texts: Mapping[str, set[str]], stretched: str) -> int:
+        """How wide it must be for columns by key to show these texts whole in such letters.
+
+        The `stretched` one in the least letters it may have.
+        """
+        self.ensurePolished()  # else the letters would be those before
+        font = QFont(self.font())
+        font.setPixelSize(pixels)
+        bar = self.verticalScrollBar().sizeHint().width()
+        return (
+            bar
+            + 2 * self.frameWidth()
+            + sum(
+                least_width(font, found) if key == stretched else column_width(font, 0, found)
+                for key, found in texts.items()
+            )
+        )
+
+    def _fit_letters(self) -> None:
+        """Columns as wide as their words; one has the rest, in letters that show it whole."""
+        across, rows = self.horizontalHeader(), list(self.rows.rows())
+        font = QFont(self.font())
+        font.setPixelSize(self._letters)
+        room = self.viewport().width()
+        for at, column in enumerate(self.rows.columns):
+            if not self.isColumnHidden(at) and column.key != self._stretched:
+                title = across.fontMetrics().horizontalAdvance(column.title())
+                wide = column_width(font, title, texts_of(column.show, rows))
+                across.resizeSection(at, wide)
+                room -= wide
+        for at, column in enumerate(self.rows.columns):
+            if column.key == self._stretched:
+                fits = letters_that_fit(font, room, texts_of(column.show, rows))
+                self.delegate.letters = {at: fits}
+        self.viewport().update()
 
     def spare(self, keys: Sequence[str]) -> None:
         """Columns to be hidden where the table is narrow, the first first, so that none scroll."""
@@ -107,6 +144,8 @@ class Table(QTableView, Generic[Row]):
         self._fit()
 
     def _fit(self) -> None:
+        if self._letters:
+            self._fit_letters()
         if not self._spared:
             return
         columns = self.rows.columns
@@ -188,6 +227,8 @@ class Table(QTableView, Generic[Row]):
                 across.resizeSection(at, column.width * percent // 100)
 
     def _reset(self) -> None:
+        if self._letters:
+            self._fit_letters()
         self.moved.emit(None)
 
     def _pick(self, index: QModelIndex) -> None:

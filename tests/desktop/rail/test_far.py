@@ -1,17 +1,29 @@
 """The rail in letters to be read at two metres: how high, what is shown, tag after tag, Esc."""
 
+from collections.abc import Iterator
+from datetime import date
+
 import pytest
-from PySide6.QtCore import QEvent, Qt
-from PySide6.QtGui import QFontMetricsF
+from PySide6.QtCore import QEvent, QLocale, Qt
+from PySide6.QtGui import QFont, QFontMetrics, QFontMetricsF
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
-from desktop.bench import Bench
+from desktop.bench import Bench, Target
+from desktop.language import Language
+from desktop.look.space import TOGETHER
+from desktop.paths import resources
 from desktop.rail.place import RailPlace
+from desktop.tables.large_letters import mark_room
+from printing.words import Words
+from shared.shop.holdings import whole
+from shared.shop.lots import LotShare, NewLot
 from shared.units import Weight
 from tests.db import examples
 
 Key = Qt.Key
+DAY = date(2026, 3, 2)
+STATE = 1  # its column
 
 
 @pytest.fixture
@@ -103,3 +115,75 @@ def test_a_list_too_narrow_lets_go_of_what_the_side_tells(rail: RailPlace) -> No
     assert hidden() == ["lot", "hook"]
     rail.table.resize(1500, 400)
     assert hidden() == []
+
+
+@pytest.fixture
+def speech(qapp: QApplication) -> Iterator[Language]:
+    """The window's languages; English again after it, come what may."""
+    before = QLocale()
+    made = Language(qapp, resources() / "translations")
+    yield made
+    made.use("en")
+    QLocale.setDefault(before)
+
+
+@pytest.mark.parametrize("millimetres", [9, 16])
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_state_and_verbs_stand_whole_in_the_largest_letters(
+    speech: Language, qtbot: QtBot, rail: RailPlace, language: str, millimetres: int
+) -> None:
+    assert speech.use(language)
+    rail.bench.words = Words(language, strict=True)
+    rail.bench.settings.change(rail_letters=millimetres)
+    _inspected(rail)
+    rail.retranslate()
+    qtbot.keyClick(rail, Key.Key_F11)
+    QApplication.sendPostedEvents(None, QEvent.Type.LayoutRequest)
+    table, letters = rail.table, rail.table.delegate.letters
+    assert table.rows.columns[STATE].key == "state"
+    font = QFont(table.font())
+    font.setPixelSize(letters[STATE])
+    metrics = QFontMetrics(font)
+    room = table.columnWidth(STATE) - 2 * TOGETHER - mark_room(metrics.height())
+    words = [table.rows.index(n, STATE).data() for n in range(table.rows.rowCount())]
+    assert [one for one in words if metrics.horizontalAdvance(one) > room] == []
+    assert letters[STATE] >= table.font().pixelSize() * 0.6
+    verbs = [made for _, made in rail.panel.moves if made.isVisible()]
+    assert len(verbs) == 4
+    assert [one.text() for one in verbs if one.sizeHint().width() > one.width()] == []
+    assert max(one.geometry().right() for one in verbs) <= rail.panel.width()
+    title, state = rail.panel.tag, rail.panel.state
+    assert title.sizeHint().width() <= title.width()
+    assert state.geometry().right() <= rail.panel.width()
+    stage = rail.in_a_row.stage.line
+    assert stage.fontMetrics().horizontalAdvance(stage.text()) < stage.width()
+    assert rail.width() == 1366
+
+
+def _inspected(rail: RailPlace) -> None:
+    """An inspected beef, weighed, chosen, with the longest verbs; another one is at the block."""
+    bench = rail.bench
+    with bench.store.work(bench.person, bench.station) as work:
+        owner = examples.customer(work, "Dora Quist")
+        made = [
+            examples.booked(
+                work,
+                NewLot(
+                    "beef",
+                    1,
+                    DAY,
+                    owner.id,
+                    (LotShare(1, owner.id, holdings=whole(0)),),
+                    regime=regime,
+                ),
+            )
+            for regime in ("inspected", "custom")
+        ]
+        cut = examples.arrived(work, made[1], "303")
+        examples.weighed(work, cut, "810")
+        examples.moved(work, cut.id, "passed", "hanging", "on_block")
+        weighed = examples.arrived(work, made[0], "4417")
+        examples.weighed(work, weighed, "980")
+        work.commit()
+    rail.refresh()
+    rail.open(Target("rail", "animal", weighed.id))
