@@ -17,6 +17,7 @@ from desktop.panels.buttons import button
 from shared.carcass.carcass import Regime, Skin
 from shared.money import money_text
 from shared.shop.calendar import Booking
+from shared.shop.leading import kept_leaders
 from shared.shop.lots import Lot, LotShare
 from shared.shop.problems import Refused, StaleEdit
 from shared.shop.states import NOT_HERE
@@ -40,6 +41,7 @@ class BookingDialog(FormDialog):
             assert found is not None
             self.lot: Lot = found
             self._needed = work.calendar.needed_by(lot_id)
+        self._losing: tuple[LotShare, ...] = ()  # who is led, asked about once
         self._build()
         there = [found.producer_id, *(one.customer_id for one in found.shares)]
         offer_customers(bench, (self.producer, *self.owners), there)
@@ -195,7 +197,11 @@ class BookingDialog(FormDialog):
                 )
                 for number, holdings in enumerate(held, start=1)
             ]
-            return work.lots.set_shares(lot.id, new, version=lot.version)
+            kept, lost = kept_leaders(lot.shares, new)
+            if lost and lost != self._losing:
+                self._losing = lost
+                return Refused("leads_lost")
+            return work.lots.set_shares(lot.id, kept, version=lot.version)
         for share, owner in zip(lot.shares, ids, strict=False):
             if share.customer_id != owner:
                 named = work.lots.name_share(lot.id, share.number, owner, version=lot.version)
@@ -235,12 +241,27 @@ class BookingDialog(FormDialog):
         if isinstance(found, StaleEdit):
             return self.tr("{name} has just changed this lot: look again.").format(name=found.by)
         code = found.code if isinstance(found, Refused) else ""
+        if code == "leads_lost":
+            return self._no_longer_led()
         said = {
             "already_killed": self._fixed(),
             "has_lines": self.tr("A share with a cut order would vanish: clear its lines first."),
             "has_arrived": self.tr("The animals have come: the rail says what became of them."),
         }
         return said.get(code, self.tr("The shares don't come to the whole animal."))
+
+    def _no_longer_led(self) -> str:
+        names = {one.number: one.owner or self.tr("Share {number}") for one in self.lot.shares}
+        named = {number: name.format(number=number) for number, name in names.items()}
+        said = self.tr(
+            "{owner} is cut as {other} says; shared so that ends, and {owner} is asked for cuts."
+        )
+        told = [
+            said.format(owner=named[one.number], other=named[one.leader])
+            for one in self._losing
+            if one.leader is not None
+        ]
+        return " ".join([*told, self.tr("Keep it again if that is meant.")])
 
     def _fixed(self) -> str:
         if self.lot.regime == "custom":

@@ -1,6 +1,7 @@
 """Who of a lot may lead whom: owners of one piece of meat, of whom one says how it is cut."""
 
 from collections.abc import Iterable, Sequence
+from dataclasses import replace
 
 from shared.carcass.carcass import Holding
 from shared.shop.holdings import QUARTERS
@@ -26,6 +27,37 @@ def lead_fault(shares: Sequence[LotShare], share: int, leader: int) -> str:
     if any(one.leader == share for one in shares):
         return "leads_others"
     return ""
+
+
+def kept_leaders(
+    before: Sequence[LotShare], after: Sequence[LotShare]
+) -> tuple[tuple[LotShare, ...], tuple[LotShare, ...]]:
+    """Shares shared out anew with who leads whom as before, and the old ones it is lost of.
+
+    It holds where the same owner has that share still, his leader is an owner still, at whatever
+    number, and the two divide one piece. Of split quarters with 2 cut as 1 says, halves lose it:
+    each has a side of his own then.
+    """
+    made, lost = list(after), list[LotShare]()
+    for one in before:
+        if one.leader is None:
+            continue
+        led = _same(one, [each for each in made if each.number == one.number])
+        says = next((each for each in before if each.number == one.leader), None)
+        there = None if says is None else _same(says, made)
+        if led is None or there is None or lead_fault(made, led.number, there.number):
+            lost.append(one)
+        else:
+            made[made.index(led)] = replace(led, leader=there.number)
+    return tuple(made), tuple(lost)
+
+
+def _same(owner: LotShare, shares: Sequence[LotShare]) -> LotShare | None:
+    """The share of the same owner, at the same number if it can be; one to be named by number."""
+    his = [one for one in shares if one.customer_id == owner.customer_id]
+    if owner.customer_id is None:
+        his = [one for one in his if one.number == owner.number]
+    return next((one for one in his if one.number == owner.number), next(iter(his), None))
 
 
 def divides_with(shares: Sequence[LotShare], share: int) -> tuple[int, ...]:

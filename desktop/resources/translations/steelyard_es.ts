@@ -1651,6 +1651,14 @@
         <translation>Las partes no suman el animal entero.</translation>
     </message>
     <message>
+        <source>{owner} is cut as {other} says; shared so that ends, and {owner} is asked for cuts.</source>
+        <translation>{owner} se corta como dice {other}; repartido así eso termina, y a {owner} se le piden sus cortes.</translation>
+    </message>
+    <message>
+        <source>Keep it again if that is meant.</source>
+        <translation>Guárdelo otra vez si es así.</translation>
+    </message>
+    <message>
         <source>After the kill the day, the kind and the owners are fixed.</source>
         <translation>Después de la matanza quedan fijos el día, el tipo y los dueños.</translation>
     </message>

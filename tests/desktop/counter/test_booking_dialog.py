@@ -1,7 +1,7 @@
 """A booking changed afterwards: moved, named, shared anew, refused after the kill, cancelled."""
 
 from dataclasses import replace
-from datetime import timedelta
+from datetime import date, timedelta
 
 import pytest
 from pytestqt.qtbot import QtBot
@@ -9,8 +9,18 @@ from pytestqt.qtbot import QtBot
 from desktop.bench import Bench
 from desktop.counter.booking_dialog import BookingDialog, free_place
 from shared.shop.calendar import Plan
-from shared.shop.lots import Lot
-from tests.db.examples import arrived, customer, lot_of_halves, lot_of_one, weighed
+from shared.shop.holdings import split_quarter
+from shared.shop.lots import Lot, LotShare, NewLot
+from shared.shop.orders import Order
+from tests.db.examples import (
+    arrived,
+    booked,
+    customer,
+    lot_of_halves,
+    lot_of_one,
+    order_of,
+    weighed,
+)
 from tests.desktop.audit import unnamed
 from tests.desktop.recorded_messages import RecordedMessages
 
@@ -127,3 +137,46 @@ def test_cancelled_it_frees_the_place_for_who_waits(
     with bench.store.read() as work:
         assert [one.state for one in work.waiting.list("pork")] == ["told"]
         assert work.calendar.filled(lot.day, lot.day).bookings == ()
+
+
+def led_quarters(bench: Bench) -> Lot:
+    """A hog of four, 2 cut as 1 says and 4 as 3; all to be named but the first two."""
+    with bench.store.work(bench.person, bench.station) as work:
+        anna, bert = customer(work), customer(work, "Bert Iversen")
+        shares = tuple(
+            LotShare(number, who, holdings=split_quarter(0, 1 + (number > 2)))
+            for number, who in enumerate((anna.id, bert.id, None, None), start=1)
+        )
+        lot = booked(work, NewLot("pork", 1, date(2026, 3, 9), anna.id, shares))
+        for share in (2, 4):
+            order = order_of(work, lot, share)
+            done = work.orders.lead(order.id, share - 1, version=order.version)
+            assert isinstance(done, Order)
+        work.commit()
+    return lot
+
+
+def test_shared_anew_who_is_cut_as_another_says_stays_so(qtbot: QtBot, bench: Bench) -> None:
+    lot = led_quarters(bench)
+    dialog = opened(qtbot, bench, lot)
+    dialog.shares.set_value("split_quarters")
+    dialog._fit()
+    dialog.try_it()
+    assert not dialog.isVisible()
+    assert [one.leader for one in kept(bench, lot).shares] == [None, 1, None, 3]
+
+
+def test_shared_so_that_nobody_is_led_any_more_is_said_first(qtbot: QtBot, bench: Bench) -> None:
+    lot = led_quarters(bench)
+    dialog = opened(qtbot, bench, lot)
+    dialog.shares.set_value("halves")
+    dialog._fit()
+    dialog.try_it()
+    assert dialog.refusal.text() == (
+        "Bert Iversen is cut as Anna Berg says; shared so that ends, and Bert Iversen is asked for "
+        "cuts. Share 4 is cut as Share 3 says; shared so that ends, and Share 4 is asked for cuts. "
+        "Keep it again if that is meant."
+    )
+    assert [one.leader for one in kept(bench, lot).shares] == [None, 1, None, 3]
+    dialog.try_it()
+    assert [one.leader for one in kept(bench, lot).shares] == [None, None]
