@@ -1,4 +1,4 @@
-"""A chart's bars on paper, told apart in black and white: a grey and, every second, a hatch."""
+"""A chart's bars on paper, told apart in black and white: a grey, every second a hatch or a cross."""
 
 from collections.abc import Callable
 from dataclasses import dataclass
@@ -10,8 +10,9 @@ from shared.shop.charts import Chart, ticks
 
 HIGH = 170.0
 SMALL = 8.0
-GREYS = (0.3, 1.0, 0.6, 0.85, 0.1, 0.7)
+GREYS = (0.3, 1.0, 0.6, 0.85, 0.1, 0.7, 0.92, 0.45)
 HATCH = 4.0
+CROSSED = 3
 WIDEST_BAR = 30.0
 
 
@@ -50,7 +51,7 @@ def _legend(paper: Paper, chart: Chart) -> None:
         paper.text(0, paper.y + SMALL, chart.note, SMALL)
         paper.skip(SMALL + 6)
     x = 0.0
-    for kind, one in enumerate(chart.series):
+    for kind, one in zip(chart.kinds, chart.series, strict=True):
         if not one.name:
             continue
         _bar(paper, x, paper.y, 9, 9, kind)
@@ -66,7 +67,7 @@ def _bars(paper: Paper, chart: Chart, plot: _Plot, top: Fraction) -> None:
     for at in range(len(chart.labels)):
         x = plot.left + room * at + (room - wide * beside) / 2
         foot = plot.foot
-        for kind, one in enumerate(chart.series):
+        for kind, one in zip(chart.kinds, chart.series, strict=True):
             high = plot.high * float((one.values[at] or Fraction(0)) / top)
             if high > 0:
                 _bar(paper, x, foot - high, wide, high, kind)
@@ -91,6 +92,8 @@ def _bar(paper: Paper, x: float, y: float, wide: float, high: float, kind: int) 
         start = -high
         while start < wide:
             canvas.line(left + start, top - high, left + start + high, top)
+            if kind % 4 == CROSSED:
+                canvas.line(left + start, top, left + start + high, top - high)
             start += HATCH
     canvas.restoreState()
 

@@ -26,6 +26,8 @@ if TYPE_CHECKING:
 
 AGES = (7, 14, 30)
 CLASSES = 13
+ANIMALS = ("beef", "pork", "lamb", "goat", "deer", "bison", "veal")
+"""Each has the colour and pattern of its place here, in every chart and on paper."""
 
 
 class ReportCharts(QObject):
@@ -38,6 +40,11 @@ class ReportCharts(QObject):
     def species(self, code: str) -> str:
         """A species' name in the window's language."""
         return capital(self.bench.words.name(code, f"species.{code}"))
+
+    def _of(self, code: str, values: Iterable[Fraction | None]) -> Series:
+        """The bars of a species, which look the same in every report."""
+        kind = ANIMALS.index(code) if code in ANIMALS else None
+        return Series(self.species(code), tuple(values), kind)
 
     def cut(self, species: str, code: str) -> str:
         """A cut's name in the window's language."""
@@ -63,7 +70,7 @@ class ReportCharts(QObject):
         mondays = _every_week(one.monday for one in rows)
         known = {(one.monday, one.species): value(one) for one in rows}
         series = tuple(
-            Series(self.species(code), tuple(known.get((day, code)) for day in mondays))
+            self._of(code, (known.get((day, code)) for day in mondays))
             for code in sorted({one.species for one in rows})
         )
         return Chart(title, tuple(self.week(day) for day in mondays), series, stacked=True)
@@ -80,7 +87,7 @@ class ReportCharts(QObject):
             at = min(much // step, len(edges) - 2)
             counts[code, at] = counts.get((code, at), 0) + 1
         series = tuple(
-            Series(self.species(code), tuple(_or_none(counts.get((code, at))) for at in places))
+            self._of(code, (_or_none(counts.get((code, at))) for at in places))
             for code in sorted({code for code, _ in weighed})
         )
         labels = tuple(f"{number(edges[at])}–{number(edges[at + 1])} lb" for at in places)
@@ -93,8 +100,7 @@ class ReportCharts(QObject):
         shown = names[:MOST_LABELS]
         known = {(one.producer, one.species): Fraction(one.per_mille, 10) for one in rows}
         series = tuple(
-            Series(self.species(code), tuple(known.get((name, code)) for name in shown))
-            for code in codes
+            self._of(code, (known.get((name, code)) for name in shown)) for code in codes
         )
         return Chart(title, tuple(shown), series, note=self._first(len(shown), len(names)))
 

@@ -144,7 +144,7 @@ class BarChart(QWidget):
         said = metrics.elidedText(said, Qt.TextElideMode.ElideRight, room)
         painter.drawText(QPointF(GAP, GAP / 2 + metrics.ascent()), said)
         x, y = float(GAP), GAP + metrics.height()
-        for kind, one in enumerate(self.chart.series):
+        for kind, one in zip(self.chart.kinds, self.chart.series, strict=True):
             if not one.name:
                 continue
             square = QRectF(x, y + (metrics.height() - SQUARE) / 2, SQUARE, SQUARE)
@@ -175,7 +175,7 @@ class BarChart(QWidget):
             if at == self.at:
                 band = QRectF(plot.left() + room * at, plot.top(), room, plot.height())
                 painter.fillRect(band, theme.color("tint"))
-            for kind, one in enumerate(chart.series):
+            for kind, one in zip(chart.kinds, chart.series, strict=True):
                 high = plot.height() * float((one.values[at] or Fraction(0)) / top)
                 if high > 0:
                     paint_bar(painter, QRectF(x, foot - high, wide - 1, high), kind, theme)

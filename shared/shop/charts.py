@@ -8,10 +8,15 @@ MOST_LABELS = 40
 
 @dataclass(frozen=True, slots=True)
 class Series:
-    """One kind of bar: its name and a value for each label; None has no bar."""
+    """One kind of bar: its name and a value for each label; None has no bar.
+
+    `kind` is its colour and pattern, where it has the same in every chart; None is its place among
+    the chart's series.
+    """
 
     name: str
     values: tuple[Fraction | None, ...]
+    kind: int | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,6 +31,11 @@ class Chart:
     series: tuple[Series, ...]
     stacked: bool = False
     note: str = ""
+
+    @property
+    def kinds(self) -> tuple[int, ...]:
+        """The colour and pattern of each series, by number."""
+        return tuple(at if one.kind is None else one.kind for at, one in enumerate(self.series))
 
     @property
     def empty(self) -> bool:
