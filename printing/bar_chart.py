@@ -1,4 +1,4 @@
-"""A chart's bars on paper, told apart in black and white: a grey, every second a hatch or a cross."""
+"""A chart's bars on paper, told apart in black and white: a grey, some with a hatch or a cross."""
 
 from collections.abc import Callable
 from dataclasses import dataclass
