@@ -8,6 +8,7 @@ from PySide6.QtGui import QImage, QKeyEvent, QKeySequence, QPixmap, QShortcut, Q
 from PySide6.QtWidgets import QDialog, QLabel, QScrollArea, QWidget
 
 from desktop.fields import ChoiceField, CountField
+from desktop.file_out import write_out
 from desktop.look.space import EDGE, GROUP, TOGETHER, column, row
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words, line
@@ -203,16 +204,8 @@ class Preview(QDialog):
         """Write the PDF where the person says."""
         suggested = Path.home() / f"{self.file_name()}.pdf"
         path = self.bench.messages.save_where(self.tr("Save as PDF"), suggested, "PDF (*.pdf)")
-        if path is None:
-            return
-        try:
-            path.write_bytes(self.pdf)
-        except OSError as fault:
-            self._say(
-                self.tr("It was not saved: {path} can't be written ({why}).").format(
-                    path=path, why=fault.strerror or fault
-                )
-            )
+        if path is not None:
+            write_out(self.bench, path, lambda: self.pdf, self._say, self)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() == Qt.Key.Key_PageDown:

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QDialog, QWidget
 
 from desktop.fields import DateField
 from desktop.fields.dates import date_text
+from desktop.file_out import write_out
 from desktop.look.space import EDGE, GROUP, TOGETHER, column, row
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words
@@ -183,15 +184,7 @@ class AccountDialog(QDialog):
         )
         if path is None:
             return
-
-        def write() -> str:
-            try:
-                path.write_text(csv_text(heads, rows), encoding="utf-8", newline="")
-            except OSError as fault:
-                return fault.strerror or str(fault)
-            return ""
-
-        self.bench.work.run(write, then=self._written)
+        write_out(self.bench, path, lambda: csv_text(heads, rows), self._written, self)
 
     def _written(self, fault: str) -> None:
         if fault:

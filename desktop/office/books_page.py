@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QStackedWidget, QWidget
 from db.problems import ReadStopped
 from desktop.fields import ChoiceField, DateField, TextField
 from desktop.fields.dates import date_text
+from desktop.file_out import write_out
 from desktop.look.space import GROUP, TOGETHER, column, row
 from desktop.office.account_dialog import AccountDialog
 from desktop.office.books_dialogs import DrawerDialog
@@ -256,20 +257,13 @@ class BooksPage(QWidget):
         self._write(path, text)
 
     def _write(self, path: Path, text: Callable[[], str]) -> None:
-        def write() -> str:
-            try:
-                path.write_text(text(), encoding="utf-8", newline="")
-            except OSError as fault:
-                return fault.strerror or str(fault)
-            return ""
-
         def told(fault: str) -> None:
             if fault:
                 self.bench.messages.tell(self.tr("The file was not written"), fault)
             else:
                 self.said.emit(self.tr("Written: {path}").format(path=path))
 
-        self.bench.work.run(write, then=told)
+        write_out(self.bench, path, text, told, self)
 
     def count_drawer(self) -> None:
         """Ask what is in the drawer and keep it beside what the books expect."""

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QSplitter, QStackedWidget, QWidget
 from db.problems import ReadStopped
 from desktop.fields import ChoiceField, DateField, TextField
 from desktop.fields.dates import date_text
+from desktop.file_out import write_out
 from desktop.look.space import GROUP, TOGETHER, column, row
 from desktop.office.progress import ProgressStrip, Steps
 from desktop.office.report_lists import Report, ReportLists
@@ -253,7 +254,7 @@ class ReportsPage(QWidget):
         path = self.bench.messages.save_where(self.csv.text(), Path.home() / name, "CSV (*.csv)")
         if path is not None:
             text = csv_text(*for_spreadsheet(report.columns, rows))
-            self.bench.work.run(lambda: _write(path, text), then=lambda why: self._told(path, why))
+            write_out(self.bench, path, lambda: text, lambda why: self._told(path, why), self)
 
     def _told(self, path: Path, fault: str) -> None:
         if fault:
@@ -328,12 +329,3 @@ def _counted(rows: list[list[str]], steps: Steps) -> Iterator[list[str]]:
     """The rows, told in pieces of a hundred."""
     for piece in steps.over([rows[at : at + A_PIECE] for at in range(0, len(rows), A_PIECE)]):
         yield from piece
-
-
-def _write(path: Path, text: str) -> str:
-    """Write a file; why it can't be, or nothing."""
-    try:
-        path.write_text(text, encoding="utf-8", newline="")
-    except OSError as fault:
-        return fault.strerror or str(fault)
-    return ""

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject
 
+from desktop.file_out import write_out
 from shared.shop.calendar import hang_days
 
 if TYPE_CHECKING:
@@ -72,10 +73,20 @@ class CalendarPapers(QObject):
         where = self.bench.messages.save_where(
             self.tr("Save as calendar file"), Path(name), "iCalendar (*.ics)"
         )
-        if where is not None:
-            with self.bench.store.read() as work:
+        if where is None:
+            return
+        bench, now, words = self.bench, self.bench.now(), self.bench.words
+
+        def content() -> bytes:
+            with bench.store.read() as work:
                 lots = work.calendar.lots(*span)
-            where.write_bytes(calendar_file(lots, self.bench.now(), self.bench.words))
+            return calendar_file(lots, now, words)
+
+        write_out(bench, where, content, self._written, self)
+
+    def _written(self, fault: str) -> None:
+        if fault:
+            self.bench.messages.tell(self.tr("The file was not written"), fault)
 
     def _show(self, pdf: bytes, title: str) -> None:
         from desktop.preview import show_paper  # reads PDF pages: only when a paper is wanted

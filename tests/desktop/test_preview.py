@@ -63,7 +63,8 @@ def test_without_a_printer_it_says_so_and_saves(
     assert not preview.print_button.isEnabled()
     assert preview.said.text() == ("This computer has no printer set up. Save it as PDF instead.")
     messages.answers = [tmp_path / "bill.pdf"]
-    preview.save_it()
+    with qtbot.waitSignal(bench.work.idle):
+        preview.save_it()
     assert (tmp_path / "bill.pdf").read_bytes() == preview.pdf
 
 
@@ -72,8 +73,9 @@ def test_a_folder_that_can_not_be_written_is_a_sentence(
 ) -> None:
     preview = opened(qtbot, bench, paper(LETTER))
     messages.answers = [tmp_path / "missing" / "bill.pdf"]
-    preview.save_it()
-    assert preview.said.text().startswith("It was not saved:")
+    with qtbot.waitSignal(bench.work.idle):
+        preview.save_it()
+    assert preview.said.text().startswith("There is no folder")
     assert preview.isVisible()
 
 

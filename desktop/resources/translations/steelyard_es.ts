@@ -3973,6 +3973,29 @@
     </message>
 </context>
 <context>
+    <name>FileOut</name>
+    <message>
+        <source>{path} can&apos;t be written ({why}).</source>
+        <translation>No se puede escribir {path} ({why}).</translation>
+    </message>
+    <message>
+        <source>{path} was not written: the disk is full. Make room, or choose another.</source>
+        <translation>No se escribió {path}: el disco está lleno. Haga lugar o elija otro.</translation>
+    </message>
+    <message>
+        <source>{path} can&apos;t be written: it is not allowed there. Choose another folder.</source>
+        <translation>No se puede escribir {path}: ahí no está permitido. Elija otra carpeta.</translation>
+    </message>
+    <message>
+        <source>There is no folder {folder}. Choose one that is there.</source>
+        <translation>No existe la carpeta {folder}. Elija una que exista.</translation>
+    </message>
+    <message>
+        <source>{path} is a folder. Give the file a name of its own.</source>
+        <translation>{path} es una carpeta. Dé al archivo un nombre propio.</translation>
+    </message>
+</context>
+<context>
     <name>FilledFormDialog</name>
     <message>
         <source>&amp;Put on the order</source>

@@ -136,14 +136,20 @@ def test_a_date_is_closed(bench: Bench, calendar: CalendarDialog) -> None:
 
 
 def test_saved_for_other_calendars(
-    bench: Bench, calendar: CalendarDialog, messages: RecordedMessages, tmp_path: Path
+    qtbot: QtBot, bench: Bench, calendar: CalendarDialog, messages: RecordedMessages, tmp_path: Path
 ) -> None:
     where = tmp_path / "days.ics"
     messages.answers = [where]
-    calendar.ics.click()
+    with qtbot.waitSignal(bench.work.idle):
+        calendar.ics.click()
     text = where.read_bytes().decode()
     assert text.startswith("BEGIN:VCALENDAR\r\n")
     assert "SUMMARY:1 hog\\, Anna Berg\r\n" in text
+    assert messages.told == []
+    messages.answers = [tmp_path]
+    with qtbot.waitSignal(bench.work.idle):
+        calendar.ics.click()
+    assert messages.told == [f"{tmp_path} is a folder. Give the file a name of its own."]
 
 
 def test_a_day_that_takes_none_but_holds_some_says_so(bench: Bench, lot: Lot) -> None:
