@@ -5,7 +5,15 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QByteArray, QEvent, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QCloseEvent, QKeySequence, QPainter, QPaintEvent, QShortcut
-from PySide6.QtWidgets import QDialog, QMainWindow, QPushButton, QStackedWidget, QWidget
+from PySide6.QtWidgets import (
+    QApplication,
+    QDialog,
+    QMainWindow,
+    QPushButton,
+    QStackedWidget,
+    QWidget,
+)
+from shiboken6 import isValid
 
 from desktop.bench import Bench, Target
 from desktop.find_box import FindBox
@@ -143,6 +151,9 @@ class MainWindow(QMainWindow):
         find.activated.connect(self.focus_finder)
         menu = QShortcut(QKeySequence("F10"), self)
         menu.activated.connect(self.mark.showMenu)
+        app = QApplication.instance()
+        if isinstance(app, QApplication):
+            app.focusChanged.connect(self._mind_keyboard)
 
     def retranslate(self) -> None:
         """The frame's own words."""
@@ -198,6 +209,23 @@ class MainWindow(QMainWindow):
     def focus_place(self) -> None:
         """Give the keyboard to the place."""
         self.place().first_focus().setFocus(Qt.FocusReason.ShortcutFocusReason)
+
+    def _mind_keyboard(self, before: QWidget | None, now: QWidget | None) -> None:
+        """Qt gives the keyboard to what isn't shown too: the next space would press it unseen.
+
+        It is what a worker read for a place one has left meanwhile that asks for it.
+        """
+        if now is not None and not now.isVisible() and self.stack.isAncestorOf(now):
+            QTimer.singleShot(0, self, lambda: self._take_keyboard_back(before))
+
+    def _take_keyboard_back(self, before: QWidget | None) -> None:
+        now = QApplication.focusWidget()
+        if now is None or now.isVisible() or not self.stack.isAncestorOf(now):
+            return
+        if before is not None and isValid(before) and before.isVisible():
+            before.setFocus(Qt.FocusReason.OtherFocusReason)
+        elif self.isVisible():
+            self.focus_place()
 
     def focus_finder(self) -> None:
         """Give the keyboard to the search box."""

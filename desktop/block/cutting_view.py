@@ -4,7 +4,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeySequence, QShortcut
-from PySide6.QtWidgets import QPushButton, QWidget
+from PySide6.QtWidgets import QApplication, QPushButton, QWidget
 
 from desktop.block.cutting import Cutting, Step
 from desktop.block.large_button import LargeButton
@@ -155,8 +155,18 @@ class CuttingView(QWidget):
         self._say(cutting)
         self.back.setEnabled(self.at > 0)
         self.report.setEnabled(cutting.animal.state == "on_block")
-        if not self.view.focus_first():
+        if self._may_take_the_keyboard() and not self.view.focus_first():
             self.main.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _may_take_the_keyboard(self) -> bool:
+        """Not from another place, nor from who types in the bar: the next space would tick a line.
+
+        Qt gives the keyboard to what isn't shown too.
+        """
+        here = QApplication.focusWidget()
+        if here is None or not here.isVisible() or here.window() is not self.window():
+            return self.isVisible()
+        return self.isVisible() and self.isAncestorOf(here)
 
     def go_on(self) -> None:
         """The main button: read, start, the next step, finish."""

@@ -123,7 +123,8 @@ class OrderList(QWidget):
             self._pages.setCurrentIndex(1 if nothing else 0)
             if here:
                 self.first_focus().setFocus()
-        if self._open_when_there:
+        # Whoever went on to something else meanwhile wants that.
+        if self._open_when_there and self.isVisible() and not QApplication.activeModalWidget():
             self._open_chosen()
 
     def _tell_lacking(self, lacks: "tuple[Lack, ...]") -> None:

@@ -3,7 +3,7 @@
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QTableView
 from pytestqt.qtbot import QtBot
 
 from desktop.bench import Bench, Target
@@ -38,6 +38,21 @@ def test_every_place_is_made_and_entered_by_its_keys(window: MainWindow) -> None
         digit = Qt.Key(Qt.Key.Key_0.value + number)
         QTest.keyClick(window, digit, Qt.KeyboardModifier.ControlModifier)
         assert window.place().key == key
+
+
+def test_a_place_that_is_not_shown_does_not_get_the_keyboard(window: MainWindow) -> None:
+    """What a worker reads for a place one has left asked for it: a space was pressed unseen."""
+    left = window.place()
+    window.enter("office")
+    window.focus_finder()
+    assert left.findChildren(QTableView)
+    for one in (window.finder, window.place().first_focus()):
+        one.setFocus()
+        assert one.hasFocus()
+        left.findChildren(QTableView)[0].setFocus()
+        assert not one.hasFocus()
+        QApplication.processEvents()
+        assert one.hasFocus()
 
 
 def test_the_title_names_the_place(window: MainWindow) -> None:

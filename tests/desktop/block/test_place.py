@@ -5,7 +5,7 @@ from dataclasses import replace
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QLineEdit, QWidget
 from pytestqt.qtbot import QtBot
 
 from desktop.bench import Bench
@@ -13,6 +13,7 @@ from desktop.block.cutting import Step
 from desktop.block.place import BlockPlace
 from desktop.block.step_view import BoxedWords, StepView
 from desktop.look import theme
+from desktop.look.space import column
 from desktop.look.theme import Theme
 from shared.carcass.carcass import Gone
 from shared.shop.states import AnimalState, OrderState
@@ -365,3 +366,30 @@ def test_long_cautions_end_where_they_end(qtbot: QtBot) -> None:
     assert page is not None
     qtbot.waitUntil(lambda: page.width() > 1000 and page.height() > 438)
     assert page.height() == page.heightForWidth(page.width())
+
+
+def test_the_keyboard_is_not_taken_from_who_types_elsewhere(
+    qtbot: QtBot, bench: Bench, block: BlockPlace
+) -> None:
+    """The block looks now and then for changes; a space typed in the bar ticked a line."""
+    begin(block)
+    focused = QApplication.focusWidget()
+    assert focused is not None
+    assert block.isAncestorOf(focused)
+    window = QWidget()
+    qtbot.addWidget(window)
+    elsewhere = QLineEdit(window)
+    down = column(window)
+    down.addWidget(elsewhere)
+    down.addWidget(block)
+    window.show()
+    window.activateWindow()
+    elsewhere.setFocus()
+    qtbot.waitUntil(elsewhere.hasFocus)
+    block.retranslate()
+    block.refresh()
+    assert elsewhere.hasFocus()
+    block.hide()
+    block.retranslate()
+    assert elsewhere.hasFocus()
+    block.setParent(None)

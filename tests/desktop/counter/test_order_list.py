@@ -93,6 +93,20 @@ def test_typing_on_after_enter_opens_nothing(qtbot: QtBot, bench: Bench, held: E
     assert owners(place) == ["Bert Iversen"]
 
 
+def test_going_on_to_another_place_after_enter_opens_nothing_behind_ones_back(
+    qtbot: QtBot, bench: Bench, held: Event
+) -> None:
+    two_halves(bench)
+    place = opened(qtbot, bench)
+    held.clear()
+    QTest.keyClicks(focused(), "bert")
+    pressed(Qt.Key.Key_Return)
+    place.hide()
+    held.set()
+    listed(qtbot, bench)
+    assert place.order.desk is None
+
+
 def test_the_first_booking_shows_the_list(qtbot: QtBot, bench: Bench) -> None:
     place = opened(qtbot, bench)
     assert focused() is place.list.begin
