@@ -18,7 +18,7 @@ from desktop.counter.order_steps import OrderSteps
 from desktop.counter.owner_chips import OwnerChips
 from desktop.counter.price import cards_of, price
 from desktop.counter.refusal_words import problem_words
-from desktop.counter.ways_offered import next_to_do, offers, to_do
+from desktop.counter.ways_offered import first_to_see, next_to_do, offers, to_do
 from desktop.look.space import EDGE, GROUP, TOGETHER, column, row
 from desktop.look.theme import theme_of
 from desktop.panels.buttons import button
@@ -85,9 +85,9 @@ class OrderView(QWidget):
         self._begin()
 
     def _begin(self) -> None:
-        """Stand on the first primal that is still to be asked."""
+        """Stand on the first primal with something that can't stand or is still to be asked."""
         if self.desk is not None:
-            self.table.unfolded = next_to_do(self.desk, "")
+            self.table.unfolded = first_to_see(self.desk)
             self.show_again()
             self.table.go_to(self.table.unfolded)
 

@@ -4,8 +4,9 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from desktop.counter.line_dialog import blank_choice, ways_of_cutting
-from desktop.counter.side_marks import held_parts
+from desktop.counter.side_marks import held_parts, held_primals
 from desktop.counter.usual_fill import parts_of, usual_choice
+from shared.curing.asked import left_open
 
 if TYPE_CHECKING:
     from desktop.counter.order_desk import OrderDesk
@@ -91,6 +92,24 @@ def next_to_do(desk: "OrderDesk", after: str) -> str:
     at = primals.index(after) if after in primals else -1
     around = (*primals[at + 1 :], *primals[: at + 1])
     return next((one for one in around if to_do(desk, one)), "")
+
+
+def first_to_see(desk: "OrderDesk") -> str:
+    """Where an order is opened: what can't stand or is to be agreed on, else what is open, else "".
+
+    Both in cutting order; who opens an order comes for what stops it.
+    """
+    cuts, mine = desk.catalogue.cuts, desk.says.choices
+    stopped = {line for one in desk.answer.conflicts for line in one.lines}
+    stopped |= {line for one in desk.answer.questions for line in one.lines}
+    primals = {
+        cuts[one.cut].primal
+        for one in mine
+        if one.line in stopped or left_open(desk.catalogue, one.cut, one.finishes)
+    }
+    held = held_primals(desk)
+    there = (one for one in desk.catalogue.primals if one in primals and one in held)
+    return next(there, "") or next_to_do(desk, "")
 
 
 def _pool(desk: "OrderDesk", cut: str) -> bool:

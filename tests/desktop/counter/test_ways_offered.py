@@ -128,3 +128,35 @@ def test_who_has_a_forequarter_is_offered_nothing_of_the_hind(qtbot: QtBot, benc
     assert "hind_quarter" not in whole
     rest = desk_of(with_order(qtbot, bench, lot, share=2))
     assert "hind_quarter" in [one.choices[0].cut for one in offers(rest, "carcass")]
+
+
+def test_an_order_opens_on_what_stops_it_else_on_what_is_open(qtbot: QtBot, bench: Bench) -> None:
+    lot = halves(bench)
+    place = with_order(qtbot, bench, lot)
+    desk, table = desk_of(place), place.order.table
+    order_id = desk.order.id
+
+    def opened_on() -> str:
+        place.show_order(lot.id, order_id)
+        return table.unfolded
+
+    assert opened_on() == "jowl", "nothing is asked: the first that is open"
+    desk.add([Choice(0, 1, "jowl_bacon", Amount("all"))])
+    assert opened_on() == "butt"
+    desk.add([Choice(0, 1, "short_shank_ham", Amount("all"))])
+    assert opened_on() == "ham", "fresh or cured isn't said"
+    desk.add([Choice(0, 1, "ham_steak", Amount("slices", 6))])
+    assert opened_on() == "ham"
+    assert desk_of(place).answer.conflicts
+    desk_of(place).add([Choice(0, 1, "coppa", Amount("all"), finishes=("seasoned",))])
+    desk_of(place).add([Choice(0, 1, "whole_butt", Amount("all"), finishes=("smoked",))])
+    assert opened_on() == "butt", "of two that can't stand the first in cutting order"
+
+
+def test_a_settled_order_opens_on_its_first_primal(qtbot: QtBot, bench: Bench) -> None:
+    lot = halves(bench)
+    place = with_order(qtbot, bench, lot)
+    pressed(Qt.Key.Key_F9)
+    place.show_order(lot.id, desk_of(place).order.id)
+    assert place.order.table.unfolded == "jowl"
+    assert not desk_of(place).open_parts()
