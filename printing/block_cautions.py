@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from printing.block_lot import LotSheet
+from printing.words.kept_back import age_not_known, kept_back
 from printing.words.place_words import capital
 from printing.words.sentences import caution, conflict, owners_question
 from shared.carcass import thirty_months
@@ -45,8 +46,12 @@ def _cautions(sheet: LotSheet) -> Iterator[str]:
             yield capital(words.say(key, part=part, weight=weight, reason=gone.reason))
     yield from _allergens(sheet)
     yield from _open_parts(sheet)
-    for one in sheet.answer.cautions:
-        if _told_here(one, sheet):
+    here = [one for one in sheet.answer.cautions if _told_here(one, sheet)]
+    by_age = [one.line for one in here if one.code == "age_unknown"]
+    if by_age:
+        yield age_not_known(by_age, sheet.question, sheet.catalogue, words)
+    for one in here:
+        if one.code != "age_unknown":
             yield caution(one, sheet.question, sheet.catalogue, words)
     for share in sheet.shares_here():
         note = sheet.notes.get(share, "").strip()
@@ -60,16 +65,21 @@ def _unsettled(sheet: LotSheet) -> Iterator[str]:
     if sheet.answer.conflicts:
         yield words.say("papers.not_all")
     for found in sheet.answer.conflicts:
-        yield conflict(found, question, catalogue, words)
+        if found.kind != "srm":
+            yield conflict(found, question, catalogue, words)
+    told = kept_back(sheet.answer.conflicts, question, catalogue, words)
+    if told:
+        yield told
     for asked in put_together(sheet.answer.questions):
         yield owners_question(asked, question, catalogue, words)
 
 
 def _kept_back(sheet: LotSheet) -> Iterator[str]:
-    """What the age brings down of this animal, on every side's page (9 CFR 310.22)."""
-    for found in sheet.answer.conflicts:
-        if found.kind == "srm" and found.where.carcass == sheet.carcass:
-            yield conflict(found, sheet.question, sheet.catalogue, sheet.words)
+    """What the age brings down of this side, on its own page (9 CFR 310.22)."""
+    here = (sheet.carcass, sheet.side)
+    told = kept_back(sheet.answer.conflicts, sheet.question, sheet.catalogue, sheet.words, here)
+    if told:
+        yield told
 
 
 def _open_parts(sheet: LotSheet) -> Iterator[str]:
@@ -82,7 +92,7 @@ def _open_parts(sheet: LotSheet) -> Iterator[str]:
             and one.side in ((0, 1) if sheet.side == 1 else (2,))
         ]
         if parts:
-            told = sheet.names("part", tuple(dict.fromkeys(parts)))
+            told = sheet.names("part", tuple(dict.fromkeys(parts)), "; ")
             yield sheet.words.say("papers.open", what=told, owner=sheet.owners[share])
 
 

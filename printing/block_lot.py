@@ -60,7 +60,7 @@ class LotSheet:
             if any((it.carcass, it.side) == (self.carcass, self.side) for it in share.holdings)
         ]
 
-    def names(self, family: str, codes: tuple[str, ...]) -> str:
-        """The words of some codes of the species' catalogue, one after another."""
+    def names(self, family: str, codes: tuple[str, ...], apart: str = ", ") -> str:
+        """The words of some codes of the species' catalogue; names with commas apart by "; "."""
         species = self.catalogue.species
-        return ", ".join(self.words.name(species, f"{family}.{one}") for one in codes)
+        return apart.join(self.words.name(species, f"{family}.{one}") for one in codes)

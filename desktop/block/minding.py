@@ -5,6 +5,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QCoreApplication
 
 from printing.words import sentences
+from printing.words.kept_back import kept_back
 from printing.words.place_words import capital
 from shared.carcass import thirty_months
 from shared.units import weight_text
@@ -84,13 +85,14 @@ def _planned(cutting: "Cutting", words: "Words") -> list[str]:
     """What the plan refuses or minds by now."""
     said: list[str] = []
     question, catalogue = cutting.question, cutting.catalogue
-    for one in cutting.answer.conflicts:
-        what = sentences.conflict(one, question, catalogue, words)
-        said.append(
-            QCoreApplication.translate("BlockCautions", "No longer stands: {what}").format(
-                what=what
-            )
-        )
+    stands = QCoreApplication.translate("BlockCautions", "No longer stands: {what}")
+    found = [
+        sentences.conflict(one, question, catalogue, words)
+        for one in cutting.answer.conflicts
+        if one.kind != "srm"
+    ]
+    by_age = kept_back(cutting.answer.conflicts, question, catalogue, words)
+    said += [stands.format(what=what) for what in ([by_age] if by_age else []) + found]
     for each in cutting.answer.cautions:
         if each.code not in ("age_unknown", "trimmed", "lost_part"):
             said.append(sentences.caution(each, question, catalogue, words))

@@ -1,5 +1,7 @@
 """A place on the carcass, in words: "Side 1, ham center"."""
 
+from collections.abc import Sequence
+
 from printing.words import Words
 from shared.carcass.catalogue import Catalogue
 from shared.cutting.answer import Where
@@ -20,6 +22,14 @@ def place_text(where: Where, question: Question, catalogue: Catalogue, words: Wo
         parts.append(words.say("place.sides" if several else "place.both"))
     spot = spot_text(where, catalogue, words)
     return capital(", ".join([*parts, spot] if spot else parts))
+
+
+def sides_text(carcass: int, sides: Sequence[int], question: Question, words: Words) -> str:
+    """One side or both of a carcass, named where there are several: "Side 1", "Both sides"."""
+    parts = [_carcass(carcass, question, words)] if len(question.carcasses) > 1 else []
+    both = len(sides) > 1
+    parts.append(words.say("place.both") if both else words.say("place.side", side=sides[0]))
+    return capital(", ".join(parts))
 
 
 def spot_text(where: Where, catalogue: Catalogue, words: Words) -> str:

@@ -27,11 +27,14 @@ __all__ = [
     "caution",
     "choice_text",
     "conflict",
+    "joined",
+    "named",
     "owners_question",
     "place_text",
     "remedy",
     "spot_text",
     "verdict_text",
+    "whom_to_ask",
 ]
 
 CONFLICT_KINDS = (
@@ -65,12 +68,12 @@ def conflict(x: Conflict, question: Question, catalogue: Catalogue, words: Words
     4 13/16 in; 4¾ in expected, 5⅛ in at the most."
     """
     choices = _choices(x.lines, question)
-    asked = [_named(one, x.lines, question, catalogue, words) for one in choices]
+    asked = [named(one, x.lines, question, catalogue, words) for one in choices]
     show, there = _figure(x.kind, up=True), _figure(x.kind)
     data = {
         "place": _place(x, question, catalogue, words),
         "spot": spot_text(x.where, catalogue, words),
-        "what": _joined(asked, words),
+        "what": joined(asked, words),
         "asked": show(x.asked),
         "expected": there(x.expected),
         "most": there(x.most),
@@ -85,16 +88,16 @@ def conflict(x: Conflict, question: Question, catalogue: Catalogue, words: Words
             _rival(line, need, x, question, catalogue, words)
             for (line, _), need in zip(x.rivals, needs, strict=True)
         ]
-        named = {line for line, _ in x.rivals}
+        with_need = {line for line, _ in x.rivals}
         rivals += [
-            _named(one, x.lines, question, catalogue, words)
+            named(one, x.lines, question, catalogue, words)
             for one in choices
-            if one.line not in named
+            if one.line not in with_need
         ]
         key = f"conflict.{x.kind}" if x.asked > x.most else "conflict.unexplained"
         return capital(words.say(key, 1, rivals="; ".join(rivals), **data))
     family = "conflict_short" if x.kind in _SUMMED else "conflict"
-    there = _whom_to_ask(question) if x.kind == "srm" else ""
+    there = whom_to_ask(question) if x.kind == "srm" else ""
     return capital(words.say(f"{family}.{x.kind}{there}", 1, **data))
 
 
@@ -102,7 +105,7 @@ def remedy(x: Remedy, question: Question, catalogue: Catalogue, words: Words) ->
     """One way out: what to take in place of what, how many pounds that moves, how sure it is."""
     parts = [_edit(x.kind, one, question, catalogue, words) for one in x.edits]
     key = f"remedy.{x.kind}"
-    text = words.say(key, what=_joined([part for part in parts if part], words))
+    text = words.say(key, what=joined([part for part in parts if part], words))
     if x.moved_ng:
         text += " " + words.say("remedy_moved", pounds=pounds_text(x.moved_ng))
     if x.verdict in ("tight", "asks"):
@@ -117,10 +120,10 @@ def owners_question(
     owners = [one.owner for one in question.shares if one.number in x.shares]
     asked = [asked_text(one, catalogue, words) for one in _choices(x.lines, question)]
     data = {
-        "owners": _joined(owners, words),
-        "what": _joined(asked, words),
+        "owners": joined(owners, words),
+        "what": joined(asked, words),
         "place": place_text(x.where, question, catalogue, words),
-        "spot": spot_text(x.where, catalogue, words) or _joined(asked[:1], words),
+        "spot": spot_text(x.where, catalogue, words) or joined(asked[:1], words),
     }
     return capital(words.say(f"question.{x.kind}", len(owners), **data))
 
@@ -130,7 +133,7 @@ def caution(x: Caution, question: Question, catalogue: Catalogue, words: Words) 
     what = [asked_text(one, catalogue, words) for one in _choices((x.line,), question)]
     where = x.where
     data = {
-        "what": _joined(what, words),
+        "what": joined(what, words),
         "place": "" if where is None else place_text(where, question, catalogue, words),
         "asked": str(x.asked),
         "expected": "",
@@ -144,7 +147,7 @@ def caution(x: Caution, question: Question, catalogue: Catalogue, words: Words) 
     elif code in ("trimmed", "batch_small", "added_from_inspected_stock"):
         data.update(asked=_pounds(x.asked), expected=_pounds(x.expected), most=_pounds(x.most))
     elif code == "age_unknown":
-        code += _whom_to_ask(question)
+        code += whom_to_ask(question)
     return capital(words.say(f"caution.{code}", 1, **data))
 
 
@@ -158,7 +161,7 @@ def _tight(x: Caution) -> dict[str, str]:
     return {name: lengths.text(length) for name, length in told.items()}
 
 
-def _whom_to_ask(question: Question) -> str:
+def whom_to_ask(question: Question) -> str:
     """The ending of a sentence where no inspector stands: 9 CFR 310.22 is kept there too."""
     return "_custom" if all(one.regime == "custom" for one in question.carcasses) else ""
 
@@ -180,7 +183,7 @@ def _choices(lines: Sequence[int], question: Question) -> list[Choice]:
     return [one for one in question.choices if one.line in lines]
 
 
-def _named(
+def named(
     choice: Choice,
     lines: Sequence[int],
     question: Question,
@@ -212,7 +215,7 @@ def _rival(
     words: Words,
 ) -> str:
     choice = next(one for one in question.choices if one.line == line)
-    name = _named(choice, x.lines, question, catalogue, words)
+    name = named(choice, x.lines, question, catalogue, words)
     name = _set_off(name)
     count = counted(choice)
     if not need:
@@ -222,7 +225,7 @@ def _rival(
 
 def _edit(kind: str, edit: Edit, question: Question, catalogue: Catalogue, words: Words) -> str:
     old = _choices((edit.line,), question)
-    before = _joined([asked_text(one, catalogue, words) for one in old], words)
+    before = joined([asked_text(one, catalogue, words) for one in old], words)
     owner = next((one.owner for one in question.shares if old and one.number == old[0].share), "")
     family = "ask" if kind == "ask_other" else "edit"
     if edit.choice is None:
@@ -234,7 +237,7 @@ def _edit(kind: str, edit: Edit, question: Question, catalogue: Catalogue, words
     return words.say(f"{family}.take", old=before, new=after, owner=owner)
 
 
-def _joined(texts: Sequence[str], words: Words) -> str:
+def joined(texts: Sequence[str], words: Words) -> str:
     """Things with commas in them are set apart by semicolons: "a; b and c"."""
     if len(texts) < 2:
         return "".join(texts)
