@@ -2,17 +2,18 @@
 
 from collections.abc import Collection
 
-from sqlalchemy import Connection, Select, bindparam, func, or_, select, update
+from sqlalchemy import Connection, Select, bindparam, func, or_, select
 from sqlalchemy.orm import aliased
 
 from db.desk import Desk
+from db.repositories.joins import held_by, join, joined_entries, take_apart
 from db.repositories.near import customers_named_nearly
 from db.repositories.order_lists import OrderFilter, order_rows
 from db.repositories.text_index import customer_holds
 from db.tables.customers import Customers
 from db.tables.lots import Shares
 from db.tables.orders import Orders
-from shared.shop.customers import Customer, name_key, phone_digits, town
+from shared.shop.customers import Customer, HeldBy, JoinedEntry, name_key, phone_digits, town
 from shared.shop.lists import CustomerRow, OrderRow
 from shared.shop.problems import Refused, StaleEdit
 
@@ -154,18 +155,32 @@ class CustomerBook:
         duplicate, into = self.get(duplicate_id), self.get(into_id)
         if duplicate is None or into is None:
             return Refused("no_such_customer")
-        target = into.joined_into or into.id
-        if target == duplicate.id:
+        stays = self._there(into.joined_into) if into.joined_into else into
+        if stays.id == duplicate.id:
             return Refused("same_customer")
-        desk = self._desk
-        desk.must_write()
-        desk.connection.execute(
-            update(Customers)
-            .where(or_(Customers.id == duplicate.id, Customers.joined_into == duplicate.id))
-            .values(joined_into=target, version=Customers.version + 1)
-        )
-        desk.record("customer", duplicate.id, "joined", into=target)
-        return self._there(target)
+        join(self._desk, duplicate, stays)
+        return self._there(stays.id)
+
+    def take_apart(self, duplicate_id: int) -> Customer | Refused:
+        """The first turns out to be another after all: it stands alone again, with all it had.
+
+        What was written for the entry it was joined into since then stays with that.
+        """
+        duplicate = self.get(duplicate_id)
+        if duplicate is None:
+            return Refused("no_such_customer")
+        if duplicate.joined_into is None:
+            return Refused("not_joined")
+        take_apart(self._desk, duplicate, self._there(duplicate.joined_into))
+        return self._there(duplicate.id)
+
+    def held_by(self, customer_id: int) -> HeldBy:
+        """How much is written for a customer and those joined into him."""
+        return held_by(self._desk, customer_id)
+
+    def joined(self) -> tuple[JoinedEntry, ...]:
+        """Who is joined into another, the last first."""
+        return joined_entries(self._desk)
 
     def orders(self, customer_id: int) -> tuple[OrderRow, ...]:
         """The orders of a customer and of those joined into him, newest first."""

@@ -7,6 +7,7 @@ from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QStackedWidget, QWidget
 
 from desktop.bench import Target
+from desktop.counter import joining
 from desktop.counter.beforehand import read_beforehand
 from desktop.counter.book_dialog import BookDialog, kinds
 from desktop.counter.booking_dialog import BookingDialog, free_place
@@ -15,7 +16,6 @@ from desktop.counter.customer_dialog import CustomerDialog, customer_of
 from desktop.counter.day_room import FURTHER
 from desktop.counter.form_desk import order_form
 from desktop.counter.hand_over_dialog import HandOverDialog
-from desktop.counter.join_dialog import JoinDialog
 from desktop.counter.name_dialog import NameDialog
 from desktop.counter.order_dialogs import OrderDialogs
 from desktop.counter.order_list import OrderList
@@ -158,14 +158,11 @@ class CounterPlace(Place):
 
     def join(self) -> None:
         """Two entries that are one person."""
-        dialog = JoinDialog(self.bench, self)
-        self.dialog = dialog
-        dialog.accepted.connect(lambda: self._joined(dialog))
-        dialog.open()
+        self.dialog = joining.join(self)
 
-    def _joined(self, dialog: JoinDialog) -> None:
-        self.said.emit(self.tr("Joined: both are {name} now.").format(name=dialog.stays.text()))
-        self.refresh()
+    def take_apart(self) -> None:
+        """Two that were joined and aren't one person."""
+        self.dialog = joining.take_apart(self) or self.dialog
 
     def _booked(self, dialog: BookDialog) -> None:
         if dialog.lot is None:
@@ -184,20 +181,18 @@ class CounterPlace(Place):
         self.order.changed.connect(self.changed)
         self.order.said.connect(self.said)
         self.order.wanted.connect(self._step)
-        join = QShortcut(QKeySequence("Ctrl+J"), self)
-        join.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
-        join.activated.connect(self.join)
-        ring = QShortcut(QKeySequence("Ctrl+R"), self)
-        ring.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
-        ring.activated.connect(self.ring)
         self.list.ring_button.clicked.connect(self.ring)
-        weights = QShortcut(QKeySequence("Ctrl+W"), self)
-        weights.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
-        weights.activated.connect(self.weights)
         self.list.weights_button.clicked.connect(self.weights)
-        shortcut = QShortcut(QKeySequence("Ctrl+N"), self)
-        shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
-        shortcut.activated.connect(self.book)
+        for keys, does in (
+            ("Ctrl+J", self.join),
+            ("Ctrl+Shift+J", self.take_apart),
+            ("Ctrl+R", self.ring),
+            ("Ctrl+W", self.weights),
+            ("Ctrl+N", self.book),
+        ):
+            shortcut = QShortcut(QKeySequence(keys), self)
+            shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+            shortcut.activated.connect(does)
 
     def _picked(self, row: "OrderRow") -> None:
         self.show_order(row.lot_id, row.id)

@@ -2,6 +2,9 @@
 
 import unicodedata
 from dataclasses import dataclass
+from datetime import datetime
+
+FILLED = ("phone", "email", "address")  # what a joined entry gives to one that has none
 
 # Letters that carry no separate accent, so that decomposing them leaves them as they are.
 PLAIN_LETTERS = str.maketrans(
@@ -26,6 +29,43 @@ class Customer:
     language: str = "en"
     joined_into: int | None = None
     version: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class HeldBy:
+    """How much is written for an entry: orders, those of them still open, and what else."""
+
+    orders: int = 0
+    open_orders: int = 0
+    bookings: int = 0
+    bills: int = 0
+    payments: int = 0
+    waiting: int = 0
+
+    def nothing(self) -> bool:
+        """Whether nothing at all is written for it."""
+        return not any((self.orders, self.bookings, self.bills, self.payments, self.waiting))
+
+
+@dataclass(frozen=True, slots=True)
+class JoinedEntry:
+    """An entry that was joined into another: both, when, and by whom."""
+
+    id: int
+    name: str
+    phone: str
+    into_id: int
+    into_name: str
+    into_phone: str
+    at: datetime | None = None
+    by: str = ""
+
+
+def lacked(duplicate: Customer, stays: Customer) -> tuple[str, ...]:
+    """What the duplicate has and the entry that stays lacks: "phone", "email", "address"."""
+    return tuple(
+        one for one in FILLED if getattr(duplicate, one).strip() and not getattr(stays, one).strip()
+    )
 
 
 def name_key(text: str) -> str:

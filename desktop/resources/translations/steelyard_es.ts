@@ -337,6 +337,41 @@
     </message>
 </context>
 <context>
+    <name>ApartDialog</name>
+    <message>
+        <source>Take two entries apart</source>
+        <translation>Separar dos fichas</translation>
+    </message>
+    <message>
+        <source>Who was joined into another entry stands alone again. What was written since for the entry that stayed is left with that.</source>
+        <translation>La ficha que se juntó con otra vuelve a estar sola. Lo que se escribió desde entonces para la ficha que quedó se deja con ella.</translation>
+    </message>
+    <message>
+        <source>&amp;Take apart</source>
+        <translation>&amp;Separar</translation>
+    </message>
+    <message>
+        <source>&amp;Leave it</source>
+        <translation>&amp;Dejarlo</translation>
+    </message>
+    <message>
+        <source>Who &amp;stands alone again</source>
+        <translation>La ficha que vuelve a estar so&amp;la</translation>
+    </message>
+    <message>
+        <source>{name}, joined into {into}</source>
+        <translation>{name}, junta con {into}</translation>
+    </message>
+    <message>
+        <source>It stands alone already.</source>
+        <translation>Ya está sola.</translation>
+    </message>
+    <message>
+        <source>Joined by {who} on {when}.</source>
+        <translation>Las juntó {who}, {when}.</translation>
+    </message>
+</context>
+<context>
     <name>Arrivals</name>
     <message>
         <source>Write the time like 7:30 or 6:30 pm.</source>
@@ -2884,10 +2919,6 @@
         <translation>Mostrador</translation>
     </message>
     <message>
-        <source>Joined: both are {name} now.</source>
-        <translation>Fichas unidas: ahora las dos son {name}.</translation>
-    </message>
-    <message>
         <source>Booked as lot {number}.</source>
         <translation>Apartado como lote {number}.</translation>
     </message>
@@ -4613,10 +4644,6 @@
         <translation>Juntar dos fichas de una persona</translation>
     </message>
     <message>
-        <source>Orders, bills and payments stay as they were written, and are found under either name. Lists and new papers show the entry that stays.</source>
-        <translation>Órdenes, cuentas y pagos quedan como se escribieron, y se encuentran con cualquiera de los nombres. Las listas y los papeles nuevos muestran la ficha que queda.</translation>
-    </message>
-    <message>
         <source>&amp;Join</source>
         <translation>&amp;Juntar</translation>
     </message>
@@ -4633,12 +4660,111 @@
         <translation>Nadie guardado se llama así. Escoja de la lista.</translation>
     </message>
     <message>
+        <source>Join these two?</source>
+        <translation>¿Juntar estas dos?</translation>
+    </message>
+    <message>
+        <source>Join them</source>
+        <translation>Juntarlas</translation>
+    </message>
+    <message>
+        <source>Go back</source>
+        <translation>Regresar</translation>
+    </message>
+    <message>
+        <source>Not joined: both entries are as they were.</source>
+        <translation>No se juntaron: las dos fichas están como estaban.</translation>
+    </message>
+    <message>
+        <source>No paper is rewritten, and Ctrl+Shift+J takes them apart again.</source>
+        <translation>Ningún papel se vuelve a escribir, y Ctrl+Mayús+J las separa otra vez.</translation>
+    </message>
+    <message>
+        <source>{duplicate} becomes {stays}.</source>
+        <translation>{duplicate} pasa a ser {stays}.</translation>
+    </message>
+    <message>
         <source>&amp;The entry that stays</source>
         <translation>La ficha &amp;que queda</translation>
     </message>
     <message>
+        <source>Orders, bills and payments stay as they were written, and are found under either name. Lists and new papers show the entry that stays. Ctrl+Shift+J takes two apart again.</source>
+        <translation>Órdenes, cuentas y pagos quedan como se escribieron, y se encuentran con cualquiera de los dos nombres. Las listas y los papeles nuevos muestran la ficha que queda. Ctrl+Mayús+J separa dos otra vez.</translation>
+    </message>
+    <message>
         <source>That is one and the same entry.</source>
         <translation>Es una sola y misma ficha.</translation>
+    </message>
+</context>
+<context>
+    <name>Joining</name>
+    <message>
+        <source>orders {count} ({open} not closed)</source>
+        <translation>órdenes {count} ({open} sin cerrar)</translation>
+    </message>
+    <message>
+        <source>orders {count}</source>
+        <translation>órdenes {count}</translation>
+    </message>
+    <message>
+        <source>bookings as producer {count}</source>
+        <translation>apartados como productor {count}</translation>
+    </message>
+    <message>
+        <source>bills {count}</source>
+        <translation>cuentas {count}</translation>
+    </message>
+    <message>
+        <source>payments {count}</source>
+        <translation>pagos {count}</translation>
+    </message>
+    <message>
+        <source>on the waiting list {count}</source>
+        <translation>en la lista de espera {count}</translation>
+    </message>
+    <message>
+        <source>No order, booking, bill or payment goes along.</source>
+        <translation>No pasa ninguna orden, apartado, cuenta ni pago.</translation>
+    </message>
+    <message>
+        <source>Goes along: {what}.</source>
+        <translation>Pasa con ella: {what}.</translation>
+    </message>
+    <message>
+        <source>No order, booking, bill or payment goes back with it.</source>
+        <translation>No regresa con ella ninguna orden, apartado, cuenta ni pago.</translation>
+    </message>
+    <message>
+        <source>Goes back with it: {what}.</source>
+        <translation>Regresa con ella: {what}.</translation>
+    </message>
+    <message>
+        <source>the phone {it}</source>
+        <translation>el teléfono {it}</translation>
+    </message>
+    <message>
+        <source>the mail {it}</source>
+        <translation>el correo {it}</translation>
+    </message>
+    <message>
+        <source>the address {it}</source>
+        <translation>la dirección {it}</translation>
+    </message>
+    <message>
+        <source>The entry that stays has none, so it takes over {what}.</source>
+        <translation>La ficha que queda no lo tiene, así que recibe {what}.</translation>
+    </message>
+    <message>
+        <source>Joined: both are {name} now. Ctrl+Shift+J takes them apart.</source>
+        <translation>Juntas: las dos son ahora {name}. Ctrl+Mayús+J las separa.</translation>
+    </message>
+    <message>
+        <source>Nobody is joined into another entry.</source>
+        <translation>Ninguna ficha está junta con otra.</translation>
+    </message>
+    <message>
+        <source>Taken apart: {name} stands alone again.</source>
+        <translation>Separadas: {name} vuelve a estar sola.</translation>
     </message>
 </context>
 <context>
