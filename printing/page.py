@@ -13,7 +13,7 @@ from typing import Literal
 from reportlab.lib.pagesizes import A4, letter
 from reportlab.pdfgen.canvas import Canvas
 
-from printing.typefaces import Face, cap_height, cut_short, fit, font, width, wrap
+from printing.typefaces import Face, cap_height, cut_short, fit, font, save, width, wrap
 
 PaperName = Literal["letter", "a4"]
 Align = Literal["left", "right", "centre"]
@@ -159,7 +159,7 @@ class Paper:
             self._canvas.__dict__.update(state)
             self._draw_foot(number, total)
             self._canvas.showPage()
-        self._canvas.save()
+        save(self._canvas)
         return self._out.getvalue()
 
     def _keep_page(self) -> None:

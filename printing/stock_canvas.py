@@ -11,7 +11,7 @@ from reportlab.lib.utils import ImageReader
 from reportlab.pdfgen.canvas import Canvas
 
 from printing.barcode import Bars, draw_bars
-from printing.typefaces import Face, fit, font, size_for_capitals, width, wrap
+from printing.typefaces import Face, fit, font, save, size_for_capitals, width, wrap
 from shared.marking.stock import Stock
 from shared.units import LENGTH_UNITS_PER_INCH
 
@@ -153,7 +153,7 @@ class Roll:
         """All labels as PDF."""
         if self._stock.media == "sheet":
             self._canvas.restoreState()
-        self._canvas.save()
+        save(self._canvas)
         return self._out.getvalue()
 
 
