@@ -7,6 +7,7 @@ from PySide6.QtCore import QObject, Signal
 from desktop.scale_reader import Line, ScaleReader
 from shared.scales.reading import ScaleReading
 from shared.shop.scales import Scale, pattern_of_scale
+from shared.units import weight_text
 
 if TYPE_CHECKING:
     from shared.units import Weight
@@ -77,7 +78,7 @@ class ScaleUse(QObject):
         if weight.count <= 0 or reading.status == "moving":
             self._load = None
         words = self.tr("{weight}, moving") if reading.status == "moving" else "{weight}"
-        self.said.emit(words.format(weight=weight.text()))
+        self.said.emit(words.format(weight=weight_text(weight)))
 
     def _lost(self, why: str) -> None:
         self._load = None

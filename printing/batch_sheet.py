@@ -12,7 +12,7 @@ from shared.curing.batch import Batch
 from shared.curing.recipe import Recipe, allergens, in_order_of_weight
 from shared.curing.recipe_text import decimal_text
 from shared.shop.details import ShopDetails
-from shared.units import Weight, pounds_text
+from shared.units import Weight, pounds_text, weight_text
 
 
 def batch_sheet(
@@ -81,15 +81,15 @@ def _went_in(sheet: Paper, batch: Batch, shares: Mapping[int, Weight], words: Wo
                 str(one.order_number),
                 capital(words.name(one.species, f"cut.{one.cut}")),
                 str(one.pieces or ""),
-                one.weight.text(),
-                "" if share is None else share.text(),
+                weight_text(one.weight),
+                "" if share is None else weight_text(share),
             )
         )
     for extra in batch.added:
         source = words.say("batches.added", what=extra.what, source=extra.source)
-        rows.append((source, "", "", "", extra.weight.text(), ""))
+        rows.append((source, "", "", "", weight_text(extra.weight), ""))
     whole = batch.in_ng + sum(one.weight.nanograms for one in batch.added)
-    out = "" if batch.out is None else batch.out.text()
+    out = "" if batch.out is None else weight_text(batch.out)
     rows.append((words.say("batches.total"), "", "", "", pounds_text(whole, 2), out))
     table(sheet, columns, rows, 11)
 
@@ -111,6 +111,6 @@ def _stages(sheet: Paper, batch: Batch, words: Words) -> None:
         sheet.text(0, sheet.y + 14, words.say("batches.out_line"), 13, "semibold")
     else:
         percent = f"{number_text(yielded * 100, 1, 1)} %"
-        said = words.say("batches.yield", out=batch.out.text(), percent=percent)
+        said = words.say("batches.yield", out=weight_text(batch.out), percent=percent)
         sheet.text(0, sheet.y + 14, said, 13, "semibold")
     sheet.skip(22)

@@ -13,6 +13,7 @@ from printing.letterhead import Letterhead, notes, number_text, open_paper, send
 from printing.page import Column, Paper, table
 from printing.words import Words
 from printing.words.place_words import capital
+from printing.written import NO_BREAK
 from shared.cutting.from_live import Journey
 from shared.shop.details import ShopDetails
 from shared.units import NG_PER_LB
@@ -145,7 +146,7 @@ def _pounds(found: int | None) -> str:
     if found is None:
         return NOTHING
     sign = "−" if found < 0 else ""
-    return f"{sign}{abs(found) // 100}.{abs(found) % 100:02d} lb"
+    return f"{sign}{abs(found) // 100:,}.{abs(found) % 100:02d}{NO_BREAK}lb"
 
 
 def _notes(journeys: Sequence[Journey], words: Words) -> list[str]:

@@ -25,6 +25,7 @@ from desktop.office.usual_charges import (
 )
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words
+from printing.written import number_text
 from shared.billing.problems import BillingProblem
 from shared.billing.rates import CHARGE_CODES, AppliesTo, Basis, Charge, RateCard, check_card
 from shared.carcass.anatomy import species
@@ -196,7 +197,7 @@ class ChargeDialog(FormDialog):
             (self.hot_from, limits.hot_from),
             (self.hot_below, limits.hot_below),
         ):
-            field.set_value("" if pounds is None else f"{float(pounds):g}")
+            field.set_value("" if pounds is None else number_text(pounds))
         self._set_cuts(self.chosen_cuts)
 
     def retranslate(self) -> None:

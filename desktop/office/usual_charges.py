@@ -5,6 +5,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication
 
+from printing.written import number_text
 from shared.billing.journal import percent_text
 from shared.billing.rates import AppliesTo, Basis, Charge
 from shared.carcass.anatomy import species
@@ -81,7 +82,7 @@ def _of_amount(charge: Charge) -> list[str]:
         )
         said.append(least.format(amount=money_text(charge.minimum)))
     for step in charge.steps:
-        above = f"{float(step.above):g}"
+        above = number_text(step.above)
         said.append(
             translate("Charges", "{rate} above {above}").format(
                 rate=rate_shown(step.rate), above=above
@@ -110,12 +111,10 @@ def _of_limits(charge: Charge, words: "Words") -> list[str]:
         said.append(ages_words(limits.ages))
     if limits.hot_from is not None:
         said.append(
-            translate("Charges", "from {pounds} lb hot").format(
-                pounds=f"{float(limits.hot_from):g}"
-            )
+            translate("Charges", "from {pounds} lb hot").format(pounds=number_text(limits.hot_from))
         )
     if limits.hot_below is not None:
-        below = f"{float(limits.hot_below):g}"
+        below = number_text(limits.hot_below)
         said.append(translate("Charges", "below {pounds} lb hot").format(pounds=below))
     return said
 

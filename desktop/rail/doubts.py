@@ -7,6 +7,7 @@ from PySide6.QtCore import QCoreApplication
 from desktop.rail.dressing import dressing_question
 from desktop.rail.seen import Place, SeenAnimal
 from shared.scales.reading import on_division
+from shared.units import weight_text
 
 if TYPE_CHECKING:
     from desktop.bench import Bench
@@ -73,7 +74,7 @@ def doubts(
         text = QCoreApplication.translate(
             "Doubts",
             "{weight} can't stand on {scale}: it shows steps of {division}. Is the weight right?",
-        ).format(weight=gross.text(), scale=scale.name, division=scale.division.text())
+        ).format(weight=weight_text(gross), scale=scale.name, division=weight_text(scale.division))
         found.append((QCoreApplication.translate("Doubts", "The scale's divisions"), text))
     dressed = seen.dressed({place: weight}) if place[0] != "chilled" else None
     if dressed is not None and dressed.finding == "question":
@@ -83,6 +84,6 @@ def doubts(
     if hot is not None and weight > hot.weight:
         text = QCoreApplication.translate(
             "Doubts", "{chilled} chilled is more than {hot} hot. Is the weight right?"
-        ).format(chilled=weight.text(), hot=hot.weight.text())
+        ).format(chilled=weight_text(weight), hot=weight_text(hot.weight))
         found.append((QCoreApplication.translate("Doubts", "Heavier than hot"), text))
     return found

@@ -106,7 +106,7 @@ def figure_text(figure: "Figure") -> str:
     if figure.kind == "length":
         return length_text(int(figure.value))
     if figure.kind == "weight":
-        return f"{pounds_text(int(figure.value), 2)} lb"
+        return pounds_text(int(figure.value), 2)
     if figure.kind in ("count", "days"):
         end = "" if figure.to is None else f"–{figure.to}"
         return f"{figure.value}{end}"

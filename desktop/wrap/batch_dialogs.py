@@ -15,7 +15,7 @@ from shared.curing.nitrite import WITH_BRINE
 from shared.curing.recipe import Recipe
 from shared.curing.recipe_text import decimal_text
 from shared.shop.problems import Refused, StaleEdit
-from shared.units import pounds_text
+from shared.units import pounds_text, weight_text
 
 if TYPE_CHECKING:
     from desktop.bench import Bench
@@ -266,7 +266,7 @@ class WeighOut(FormDialog):
                 "{out} is more than the {into} that went in. Weigh again, or say in the note what "
                 "it took up, such as brine."
             )
-            return said.format(out=out.text(), into=pounds_text(into, 2))
+            return said.format(out=weight_text(out), into=pounds_text(into, 2))
         with self.bench.store.work(self.bench.person, self.bench.station) as work:
             made = work.batches.move(
                 self._batch, "done", self.note.value() or "", self.weight.value()

@@ -17,7 +17,7 @@ from printing.words.place_words import capital
 from shared.curing.batch import STATES, Batch, PutIn
 from shared.curing.nitrite import nitrite
 from shared.shop.problems import Refused
-from shared.units import pounds_text
+from shared.units import pounds_text, weight_text
 
 if TYPE_CHECKING:
     from desktop.bench import Bench
@@ -251,13 +251,13 @@ class BatchesDialog(QDialog):
                 number=days + 1,
             ),
             self.tr("{weight} in").format(weight=pounds_text(batch.in_ng, 2)),
-            *(f"{one.weight.text()} {one.what} ({one.source})" for one in batch.added),
+            *(f"{weight_text(one.weight)} {one.what} ({one.source})" for one in batch.added),
         ]
         if batch.out is not None and batch.yielded is not None:
             percent = round(batch.yielded * 100)
             said.append(
                 self.tr("{weight} finished, {percent} %").format(
-                    weight=batch.out.text(), percent=percent
+                    weight=weight_text(batch.out), percent=percent
                 )
             )
         return " · ".join(said)
@@ -305,7 +305,7 @@ class BatchesDialog(QDialog):
             Column(
                 "weight",
                 lambda: self.tr("In"),
-                lambda one: figure(one.weight.text()),
+                lambda one: figure(weight_text(one.weight)),
                 "figure",
                 width=96,
             ),

@@ -9,7 +9,7 @@ from desktop.look.space import GROUP, TOGETHER, column, row
 from desktop.panels.buttons import button
 from desktop.wrap.count_strip import CountStrip
 from desktop.wrap.scale_strip import ScaleStrip
-from shared.units import Weight, pounds_text
+from shared.units import Weight, pounds_text, weight_text
 
 if TYPE_CHECKING:
     from desktop.bench import Bench
@@ -145,7 +145,7 @@ class PackageEntry(QWidget):
             )
             expected = pounds_text(line.planned_ng, 1)
             self.strip.complain(
-                said.format(net=net.text(), product=line.product, expected=expected)
+                said.format(net=weight_text(net), product=line.product, expected=expected)
             )
         else:
             self._ask_too_many(self.strip, line)

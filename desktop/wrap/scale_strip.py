@@ -13,7 +13,7 @@ from desktop.panels.heading import Words
 from desktop.wrap.table_scale import TableScale
 from shared.scales.reading import on_division
 from shared.shop.packages import MOST_EQUAL
-from shared.units import Unread, Weight, net
+from shared.units import Unread, Weight, net, weight_text
 
 if TYPE_CHECKING:
     from desktop.bench import Bench
@@ -159,7 +159,7 @@ class ScaleStrip(QWidget):
             return True
         question = self.tr(
             "{weight} can't stand on {scale}: it shows steps of {division}. Is the weight right?"
-        ).format(weight=gross.text(), scale=scale.name, division=scale.division.text())
+        ).format(weight=weight_text(gross), scale=scale.name, division=weight_text(scale.division))
         yes, no = self.tr("It is right"), self.tr("Weigh again")
         return self.bench.messages.ask(self.tr("The scale's divisions"), question, yes, no)
 

@@ -22,6 +22,7 @@ from shared.shop.counted import CountedPackages, NewCount
 from shared.shop.orders import Order
 from shared.shop.packages import WRAPPED_WHILE, NewPackage, PackageMade, without_label
 from shared.shop.problems import MoveRefused, Refused, StaleEdit
+from shared.units import weight_text
 
 if TYPE_CHECKING:
     from PySide6.QtWidgets import QWidget
@@ -183,7 +184,7 @@ class WrapTable(QObject):
         self.read.emit(Wrapped(with_weights(wrapping, after, wrapping.weighed, words)))
         said = self.tr("{count} counted packages of {product} weigh {net} together.")
         self.said.emit(
-            said.format(count=found.packages, product=line.product, net=found.net.text())
+            said.format(count=found.packages, product=line.product, net=weight_text(found.net))
         )
         return ""
 

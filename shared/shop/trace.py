@@ -15,7 +15,7 @@ from shared.shop.money import IssuedBill, Payment
 from shared.shop.orders import Order
 from shared.shop.packages import PackageMade
 from shared.shop.sheets import Sheet
-from shared.units import pounds_text
+from shared.units import pounds_text, weight_text
 
 TraceKind = Literal["tag", "label", "order", "lot", "bill"]
 TraceSubject = Literal["lot", "animal", "order"]
@@ -124,7 +124,7 @@ def _weighings(weighings: Sequence[Weighing]) -> Iterator[TraceEvent]:
                 "kind": one.kind,
                 "side": str(one.side),
                 "quarter": one.quarter,
-                "weight": one.weight.text(),
+                "weight": weight_text(one.weight),
                 "scale": one.scale,
             },
         )
@@ -135,7 +135,7 @@ def _losses(losses: Sequence[Loss]) -> Iterator[TraceEvent]:
         gone = one.gone
         data = {"part": gone.part, "side": str(gone.side), "void": one.void}
         if gone.weight is not None:
-            data["weight"] = gone.weight.text()
+            data["weight"] = weight_text(gone.weight)
         what = "loss_some" if gone.weight is not None else "loss_all"
         yield TraceEvent(
             one.at, "animal", one.animal_id, what, one.person, one.station, gone.reason, data

@@ -7,7 +7,7 @@ from shared.carcass.carcass import Gone
 from shared.shop.animals import Loss
 from shared.shop.counted import CountedPackages, NewCount
 from shared.shop.trace import Trace, events
-from shared.units import Weight
+from shared.units import Weight, weight_text
 from tests.db.examples import (
     arrived,
     at_the_block,
@@ -102,7 +102,7 @@ def test_a_corrected_weight_is_told_with_its_reason(work: Work) -> None:
     assert again is not None
     corrected = [one for one in events(again) if one.what == "weight_corrected"]
     assert [(one.data["weight"], one.reason) for one in corrected] == [
-        (Weight.from_pounds("91.5").text(), "hook not taken off")
+        (weight_text(Weight.from_pounds("91.5")), "hook not taken off")
     ]
 
 

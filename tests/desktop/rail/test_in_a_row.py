@@ -120,7 +120,7 @@ def test_a_steady_load_is_kept_by_enter_less_its_hook(
         qtbot.waitUntil(lambda field=field, load=load: field.text().startswith(load))
         QTest.keyClick(focused(), Qt.Key.Key_Return)
         scale.lay("0.0")
-        qtbot.waitUntil(lambda: weights.strip.says.text() == "0.0 lb")
+        qtbot.waitUntil(lambda: weights.strip.says.text() == "0.0\u00a0lb")
     first, second = weighings(bench, 3)
     assert (first.weight.text(), second.weight.text()) == ("108.5 lb", "108.0 lb")
     assert (first.source, first.scale, first.tare) == ("scale", "Rail scale", Weight(35, "lb", -1))

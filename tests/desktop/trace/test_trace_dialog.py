@@ -47,7 +47,7 @@ def test_a_tag_and_enter_tell_what_happened(dialog: TraceDialog) -> None:
     QTest.keyClick(dialog.sought.line, Qt.Key.Key_Return)
     said = column(dialog, "what")
     assert said[0] == "Booked: 1 head"
-    assert "Hot weight, side 1: 92.5 lb" in said
+    assert "Hot weight, side 1: 92.5\u00a0lb" in said
     assert "1 package, 16.25\u00a0lb, label 1" in said
     assert "Anna Berg" in dialog.facts.text()
     assert dialog.page.isEnabled()

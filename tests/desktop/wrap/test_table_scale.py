@@ -80,7 +80,7 @@ def test_a_package_takes_one_key_once_it_lies_still(
         enter(place)
         assert place.strip.weight.is_empty()
         scale.lay("0.00")
-        qtbot.waitUntil(lambda: place.strip.scale.says.text() == "0.00 lb")
+        qtbot.waitUntil(lambda: place.strip.scale.says.text() == "0.00\u00a0lb")
     assert nets(bench) == ["1.02 lb", "0.98 lb", "1.10 lb"]
 
 
@@ -93,7 +93,7 @@ def test_the_tray_stays_taken_off(
         laid(qtbot, place, scale, load)
         enter(place)
         scale.lay("0.04")  # the tray stays there
-        qtbot.waitUntil(lambda: place.strip.scale.says.text() == "0.04 lb")
+        qtbot.waitUntil(lambda: place.strip.scale.says.text() == "0.04\u00a0lb")
         assert place.strip.weight.is_empty()
     assert nets(bench) == ["0.98 lb", "1.98 lb"]
 
