@@ -48,14 +48,15 @@ def columns() -> list[Column[OrderRowShown]]:
             lambda row: row.cut,
             kind="state",
             mark=lambda row: row.mark,
-            width=250,
+            width=240,
             tip=lambda row: row.cut.strip(),
         ),
         Column(
             "amount",
             lambda: QCoreApplication.translate("OrderRows", "Amount"),
             lambda row: row.amount,
-            width=92,
+            width=104,
+            tip=lambda row: row.amount,
         ),
         Column(
             "finish",

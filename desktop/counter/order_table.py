@@ -8,9 +8,11 @@ from PySide6.QtWidgets import QWidget
 
 from desktop.counter.order_rows import OrderRowShown, columns, rows_of
 from desktop.counter.side_marks import held_primals
-from desktop.look.space import ROW_DENSE
+from desktop.look.space import ROW_DENSE, TOGETHER
 from desktop.look.theme import theme_of
 from desktop.tables import RowsModel, Table
+from desktop.tables.delegate import lines_of
+from desktop.tables.large_letters import mark_room
 
 if TYPE_CHECKING:
     from desktop.counter.order_desk import OrderDesk
@@ -18,6 +20,7 @@ if TYPE_CHECKING:
     from printing.words import Words
 
 NUMBERS = tuple("123456789")
+MOST_LINES = 3  # the usual of many cuts ends in an ellipsis, and is read out beside the table
 CUT_OF_ROOM = 45  # in a hundred, the rest is of the finish
 
 
@@ -41,6 +44,7 @@ class OrderTable(Table[OrderRowShown]):
         self.unfolded = ""
         self.ways = False
         self.clicked.connect(self._clicked)
+        self.horizontalHeader().sectionResized.connect(lambda *_widths: self._fit_heights())
 
     def _fit(self) -> None:
         """In a wide window the cuts take their part of the room, and amounts stand in full."""
@@ -53,6 +57,36 @@ class OrderTable(Table[OrderRowShown]):
             over -= amount // 2
             self.horizontalHeader().resizeSection(1, amount + amount // 2)
         self.horizontalHeader().resizeSection(0, max(cut, over * CUT_OF_ROOM // 100))
+        self._fit_heights()
+
+    def _reset(self) -> None:
+        super()._reset()
+        self._fit_heights()
+
+    def _fit_heights(self) -> None:
+        """A line or a way whose words don't stand whole in one line has as many as they take.
+
+        Folded primals have them, too, where the whole table is in view even so.
+        """
+        usual, one_line = self.verticalHeader().defaultSectionSize(), self.fontMetrics().height()
+        rows = self.rows.rows()
+        full = [self._lines(row) for row in rows]
+        known = [row.line or row.offer is not None for row in rows]
+        least = [many if one else 1 for many, one in zip(full, known, strict=True)]
+        folded = [row.primal != self.unfolded for row in rows]
+        most = [many if one else few for many, few, one in zip(full, least, folded, strict=True)]
+        room = self.viewport().height() - usual * len(rows)
+        fits = sum(one - 1 for one in most) * one_line <= room
+        for at, many in enumerate(most if fits else least):
+            self.setRowHeight(at, usual + (many - 1) * one_line)
+
+    def _lines(self, row: OrderRowShown) -> int:
+        metrics = self.fontMetrics()
+        room = [self.columnWidth(at) - 2 * TOGETHER for at in range(3)]
+        room[0] -= mark_room(metrics.height())
+        words = (row.cut, row.amount, row.finish)
+        most = (len(lines_of(one, metrics, wide)) for one, wide in zip(words, room, strict=True))
+        return min(max(most), MOST_LINES)
 
     def show_order(self, desk: "OrderDesk", words: "Words", line: int = 0) -> None:
         """Show the order as it stands; `line`, else the row chosen before, is chosen."""

@@ -83,24 +83,39 @@ class CellDelegate(QStyledItemDelegate):
 
 
 def fitted(text: str, metrics: QFontMetrics, room: QRect) -> str:
-    """A cell's words as far as there is room: in two lines where the row is high enough.
+    """A cell's words as far as there is room: in as many lines as the row is high enough for.
 
     A row that holds two lines of its letters shows "Whole ham, shank on, cured and smoked" in
     two where one would cut it; what doesn't fit ends in an ellipsis, and the tip has all of it.
     """
-    elide = Qt.TextElideMode.ElideRight
     wide = room.width()
     if metrics.horizontalAdvance(text) <= wide:
         return text
-    if room.height() < 2 * metrics.height():
-        return metrics.elidedText(text, elide, wide)
-    first = ""
-    words = text.split(" ")
-    for at in range(len(words) - 1, 0, -1):
-        first = " ".join(words[:at])
-        if metrics.horizontalAdvance(first) <= wide:
-            return f"{first}\n{metrics.elidedText(' '.join(words[at:]), elide, wide)}"
-    return metrics.elidedText(text, elide, wide)
+    shown = lines_of(text, metrics, wide)
+    most = max(room.height() // metrics.height(), 1)
+    if len(shown) > most:
+        shown[most - 1 :] = [" ".join([shown[most - 1], *(one.strip() for one in shown[most:])])]
+    return "\n".join(_ended(one, metrics, wide) for one in shown)
+
+
+def _ended(text: str, metrics: QFontMetrics, wide: int) -> str:
+    """A line as it is where it fits; Qt cuts one that is as wide as its room to the pixel."""
+    if metrics.horizontalAdvance(text) <= wide:
+        return text
+    return metrics.elidedText(text, Qt.TextElideMode.ElideRight, wide)
+
+
+def lines_of(text: str, metrics: QFontMetrics, wide: int) -> list[str]:
+    """The words in lines no wider than that, but for a word that is; all indented as the first."""
+    indent = text[: len(text) - len(text.lstrip())]
+    lines: list[str] = []
+    for word in text.split(" "):
+        longer = f"{lines[-1]} {word}" if lines else word
+        if lines and metrics.horizontalAdvance(longer) > wide:
+            lines.append(indent + word)
+        else:
+            lines[-1:] = [longer]
+    return lines
 
 
 def paint_figure(painter: QPainter, rect: QRect, figure: Figure, tail: str, theme: Theme) -> None:
