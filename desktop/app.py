@@ -15,6 +15,7 @@ import socket
 import sys
 from dataclasses import replace
 from pathlib import Path
+from time import monotonic
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Qt, QTimer
@@ -39,7 +40,7 @@ from desktop.paths import PROGRAM, Paths, bundled_fonts, paths_for, resources
 from desktop.people import PersonDialog
 from desktop.place_list import ENTRIES
 from desktop.printers import Printers
-from desktop.records import copy_now, open_records, refusal_text
+from desktop.records import copy_now, open_records, refusal_text, world_text
 from desktop.settings import Settings, SettingsFile
 from desktop.work import Workers
 from printing.words import Words
@@ -50,6 +51,7 @@ if TYPE_CHECKING:
     from db.store import Store
 
 TRY_OUT_MS = 30_000
+SAID_ENOUGH_S = 3.0
 log = logging.getLogger(__name__)
 
 
@@ -71,6 +73,8 @@ class Program(QObject):
         self.window.about_wanted.connect(self._help_about)
         self.window.copy_wanted.connect(self.copy_records)
         self.window.person_wanted.connect(self.ask_person)
+        self._telling = False
+        self._told_last = ("", 0.0)
 
     def wear(self, settings: Settings) -> None:
         """Take on the look and the language of the settings, if they changed."""
@@ -120,6 +124,26 @@ class Program(QObject):
             raise fault
         self.window.say("")
         self.bench.messages.tell(PROGRAM, refusal_text(fault, self.bench.words, self.bench.paths))
+
+    def listen_to(self, catcher: CrashCatcher) -> None:
+        """Say what the world refuses as that, not as a fault of the program."""
+        catcher.of_the_world = self.of_the_world
+        catcher.refused.connect(self.tell_refusal, Qt.ConnectionType.QueuedConnection)
+
+    def of_the_world(self, fault: BaseException) -> str:
+        """What the world refuses, in a sentence; "" for a fault of ours."""
+        return world_text(fault, self.bench.words, self.bench.paths)
+
+    def tell_refusal(self, why: str) -> None:
+        """Say it over the window; what comes right behind it, on the line below."""
+        said, at = self._told_last
+        if self._telling or (said == why and monotonic() - at < SAID_ENOUGH_S):
+            self.window.say(why)
+            return
+        self._telling = True
+        text = self.tr("That could not be done. {why}").format(why=why)
+        self.bench.messages.tell(PROGRAM, text)
+        self._telling, self._told_last = False, (why, monotonic())
 
     def _help_keys(self) -> None:
         self.help("keys")
@@ -177,11 +201,17 @@ def start(
     language = Language(app, resources() / "translations")
     if settings.now.language != "en" and not language.use(settings.now.language):
         settings.now = replace(settings.now, language="en")
-    store = _opened(paths, messages, settings, open_records)
-    if store is None:
+    bench = _opened(paths, messages, settings, open_records)
+    if bench is None:
         return None
-    program = Program(app, make_bench(store, paths, settings, messages), language, family)
-    program.open()
+    program = Program(app, bench, language, family)
+    try:
+        program.open()
+    except Exception as fault:  # told, or raised again
+        program.window.close()
+        program.close()
+        _tell_why_not(fault, paths, messages, settings)
+        return None
     return program
 
 
@@ -190,16 +220,27 @@ def _opened(
     messages: Messages,
     settings: SettingsFile,
     open_records: "Callable[[Paths], Store]",
-) -> "Store | None":
-    from db.problems import StoreUnavailable
-
+) -> Bench | None:
+    store = None
     try:
-        return open_records(paths)
-    except StoreUnavailable as refusal:
-        log.error("records not opened: %s %s", refusal.code, dict(refusal.data))
-        words = Words(settings.now.language)
-        messages.tell(PROGRAM, refusal_text(refusal, words, paths))
+        store = open_records(paths)
+        return make_bench(store, paths, settings, messages)
+    except Exception as fault:  # told, or raised again
+        if store is not None:
+            store.close()
+        _tell_why_not(fault, paths, messages, settings)
         return None
+
+
+def _tell_why_not(
+    fault: Exception, paths: Paths, messages: Messages, settings: SettingsFile
+) -> None:
+    """Say why it can't be opened where the world refuses; a fault of ours is raised again."""
+    why = world_text(fault, Words(settings.now.language), paths)
+    if not why:
+        raise fault
+    log.error("not opened: %r", fault)
+    messages.tell(PROGRAM, why)
 
 
 def run(data_dir: Path | None = None) -> int:
@@ -221,6 +262,7 @@ def run(data_dir: Path | None = None) -> int:
     program = start(app, paths, messages, open_records)
     if program is None:
         return 1
+    program.listen_to(catcher)
     status = app.exec()
     program.close()
     catcher.remove()

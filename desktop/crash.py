@@ -1,10 +1,14 @@
-"""A fault of ours: into the log, then one report dialog; the shop's records are safe."""
+"""What nobody else caught: a fault of ours is reported, what the world refuses is a sentence.
+
+A full disk or records in use isn't a fault of the program, and is never told as one.
+"""
 
 import logging
 import sys
 import threading
 import traceback
 from types import TracebackType
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Qt, QTimer, Signal, Slot
 from PySide6.QtGui import QGuiApplication
@@ -13,21 +17,29 @@ from PySide6.QtWidgets import QDialog, QDialogButtonBox, QPlainTextEdit, QWidget
 from desktop.look.space import EDGE, GROUP, column
 from desktop.panels.heading import Words
 
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
 log = logging.getLogger(__name__)
 
 
 class CrashCatcher(QObject):
     """Catches what nobody else caught, on any thread, and shows it in the window's thread.
 
+    `of_the_world` answers with a sentence for what the world refuses, and "" for a fault of ours.
+
     Signals:
         reported: the text of a report that is about to be shown.
+        refused: the sentence of what the world refuses.
     """
 
     reported = Signal(str)
+    refused = Signal(str)
     _caught = Signal(str)
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
+        self.of_the_world: Callable[[BaseException], str] = _ours
         self._report: CrashReport | None = None
         self._before = (sys.excepthook, threading.excepthook)
         self._caught.connect(self._show, Qt.ConnectionType.QueuedConnection)
@@ -52,6 +64,11 @@ class CrashCatcher(QObject):
         sys.stderr.write(text)
         if issubclass(kind, KeyboardInterrupt):
             return
+        said = "" if fault is None else self.of_the_world(fault)
+        if said:
+            log.error("the world refuses:\n%s", text)
+            self.refused.emit(said)
+            return
         log.critical("a fault of the program:\n%s", text)
         self._caught.emit(text)
 
@@ -75,6 +92,10 @@ class CrashCatcher(QObject):
         if self._report is not None:
             self._report.deleteLater()
         self._report = None
+
+
+def _ours(_fault: BaseException) -> str:
+    return ""
 
 
 class CrashReport(QDialog):

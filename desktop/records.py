@@ -1,5 +1,6 @@
 """Opening, copying and putting back the shop's records; window and shell do it alike."""
 
+import errno
 from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -11,6 +12,8 @@ if TYPE_CHECKING:
     from db.store import Store
     from desktop.paths import Paths
     from printing.words import Words
+
+OF_THE_DISK = (errno.ENOSPC, errno.EDQUOT, errno.EROFS, errno.EIO)
 
 
 def open_records(paths: "Paths") -> "Store":
@@ -38,6 +41,19 @@ def copy_now(paths: "Paths", now: datetime, target: Path | None = None) -> Path:
 def refusal_text(refusal: "StoreUnavailable", words: "Words", paths: "Paths") -> str:
     """Why the records can't be used and the way out, in a sentence."""
     return store_text(refusal.code, refusal.data, words, paths)
+
+
+def world_text(fault: BaseException, words: "Words", paths: "Paths") -> str:
+    """What the world refuses: records in use, a full disk; "" where it is a fault of ours."""
+    from db.problems import StoreUnavailable
+
+    if isinstance(fault, StoreUnavailable):
+        return refusal_text(fault, words, paths)
+    if isinstance(fault, OSError) and fault.errno in OF_THE_DISK:
+        from db.backup import of_os
+
+        return refusal_text(of_os(fault, Path(fault.filename or paths.data)), words, paths)
+    return ""
 
 
 def store_text(code: str, data: "Mapping[str, str]", words: "Words", paths: "Paths") -> str:

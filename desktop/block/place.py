@@ -1,10 +1,12 @@
 """Block, the place: which carcass, then its steps, for the one who holds the knife."""
 
+import logging
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QStackedWidget, QWidget
 
+from db.problems import StoreUnavailable
 from desktop.block.carcasses import Waiting, carcass_columns, waiting
 from desktop.block.cutting import Cutting, Spot, read_cutting
 from desktop.block.cutting_view import CuttingView
@@ -23,6 +25,7 @@ if TYPE_CHECKING:
     from desktop.block.report_dialog import ReportDialog
     from desktop.preview import Preview
 
+log = logging.getLogger(__name__)
 LOOK_EVERY = 3000  # milliseconds
 
 
@@ -218,10 +221,12 @@ class BlockPlace(Place):
         cutting = self.view.cutting
         if cutting is None or self.stack.currentWidget() is not self.view or not self.isVisible():
             return
-        with self.bench.store.read() as work:
-            orders = work.orders.of_lot(cutting.lot.id)
-            sheets = len(work.orders.sheets(cutting.lot.id))
-        if (sheets, *((one.id, one.last_change) for one in orders)) != self._mark:
+        try:
+            mark = self._mark_of(cutting)
+        except StoreUnavailable as refusal:  # nobody asked for anything: looked for again later
+            log.warning("not looked at: %s", refusal.code)
+            return
+        if mark != self._mark:
             self.show_carcass(cutting.animal.id, self.view.at)
 
     def _mark_of(self, cutting: Cutting) -> tuple[object, ...]:

@@ -6971,6 +6971,10 @@
         <source>Copied to {path}.</source>
         <translation>Copiado en {path}.</translation>
     </message>
+    <message>
+        <source>That could not be done. {why}</source>
+        <translation>Eso no se pudo hacer. {why}</translation>
+    </message>
 </context>
 <context>
     <name>ProgressStrip</name>
