@@ -179,12 +179,17 @@ class MainWindow(QMainWindow):
         if isinstance(here, Place) and here.key != key and not here.may_leave():
             self.bar.places.mark(here.key)
             return False
-        place = self._place(key)
+        try:
+            place = self._place(key)
+        except Exception:  # its records can't be read: we are still where we were
+            if isinstance(here, Place):
+                self.bar.places.mark(here.key)
+            raise
         self.stack.setCurrentWidget(place)
         self.bar.places.mark(key)
         if key in self._stale:
-            self._stale.discard(key)
             place.refresh()
+            self._stale.discard(key)  # not before: what could not be read is read the next time
         self._retitle()
         self.focus_place()
         return True
@@ -213,19 +218,23 @@ class MainWindow(QMainWindow):
     def _mind_keyboard(self, before: QWidget | None, now: QWidget | None) -> None:
         """Qt gives the keyboard to what isn't shown too: the next space would press it unseen.
 
-        It is what a worker read for a place one has left meanwhile that asks for it.
+        It is what a worker read for a place one has left meanwhile that asks for it. Nobody has it
+        once the field that had it is locked with what is around it: no key of the place works.
         """
-        if now is not None and not now.isVisible() and self.stack.isAncestorOf(now):
-            QTimer.singleShot(0, self, lambda: self._take_keyboard_back(before))
+        if now is None or (not now.isVisible() and self.stack.isAncestorOf(now)):
+            QTimer.singleShot(0, self, lambda: self._give_keyboard_back(before))
 
-    def _take_keyboard_back(self, before: QWidget | None) -> None:
+    def _give_keyboard_back(self, before: QWidget | None) -> None:
         now = QApplication.focusWidget()
-        if now is None or now.isVisible() or not self.stack.isAncestorOf(now):
+        seen = now is not None and (now.isVisible() or not self.stack.isAncestorOf(now))
+        if seen or not self.isActiveWindow() or QApplication.activePopupWidget() is not None:
             return
-        if before is not None and isValid(before) and before.isVisible():
+        if before is not None and isValid(before) and before.isVisible() and before.isEnabled():
             before.setFocus(Qt.FocusReason.OtherFocusReason)
-        elif self.isVisible():
+        else:
             self.focus_place()
+        if QApplication.focusWidget() in (None, now):
+            self.bar.places.buttons[self.place().key].setFocus()
 
     def focus_finder(self) -> None:
         """Give the keyboard to the search box."""

@@ -3,7 +3,7 @@
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QTableView
+from PySide6.QtWidgets import QApplication, QLineEdit, QTableView, QWidget
 from pytestqt.qtbot import QtBot
 
 from desktop.bench import Bench, Target
@@ -53,6 +53,22 @@ def test_a_place_that_is_not_shown_does_not_get_the_keyboard(window: MainWindow)
         assert not one.hasFocus()
         QApplication.processEvents()
         assert one.hasFocus()
+
+
+def test_the_keyboard_is_never_nobodys(window: MainWindow) -> None:
+    """A field that was locked with what is around it left none: no key of the place worked."""
+    around = QWidget(window.place())
+    inside = QLineEdit(around)
+    around.show()
+    inside.setFocus()
+    assert inside.hasFocus()
+    around.setEnabled(False)
+    QApplication.processEvents()
+    assert QApplication.focusWidget() is window.place().first_focus()
+    window.place().setEnabled(False)
+    QApplication.processEvents()
+    assert QApplication.focusWidget() is window.bar.places.buttons["counter"]
+    window.place().setEnabled(True)
 
 
 def test_the_title_names_the_place(window: MainWindow) -> None:
