@@ -2,9 +2,9 @@
 
 from typing import Any
 
-from PySide6.QtCore import QEvent, Qt
+from PySide6.QtCore import QEvent, Qt, QTimer
 from PySide6.QtGui import QKeySequence, QShortcut
-from PySide6.QtWidgets import QDialog, QSizePolicy, QWidget
+from PySide6.QtWidgets import QApplication, QDialog, QSizePolicy, QWidget
 
 from desktop.fields.field import Field
 from desktop.fields.grid import FieldGrid
@@ -52,6 +52,9 @@ class FormDialog(QDialog):
         self.leave.clicked.connect(self.drop)
         for keys in ("Ctrl+Return", "Ctrl+Enter"):
             QShortcut(QKeySequence(keys), self).activated.connect(self.try_it)
+        app = QApplication.instance()
+        if isinstance(app, QApplication):
+            app.focusChanged.connect(self._mind_keyboard)
 
     def set_words(self, heading: str, lead: str, main: str, leave: str) -> None:
         """The dialog's words: what it does, why, and the verbs of its buttons."""
@@ -122,6 +125,16 @@ class FormDialog(QDialog):
             if needed > self.height():
                 self.resize(self.width(), needed)
         return done
+
+    def _mind_keyboard(self, _before: QWidget | None, now: QWidget | None) -> None:
+        """A field hidden by what the one before it says gets the keyboard all the same from Qt."""
+        if now is not None and not now.isVisible() and self.isAncestorOf(now):
+            QTimer.singleShot(0, self, self._pass_hidden)
+
+    def _pass_hidden(self) -> None:
+        now = QApplication.focusWidget()
+        if now is not None and not now.isVisible() and self.isVisible() and self.isAncestorOf(now):
+            self.focusNextChild()
 
     def make_room(self) -> None:
         """As wide as large type needs; closer together where it is higher than the window below."""

@@ -55,9 +55,8 @@ class FieldGrid(QWidget):
         for widget, _span in self._laid:
             self._grid.removeWidget(widget)
         self._at = 0
-        explicit = Qt.WidgetAttribute.WA_WState_ExplicitShowHide
         for widget, span in self._laid:
-            if not (widget.isHidden() and widget.testAttribute(explicit)):
+            if not _was_hidden(widget):
                 self._lay(widget, span)
 
     def _lay(self, widget: QWidget, span: int) -> None:
@@ -69,8 +68,9 @@ class FieldGrid(QWidget):
         self._at = row * self._columns + column + span
 
     def problems(self) -> list[tuple[Field[Any], str]]:
-        """The fields that can't be taken, and why."""
-        found = [(field, field.problem()) for field in self.fields if field.isEnabled()]
+        """The fields that can't be taken, and why; what is hidden isn't asked for."""
+        asked = [one for one in self.fields if one.isEnabled() and not _was_hidden(one)]
+        found = [(field, field.problem()) for field in asked]
         return [(field, said) for field, said in found if said]
 
     def show_problems(self) -> bool:
@@ -81,3 +81,9 @@ class FieldGrid(QWidget):
         if found:
             found[0][0].focus()
         return not found
+
+
+def _was_hidden(widget: QWidget) -> bool:
+    """Whether it was hidden on purpose; what isn't shown yet is hidden too."""
+    explicit = Qt.WidgetAttribute.WA_WState_ExplicitShowHide
+    return widget.isHidden() and widget.testAttribute(explicit)

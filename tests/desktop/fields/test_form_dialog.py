@@ -65,6 +65,28 @@ def test_a_refused_dialog_stays_with_all_that_was_typed(qtbot: QtBot) -> None:
     assert dialog.done_with == [("115", Weight(985, "lb", -1))]
 
 
+def test_a_field_that_is_not_shown_stops_nobody(qtbot: QtBot) -> None:
+    """What was typed in it before another choice hid it: Keep did nothing, and said nothing."""
+    dialog = opened(qtbot)
+    type_into(dialog.tag.line, "115")
+    dialog.weight.set_text("abc")
+    dialog.try_it()
+    assert dialog.isVisible()
+    assert dialog.weight.complaint.isVisible()
+    dialog.weight.hide()
+    dialog.try_it()
+    assert not dialog.isVisible()
+    assert dialog.done_with == [("115", None)]
+
+
+def test_the_keyboard_does_not_stay_in_a_field_that_is_not_shown(qtbot: QtBot) -> None:
+    dialog = opened(qtbot)
+    dialog.weight.hide()
+    dialog.weight.line.setFocus()
+    assert QApplication.focusWidget() is dialog.weight.line
+    qtbot.waitUntil(lambda: QApplication.focusWidget() is dialog.main)
+
+
 def test_enter_does_the_main_action_and_escape_leaves(qtbot: QtBot) -> None:
     dialog = opened(qtbot)
     type_into(dialog.tag.line, "115")
