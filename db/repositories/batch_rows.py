@@ -36,6 +36,8 @@ def batches_where(connection: Connection, where: ColumnElement[bool]) -> tuple[B
         .where(where)
         .order_by(Batches.id.desc())
     ).all()
+    if not rows:
+        return ()
     ids = [row.id for row in rows]
     meat, added, stages = _meat(connection, ids), _added(connection, ids), _stages(connection, ids)
     return tuple(

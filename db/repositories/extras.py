@@ -4,7 +4,7 @@ import json
 from datetime import date
 from fractions import Fraction
 
-from sqlalchemy import func, select
+from sqlalchemy import bindparam, func, select
 from sqlalchemy.orm import aliased
 
 from db.desk import Desk
@@ -18,6 +18,31 @@ from shared.billing.extras import BilledExtra, Extras, SaidExtras
 from shared.billing.lot import Asked, Credit
 from shared.shop.problems import StaleEdit
 
+_LATER = aliased(OrderExtras)
+_OF_LOT = (  # read for every lot that F7 and F12 look at
+    select(
+        OrderExtras.order_id,
+        OrderExtras.said,
+        OrderExtras.id,
+        Persons.name,
+        OrderExtras.at,
+    )
+    .join(Orders, Orders.id == OrderExtras.order_id)
+    .join(Persons, Persons.id == OrderExtras.person_id)
+    .where(
+        Orders.lot_id == bindparam("lot"),
+        OrderExtras.id
+        == select(func.max(_LATER.id))
+        .where(_LATER.order_id == OrderExtras.order_id)
+        .scalar_subquery(),
+    )
+)
+_LAST = select(func.max(Changes.at, type_=Changes.at.type)).where(
+    Changes.subject == "order",
+    Changes.subject_id == bindparam("order"),
+    Changes.what == bindparam("what"),
+)
+
 
 class ExtrasBook:
     """`work.extras`."""
@@ -27,20 +52,7 @@ class ExtrasBook:
 
     def of_lot(self, lot_id: int) -> dict[int, SaidExtras]:
         """The extras of a lot's orders as they stand, by order; one query."""
-        later = aliased(OrderExtras)
-        last = select(func.max(later.id)).where(later.order_id == OrderExtras.order_id)
-        rows = self._desk.connection.execute(
-            select(
-                OrderExtras.order_id,
-                OrderExtras.said,
-                OrderExtras.id,
-                Persons.name,
-                OrderExtras.at,
-            )
-            .join(Orders, Orders.id == OrderExtras.order_id)
-            .join(Persons, Persons.id == OrderExtras.person_id)
-            .where(Orders.lot_id == lot_id, OrderExtras.id == last.scalar_subquery())
-        )
+        rows = self._desk.connection.execute(_OF_LOT, {"lot": lot_id})
         return {row[0]: SaidExtras(_extras_of(row[1]), *row[2:]) for row in rows}
 
     def of(self, order_id: int) -> SaidExtras:
@@ -126,11 +138,7 @@ class ExtrasBook:
         return self._day_of(order_id, "handed_over")
 
     def _day_of(self, order_id: int, what: str) -> date | None:
-        at = self._desk.connection.execute(
-            select(func.max(Changes.at, type_=Changes.at.type)).where(
-                Changes.subject == "order", Changes.subject_id == order_id, Changes.what == what
-            )
-        ).scalar()
+        at = self._desk.connection.execute(_LAST, {"order": order_id, "what": what}).scalar()
         return None if at is None else at.astimezone().date()
 
 

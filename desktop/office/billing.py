@@ -1,34 +1,27 @@
 """One order's money, read in one go: the bill to make, what is issued, paid and due."""
 
-from collections import Counter
 from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING
 
+from desktop.office.lot_reading import House, OfLot, read_house, read_lot
 from shared.billing.bill import Bill, make_bill, make_producer_bill
-from shared.billing.ended import Ended, ended
-from shared.billing.extras import SaidExtras, Storing, storing, told_again
-from shared.billing.lot import BilledLot, Division, billed_lot, with_extras
+from shared.billing.extras import SaidExtras, Storing, storing
+from shared.billing.lot import BilledLot
 from shared.billing.problems import BillingProblem
-from shared.billing.rates import RateCard, card_for
+from shared.billing.rates import RateCard
 from shared.billing.snapshot import from_snapshot
-from shared.billing.stakes import PRODUCER
-from shared.carcass.anatomy import catalogue
-from shared.curing.waiting import in_cure, weighed_in
+from shared.shop.money import balance_of
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Mapping, Sequence
-    from datetime import date
+    from collections.abc import Mapping, Sequence
 
     from db.store import Store
     from db.unit_of_work import Work
-    from shared.billing.extras import BilledExtra
     from shared.shop.customers import Customer
     from shared.shop.details import ShopDetails
     from shared.shop.lots import Lot
     from shared.shop.money import Balance, IssuedBill, Payment
     from shared.shop.orders import Order
-
-COMPLETE = ("ready", "handed_over")
 
 
 @dataclass(frozen=True, slots=True)
@@ -121,89 +114,85 @@ def address_lines(customer: "Customer | None", name: str) -> tuple[str, ...]:
 def read_billing(store: "Store", order_id: int) -> Billing | None:
     """Read an order's money; None when there is no such order."""
     with store.read() as work:
-        order = work.orders.get(order_id)
-        lot = work.lots.get(order.lot_id) if order is not None else None
-        if order is None or lot is None:
+        return BillingReader(work).read(order_id)
+
+
+class BillingReader:
+    """Reads the money of many orders within one reading: the house and each lot once."""
+
+    def __init__(self, work: "Work") -> None:
+        self._work = work
+        self._house: House | None = None
+        self._lots: dict[int, OfLot] = {}
+        self._orders: dict[int, Order] = {}
+        self._customers: dict[int, Customer | None] = {}
+
+    def read(self, order_id: int) -> Billing | None:
+        """An order's money; None when there is no such order."""
+        order = self._orders.get(order_id) or self._work.orders.get(order_id)
+        of_lot = None if order is None else self._lot(order.lot_id)
+        if order is None or of_lot is None:
             return None
-        shop = work.shop.details()
-        billed, said = _billed(work, lot, shop), work.extras.of_lot(lot.id)
-        before = work.extras.billed(lot.id)
-        if isinstance(billed, BilledLot):
-            billed = _with_said(work, lot, billed, said, before)
-        payments = work.payments.of_order(order_id)
-        issued = work.bills.of_order(order_id)
-        already = work.bills.billed_keys(order_id, lot.id)
+        billed, issued = of_lot.billed, of_lot.bills_of(order_id)
+        payments, already = of_lot.payments_of(order_id), of_lot.keys_of(order_id)
         bill: Bill | BillingProblem = (
             billed
             if isinstance(billed, BillingProblem)
             else make_bill(billed, order.share, payments=payments, already=already)
         )
+        share = next(one for one in of_lot.lot.shares if one.number == order.share)
         found = Billing(
             order=order,
-            lot=lot,
-            shop=shop,
-            customer=work.customers.get(order.customer_id) if order.customer_id else None,
-            producer=work.customers.get(lot.producer_id),
+            lot=of_lot.lot,
+            shop=of_lot.shop,
+            customer=self._customer(order.customer_id),
+            producer=self._customer(of_lot.lot.producer_id),
             billed=billed,
             next_bill=bill,
-            last_bill=_last(work, issued),
+            last_bill=_last(self._work, issued),
             issued=issued,
             payments=payments,
-            balance=work.payments.balance(order_id),
-            said=said,
-            storing=_storing(work, order, before, shop),
+            balance=balance_of(issued, payments, share.deposit_asked),
+            said=of_lot.said,
+            storing=_storing(self._work, order, of_lot),
         )
-        return replace(found, producers=_producers(work, found))
+        return replace(found, producers=_producers(self._work, found, of_lot))
+
+    def _lot(self, lot_id: int) -> OfLot | None:
+        if self._house is None:
+            self._house = read_house(self._work)
+        if lot_id not in self._lots:
+            found = read_lot(self._work, lot_id, self._house)
+            if found is None:
+                return None
+            self._lots[lot_id] = found
+            self._orders.update({one.id: one for one in found.orders})
+        return self._lots[lot_id]
+
+    def _customer(self, customer_id: int | None) -> "Customer | None":
+        if customer_id is None:
+            return None
+        if customer_id not in self._customers:
+            self._customers[customer_id] = self._work.customers.get(customer_id)
+        return self._customers[customer_id]
 
 
-def _with_said(
-    work: "Work",
-    lot: "Lot",
-    billed: BilledLot,
-    said: "Mapping[int, SaidExtras]",
-    before: "Sequence[BilledExtra]",
-) -> BilledLot:
-    """The lot with what is also on its orders' next bills, told what stands on earlier ones."""
-    orders = work.orders.of_lot(lot.id) if said else ()
-    own = {one.id for one in orders if one.share == billed.producer_share} | {None}
-    his = producers_codes(billed)
-    for order in orders:
-        share = billed.share(order.share)
-        if share is None or order.id not in said:
-            continue
-        theirs = [one for one in before if one.order_id in (own if one.code in his else {order.id})]
-        told = told_again(said[order.id].extras, theirs, share.card)
-        billed = with_extras(billed, order.share, asked=told.asked, credits_given=told.credits)
-    return billed
-
-
-def producers_codes(billed: BilledLot) -> frozenset[str]:
-    """The charges that fall to the producer."""
-    card = billed.the_producers_card
-    charges = () if card is None else card.charges
-    return frozenset(one.code for one in charges if one.falls_to == "producer")
-
-
-def _storing(
-    work: "Work", order: "Order", before: "Iterable[BilledExtra]", shop: "ShopDetails"
-) -> Storing | None:
+def _storing(work: "Work", order: "Order", of_lot: OfLot) -> Storing | None:
     until = work.extras.fetched_on(order.id) if order.state == "handed_over" else None
-    mine = [one for one in before if one.order_id == order.id]
+    mine = [one for one in of_lot.before if one.order_id == order.id]
     today = work.now.astimezone().date()
-    which = shop.storage_days
+    which = of_lot.shop.storage_days
     closed = () if which == "every_day" else work.calendar.closed_days()
     return storing(work.extras.ready_on(order.id), until or today, mine, which, closed)
 
 
-def _producers(work: "Work", billing: Billing) -> Billing | None:
+def _producers(work: "Work", billing: Billing, of_lot: OfLot) -> Billing | None:
     """The lot from the side of a producer without a share; None where nothing falls to him."""
-    billed, lot = billing.billed, billing.lot
+    billed = billing.billed
     if isinstance(billed, BillingProblem) or billed.producer_share is not None:
         return None
-    payments = [one for one in work.payments.of_lot(lot.id) if one.order_id is None]
-    issued = tuple(one for one in work.bills.of_lot(lot.id) if one.order_id is None)
-    already = work.bills.billed_keys(None, lot.id)
-    bill = make_producer_bill(billed, payments=payments, already=already)
+    payments, issued = of_lot.payments_of(None), of_lot.bills_of(None)
+    bill = make_producer_bill(billed, payments=payments, already=of_lot.keys_of(None))
     if not issued and (isinstance(bill, BillingProblem) or not bill.lines):
         return None
     return replace(
@@ -212,8 +201,8 @@ def _producers(work: "Work", billing: Billing) -> Billing | None:
         next_bill=bill,
         last_bill=_last(work, issued),
         issued=issued,
-        payments=tuple(payments),
-        balance=work.payments.producer_balance(lot.id),
+        payments=payments,
+        balance=balance_of(issued, payments),
         for_producer=True,
     )
 
@@ -223,100 +212,3 @@ def _last(work: "Work", issued: "Sequence[IssuedBill]") -> Bill | None:
     paper = work.papers.get(bills[-1].paper_id) if bills else None
     found = from_snapshot(paper.snapshot) if paper is not None else None
     return found if isinstance(found, Bill) else None
-
-
-def _billed(work: "Work", lot: "Lot", shop: "ShopDetails") -> BilledLot | BillingProblem:
-    known = catalogue(lot.species)
-    cards = work.rates.all()
-    day = min([one.killed_on for one in lot.animals if one.killed_on], default=lot.day)
-    groups = _groups(work, lot, cards)
-    by_share: dict[int, RateCard] = {}
-    for share in lot.shares:
-        card = _card(cards, day, lot, groups.get(share.customer_id or lot.producer_id, ""))
-        if card is not None:
-            by_share[share.number] = card
-    packages, cured = work.packages.of_lot(lot.id), work.batches.of_lot(lot.id)
-    counted = work.counted.of_lot(lot.id)
-    found = billed_lot(
-        work.lots.question(lot.id),
-        known,
-        by_share,
-        packages=packages,
-        counted=counted,
-        weights=work.counted_lines.weights_of_lot(lot.id),
-        complete=[one.share for one in work.orders.of_lot(lot.id) if one.state in COMPLETE],
-        waiting_lines=in_cure(
-            lot.id, cured, {one.line for one in (*packages, *counted) if not one.void}
-        ),
-        into=weighed_in(lot.id, cured),
-        fore_share=shop.fore_share,
-    )
-    if isinstance(found, BillingProblem):
-        return found
-    his = [one.number for one in lot.shares if one.customer_id in (None, lot.producer_id)]
-    return replace(
-        found,
-        producer=lot.producer,
-        producer_share=his[0] if his else None,
-        producer_card=_card(cards, day, lot, groups.get(lot.producer_id, "")),
-        kept=_kept(work, lot.id, his[0] if his else None),
-        storage_days=shop.storage_days,
-        endings=_endings(lot, found),
-    )
-
-
-def _endings(lot: "Lot", billed: BilledLot) -> "dict[int, Ended]":
-    """How animals ended that aren't cut; killed is what has a kill day or a hot weight."""
-    found: dict[int, Ended] = {}
-    for animal in lot.animals:
-        carcass = billed.animals[animal.index]
-        hot = (
-            carcass.hot_whole,
-            *[w for one in carcass.hot for w in (one.whole, one.fore, one.hind)],
-        )
-        killed = animal.killed_on is not None or any(weight is not None for weight in hot)
-        if how := ended(animal.state, killed=killed):
-            found[animal.index] = how
-    return found
-
-
-def _kept(work: "Work", lot_id: int, his: int | None) -> tuple[Division, ...]:
-    """How charges were divided when first billed, as far as they stand on a bill.
-
-    Once a bill of the lot was credited whole, what stands on none is divided anew: a weight
-    corrected from 93.5 to 95.5 lb is billed at 95.5 lb. What was billed again by then stands as
-    it was billed, so that the others' parts add up with it. `his` is the producer's own share.
-    """
-    kept = work.bills.divisions(lot_id)
-    issued = work.bills.of_lot(lot_id)
-    back: Counter[int] = Counter()
-    for one in issued:
-        if one.credits is not None:
-            back[one.credits] += one.total_cents
-    if not any(0 < one.total_cents <= back[one.id] for one in issued):
-        return kept
-    shares = {one.id: one.share for one in work.orders.of_lot(lot_id)}
-    stands: dict[int, dict[str, int]] = {}
-    for order_id, key, cents in work.bills.standing_lines(lot_id):
-        share = PRODUCER if order_id is None else shares.get(order_id, PRODUCER)
-        stands.setdefault(share, {})[key] = cents
-    own = stands.get(his or 0, {})
-    producers = {**own, **stands.get(PRODUCER, {})}
-    return tuple(
-        one if one.share == PRODUCER else replace(one, cents=stands[one.share][one.charge])
-        for one in kept
-        if one.charge in (producers if one.share == PRODUCER else stands.get(one.share, {}))
-    )
-
-
-def _card(cards: "Sequence[RateCard]", day: "date", lot: "Lot", group: str) -> RateCard | None:
-    return card_for(cards, day, species=lot.species, regime=lot.regime, group=group)
-
-
-def _groups(work: "Work", lot: "Lot", cards: "Sequence[RateCard]") -> dict[int, str]:
-    """The owners' customer groups; looked up only where a card is for one group."""
-    if not any(card.group for card in cards):
-        return {}
-    ids = {share.customer_id or lot.producer_id for share in lot.shares} | {lot.producer_id}
-    found = [work.customers.get(one) for one in ids]
-    return {one.id: one.group for one in found if one is not None}

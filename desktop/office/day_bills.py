@@ -5,7 +5,8 @@ from io import BytesIO
 from typing import TYPE_CHECKING
 
 from desktop.office import issuing
-from desktop.office.billing import COMPLETE, Billing, read_billing
+from desktop.office.billing import Billing, BillingReader, read_billing
+from desktop.office.lot_reading import COMPLETE
 from shared.billing.bill import Bill
 from shared.billing.problems import BillingProblem
 from shared.shop.money import IssuedBill
@@ -59,21 +60,21 @@ def read_day(store: "Store", steps: "Steps") -> ReadDay:
     Orders without a bill come first, so that stopping leaves out those that may only have a
     further one. Orders with nothing to bill aren't listed.
     """
-    with store.read() as work:
-        ids = work.bills.to_bill(COMPLETE)
     found: list[DayBill] = []
     producers: set[int] = set()
     looked_at = 0
-    for order_id in steps.over(ids):
-        looked_at += 1
-        billing = read_billing(store, order_id)
-        if billing is None:
-            continue
-        mine = [billing]
-        if billing.producers is not None and billing.lot.id not in producers:
-            producers.add(billing.lot.id)
-            mine.append(billing.producers)
-        found += [one for one in map(_day_bill, mine) if one is not None]
+    with store.read() as work:
+        ids, reader = work.bills.to_bill(COMPLETE), BillingReader(work)
+        for order_id in steps.over(ids):
+            looked_at += 1
+            billing = reader.read(order_id)
+            if billing is None:
+                continue
+            mine = [billing]
+            if billing.producers is not None and billing.lot.id not in producers:
+                producers.add(billing.lot.id)
+                mine.append(billing.producers)
+            found += [one for one in map(_day_bill, mine) if one is not None]
     found.sort(key=lambda one: one.billing.order.number)
     return ReadDay(tuple(found), looked_at, len(ids))
 

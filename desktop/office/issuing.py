@@ -2,7 +2,8 @@
 
 from typing import TYPE_CHECKING
 
-from desktop.office.billing import Billing, address_lines, producers_codes
+from desktop.office.billing import Billing, address_lines
+from desktop.office.lot_reading import producers_codes
 from desktop.paper_words import words_for
 from shared.billing.bill import Bill
 from shared.billing.credit_note import (

@@ -5,7 +5,8 @@ from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from desktop.office import issuing
-from desktop.office.billing import COMPLETE, Billing, read_billing
+from desktop.office.billing import Billing, BillingReader, read_billing
+from desktop.office.lot_reading import COMPLETE
 from shared.billing.bill import Bill, BillLine, make_bill, make_producer_bill
 from shared.billing.credit_note import CreditNote, credit_from_text
 from shared.billing.problems import BillingProblem
@@ -16,6 +17,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterable
 
     from db.store import Store
+    from db.unit_of_work import Work
     from desktop.bench import Bench
     from desktop.office.progress import Steps
     from shared.shop.problems import Refused
@@ -60,35 +62,36 @@ def disagreements(store: "Store", steps: "Steps") -> Checked:
     Side 1 billed at 93.5 lb and corrected to 95.5 lb at $0.70 stands at $65.45 and would be
     $66.85.
     """
-    with store.read() as work:
-        ids = work.bills.to_check(COMPLETE)
     found: list[Disagreement] = []
     producers: set[int] = set()
     looked_at = 0
-    for order_id in steps.over(ids):
-        looked_at += 1
-        billing = read_billing(store, order_id)
-        if billing is None:
-            continue
-        found += _of(store, billing)
-        if billing.producers is not None and billing.lot.id not in producers:
-            producers.add(billing.lot.id)
-            found += _of(store, billing.producers)
+    with store.read() as work:
+        ids, reader = work.bills.to_check(COMPLETE), BillingReader(work)
+        for order_id in steps.over(ids):
+            looked_at += 1
+            billing = reader.read(order_id)
+            if billing is None:
+                continue
+            found += _of(work, billing)
+            if billing.producers is not None and billing.lot.id not in producers:
+                producers.add(billing.lot.id)
+                found += _of(work, billing.producers)
     return Checked(tuple(found), looked_at, len(ids))
 
 
 def read_checked(store: "Store", order_id: int) -> Billing | None:
     """An order's money, and whether its bills still agree with the scale."""
-    billing = read_billing(store, order_id)
-    if billing is None:
-        return None
-    his = billing.producers
-    if his is not None:
-        his = replace(his, differs=bool(_of(store, his)))
-    return replace(billing, producers=his, differs=bool(_of(store, billing)))
+    with store.read() as work:
+        billing = BillingReader(work).read(order_id)
+        if billing is None:
+            return None
+        his = billing.producers
+        if his is not None:
+            his = replace(his, differs=bool(_of(work, his)))
+        return replace(billing, producers=his, differs=bool(_of(work, billing)))
 
 
-def _of(store: "Store", billing: Billing) -> list[Disagreement]:
+def _of(work: "Work", billing: Billing) -> list[Disagreement]:
     lot = billing.billed
     if not billing.bills or isinstance(lot, BillingProblem):
         return []
@@ -99,7 +102,7 @@ def _of(store: "Store", billing: Billing) -> list[Disagreement]:
     if isinstance(today, BillingProblem):
         return []
     now = {line.key: line for line in today.lines if line.kind == "charge"}
-    stands, where = _standing(store, billing)
+    stands, where = _standing(work, billing)
     return [
         Disagreement(billing, now[key], where[key], cents, now[key].amount_cents)
         for key, cents in stands.items()
@@ -107,12 +110,11 @@ def _of(store: "Store", billing: Billing) -> list[Disagreement]:
     ]
 
 
-def _standing(store: "Store", billing: Billing) -> tuple[dict[str, int], dict[str, IssuedBill]]:
+def _standing(work: "Work", billing: Billing) -> tuple[dict[str, int], dict[str, IssuedBill]]:
     """Cents by line that stand after credits, and the last bill each line is on."""
     cents: Counter[str] = Counter()
     where: dict[str, IssuedBill] = {}
-    with store.read() as work:
-        papers = [(one, work.papers.get(one.paper_id)) for one in billing.issued]
+    papers = [(one, work.papers.get(one.paper_id)) for one in billing.issued]
     for issued, paper in papers:
         if paper is None:
             continue

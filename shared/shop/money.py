@@ -1,5 +1,6 @@
 """What was billed and what was paid, order by order, in whole cents."""
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date, datetime
 from typing import Literal
@@ -69,3 +70,25 @@ class Balance:
     def due(self) -> int:
         """What is still to be paid; before the bill it is the deposit with its sign turned."""
         return self.billed - self.credited - self.deposits - self.paid
+
+
+def balance_of(
+    issued: Iterable[IssuedBill], payments: Iterable[Payment], deposit_asked: int = 0
+) -> Balance:
+    """The balance of an order from its bills, credits and payments.
+
+    A bill of $106.00, a credit of $6.00, $50.00 deposited, $30.00 paid and $5.00 given back leave
+    $25.00 due.
+    """
+    billed = credited = deposits = paid = 0
+    for bill in issued:
+        if bill.credits is None:
+            billed += bill.total_cents
+        else:
+            credited += bill.total_cents
+    for one in payments:
+        if one.kind == "deposit":
+            deposits += one.cents
+        else:
+            paid += -one.cents if one.kind == "refund" else one.cents
+    return Balance(billed, credited, deposits, paid, deposit_asked)
