@@ -5,6 +5,7 @@ from datetime import UTC, date, datetime, time, timedelta
 from typing import TYPE_CHECKING
 
 from demo.lives import Step, made
+from demo.week import kill_day
 from shared.shop.animals import Animal, Weighing
 from shared.shop.arrival import DeerIntake, Hold
 from shared.shop.holdings import whole
@@ -44,8 +45,7 @@ class DeerLife:
 
     def steps(self) -> list[tuple[datetime, Step]]:
         """What happens and when, up to this morning."""
-        day = self.today + timedelta(days=self.deer.days)
-        day -= timedelta(days=max(day.weekday() - 4, 0))  # nobody works at the weekend
+        day = self.today + timedelta(days=kill_day("deer", self.deer.days, self.today, 2))
         steps: list[tuple[datetime, Step]] = [
             (datetime.combine(day, time(10), UTC), self._bring),
             (datetime.combine(day, time(17), UTC), self._hang),

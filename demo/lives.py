@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, TypeVar
 from demo.billing import bill, weigh_packages
 from demo.bookings import UNTIL, Booking
 from demo.papers import block_sheet
+from demo.week import kill_day
 from demo.wishes import wanted
 from shared.carcass.anatomy import catalogue
 from shared.carcass.carcass import Gone, Holding
@@ -81,12 +82,8 @@ class Life:
         return datetime.combine(self.today + timedelta(days=days), time(hour), UTC)
 
     def _kill(self) -> int:
-        """The day of the kill, in days from today; nobody kills at the weekend but today."""
-        day = self.booking.kill
-        away = (self.today + timedelta(days=day)).weekday() - 4
-        if day == 0 or away <= 0:
-            return day
-        return day - away if day < 0 else day + 3 - away
+        """The day of the kill, in days from today: one on which the shop kills that species."""
+        return kill_day(self.booking.species, self.booking.kill, self.today, self.booking.cut)
 
     def _book(self, work: "Work") -> None:
         booking = self.booking

@@ -80,13 +80,16 @@ def _kept(work: "Work", today: date) -> tuple[int, ...]:
     from demo.names import PLANT, customers
     from demo.rates import cards
     from demo.recipes import RECIPES
-    from demo.week import WEEK
+    from demo.week import WEEK, extra_day
     from shared.shop.customers import Customer
 
     work.shop.save(replace(PLANT, version=work.shop.details().version))
     for card in cards(today):
         work.rates.save(card)
     work.calendar.save_plan(WEEK)
+    other = extra_day(today)
+    if other is not None:
+        work.calendar.set_other(other)
     for recipe in RECIPES:
         work.recipes.save(recipe)
     kept = [work.customers.add(customer) for customer in customers()]

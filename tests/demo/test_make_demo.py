@@ -1,6 +1,7 @@
 """The invented plant: it is all there, its released orders stand and its closed bills balance."""
 
 import runpy
+import sys
 from collections import Counter
 from datetime import UTC, date, datetime, timedelta
 from pathlib import Path
@@ -13,6 +14,7 @@ from shared.billing.snapshot import from_snapshot
 from shared.carcass.anatomy import catalogue
 from shared.cutting.plan import plan
 from shared.shop.arrival import standing
+from shared.shop.calendar import Booking, Filled, places_on, why_full
 from shared.shop.states import ORDER_STATES, release_refusals
 
 SCRIPT = Path(__file__).parents[2] / "demo" / "make_demo.py"
@@ -41,9 +43,43 @@ def test_the_plant_has_five_weeks_of_work_for_forty_customers(shop: Store) -> No
     days = {lot.day for lot in lots}
     assert TODAY - timedelta(days=36) <= min(days) < TODAY - timedelta(days=30)
     assert TODAY + timedelta(days=3) < max(days) <= TODAY + timedelta(days=9)
-    assert {day.weekday() for day in days} <= {0, 1, 2, 3, 4}
     assert {card.regime for card in cards} == {"custom", "inspected"}
     assert [one.title for one in found if one.kind == "customer"] == ["Jørgen & Łucja <O'Neil>"]
+
+
+def test_every_lot_is_booked_on_a_day_the_shop_kills_its_species(shop: Store) -> None:
+    """The calendar showed hogs on a Wednesday that has no places."""
+    with shop.read() as work:
+        days = [lot.day for lot in work.lots.list(limit=1000)]
+        filled = work.calendar.filled(min(days), max(days))
+    for (day, species), head in filled.head.items():
+        there = places_on(filled.plan, filled.others, day)
+        assert head <= there.get(species, 0), (day, species)
+    assert max(filled.hooks.values()) <= (filled.plan.hooks or 0)
+
+
+@pytest.mark.parametrize("ahead", range(7))
+def test_whatever_weekday_it_is_opened_on_every_day_takes_what_is_booked(ahead: int) -> None:
+    sys.path.append(str(SCRIPT.parents[1]))
+    from demo.bookings import BOOKINGS
+    from demo.deer import DEER
+    from demo.week import WEEK, extra_day, kill_day
+
+    today = TODAY + timedelta(days=ahead)
+    wanted = [(one.species, one.kill, one.cut) for one in BOOKINGS]
+    wanted += [("deer", one.days, 2) for one in DEER]
+    booked = [(it, days, kill_day(it, days, today, cut)) for it, days, cut in wanted]
+    other = extra_day(today)
+    others = {other.day: other} if other else {}
+    lots = tuple(Booking(today + timedelta(kill), species, 1) for species, _, kill in booked)
+    for at, one in enumerate(lots):
+        filled = Filled(WEEK, others, lots[:at] + lots[at + 1 :])
+        assert why_full(filled, one) == ()
+    for species, days, kill in booked:
+        assert (kill > 0, kill < 0) == (days > 0, days < 0), (species, days)
+        assert abs(kill - days) < 7
+    cut = [(kill, one.cut) for (_, _, kill), one in zip(booked, BOOKINGS, strict=False)]
+    assert [one for one in cut if one[0] < 0 and one[0] > one[1] - 2] == []
 
 
 def test_every_state_is_there_to_be_seen(shop: Store) -> None:
