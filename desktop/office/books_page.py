@@ -17,10 +17,10 @@ from desktop.look.space import GROUP, TOGETHER, column, row
 from desktop.office.account_dialog import AccountDialog
 from desktop.office.books_dialogs import DrawerDialog
 from desktop.office.books_lists import BookList, BookLists
-from desktop.office.progress import ProgressStrip, Steps
+from desktop.office.progress import Steps
+from desktop.office.reading_strip import ReadingStrip
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words
-from desktop.preview import Preview, show_paper
 from desktop.tables import RowsModel, SumLine, Table
 from desktop.tables.written import cells_of, has_words
 from shared.shop.ledger import Owed
@@ -46,14 +46,12 @@ class BooksPage(QWidget):
         self.bench = bench
         self.lists = BookLists(bench, self).every()
         self._rows: list[Any] = []
-        self._again = False
-        self.preview: Preview | None = None
         self.which: ChoiceField[int] = ChoiceField(self, required=True)
         self.start = DateField(bench.today, self)
         self.end = DateField(bench.today, self)
         self.wanted = TextField(self)
         self.status = Words("body", "quiet", self)
-        self.progress = ProgressStrip(bench, self)
+        self.progress = ReadingStrip(bench, self)
         self.stack = QStackedWidget(self)
         self.tables: list[Table[Any]] = []
         for one in self.lists:
@@ -136,9 +134,7 @@ class BooksPage(QWidget):
         at = self.which.value() or 0
         self.stack.setCurrentIndex(at)
         self.sums.follow(self.tables[at], self.lists[at].sums, lambda: self.tr("Sum"))
-        if self.progress.running:
-            self._again = True
-            self.progress.stop()
+        if self.progress.stops_for(self.refresh):
             return
         self.status.setText(self.tr("Reading the books"))
         one, span = self.lists[at], self.days()
@@ -154,10 +150,6 @@ class BooksPage(QWidget):
             return None
 
     def _got(self, rows: Sequence[object] | None) -> None:
-        if self._again:
-            self._again = False
-            self.refresh()
-            return
         self._rows = list(rows or ())
         self._show()
         if rows is None:
@@ -207,14 +199,7 @@ class BooksPage(QWidget):
             )
             return None if steps.stopped else pdf
 
-        self.progress.run(make, lambda pdf: self._made(pdf, one.name()))
-
-    def _made(self, pdf: bytes | None, title: str) -> None:
-        if self._again:
-            self._again = False
-            self.refresh()
-        if pdf is not None:
-            self.preview = show_paper(self.bench, pdf, title, "paper", self)
+        self.progress.paper(make, one.name())
 
     def _facts(self, one: BookList) -> list[tuple[str, str]]:
         """What the paper is of: its days, and what it was narrowed to."""

@@ -9,29 +9,12 @@ charged on an animal that wasn't killed: common practice, no source).
 from collections.abc import Iterable
 from typing import Final, Literal
 
-from shared.billing.rates import HANGING, MADE, Charge
+from shared.billing.rates import HANGING, MADE, OF_MEAT, Charge
 
 Ended = Literal["", "not_come", "refused", "not_killed", "not_cut"]
 ENDINGS: Final[tuple[Ended, ...]] = ("not_come", "refused", "not_killed", "not_cut")
 
 DISPOSAL: Final = "disposal"
-OF_MEAT: Final = frozenset(
-    {
-        "cut_and_wrap",
-        "cure_and_smoke",
-        "smoke",
-        "slice",
-        "sausage",
-        "links",
-        "patties",
-        "jerky",
-        "tenderize",
-        "vacuum",
-        "package",
-        "offal",
-    }
-)
-"""Charges for work on meat, which there is none of."""
 
 
 def ended(state: str, *, killed: bool) -> Ended:

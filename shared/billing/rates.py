@@ -58,6 +58,18 @@ CHARGE_CODES: Final = (
 )
 """Charges the words catalogue has names for (`charge.<code>`); a shop may add its own."""
 
+OF_MEAT: Final = frozenset(CHARGE_CODES) - {
+    "kill",
+    "disposal",
+    "over_30_months",
+    "storage",
+    "delivery",
+    "delivery_miles",
+    "hide_credit",
+    "other",
+}
+"""Charges for work on meat: none is owed where there is none."""
+
 MOST_RATE: Final = Fraction(100_000)
 """A rate of $1,000 or more for one pound, package or mile is taken for a slip of the key."""
 MOST_HEAD_RATE: Final = Fraction(10_000_000)

@@ -120,8 +120,8 @@ def test_the_sum_at_the_foot_follows_the_filter_and_goes_on_paper_not_in_the_csv
     assert len(written.splitlines()) == 3
     books.show_paper()
     settled(qtbot, bench)
-    assert books.preview is not None
-    books.preview.accept()
+    assert books.progress.preview is not None
+    books.progress.preview.accept()
     books.wanted.set_text("nobody")
     books._show()
     assert not books.sums.isVisible()
