@@ -4,11 +4,12 @@ from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QWidget
 
 from desktop.fields import DateField, FormDialog
 from desktop.fields.dates import date_text
+from desktop.office.progress import LOOK_MS, Steps
 from desktop.panels.heading import Words
 from shared.shop.trace import may_go_before
 
@@ -18,8 +19,6 @@ if TYPE_CHECKING:
 
 class RecordsDialog(FormDialog):
     """First and last day; the tables go into a folder of their own beside the copies."""
-
-    counted = Signal(int)
 
     asks = False  # days to look at: nothing is kept
 
@@ -35,9 +34,10 @@ class RecordsDialog(FormDialog):
         self.progress = Words("body", parent=self).wrapped()
         self.add_below(self.progress)
         self.running = False
-        self._stop = False
+        self._steps = Steps()
+        self._look = QTimer(self)
+        self._look.timeout.connect(self._count)
         self.written: Path | None = None
-        self.counted.connect(self._count)
         self.retranslate()
 
     def retranslate(self) -> None:
@@ -71,7 +71,7 @@ class RecordsDialog(FormDialog):
 
     def reject(self) -> None:
         if self.running:
-            self._stop = True
+            self._steps.stop()
             return
         super().reject()
 
@@ -79,13 +79,16 @@ class RecordsDialog(FormDialog):
         from desktop.shell.records import write_records
 
         folder = self.bench.paths.data / "records" / f"{first.isoformat()}_{last.isoformat()}"
-        self.running, self._stop = True, False
+        self.running, self._steps = True, Steps()
         self.main.setEnabled(False)
         self.retranslate()
+        self._look.start(LOOK_MS)
+        steps = self._steps
+        self.destroyed.connect(steps.stop)
 
         def told(count: int) -> bool:
-            self.counted.emit(count)
-            return not self._stop
+            steps.done = count
+            return not steps.stopped
 
         self.bench.work.run(
             write_records,
@@ -96,14 +99,16 @@ class RecordsDialog(FormDialog):
             told,
             then=lambda count: self._done(folder, count),
             failed=self._failed,
+            owner=self,
         )
 
-    def _count(self, count: int) -> None:
+    def _count(self) -> None:
+        count = self._steps.done
         self.progress.setText(self.tr("{count} records…").format(count=f"{count:,}"))
 
     def _done(self, folder: Path, count: int) -> None:
         self._end()
-        if self._stop:
+        if self._steps.stopped:
             self.progress.setText(self.tr("Stopped; the tables are not whole."))
             return
         self.written = folder
@@ -122,6 +127,7 @@ class RecordsDialog(FormDialog):
         )
 
     def _end(self) -> None:
+        self._look.stop()
         self.running = False
         self.main.setEnabled(True)
         self.retranslate()

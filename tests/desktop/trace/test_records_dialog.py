@@ -5,6 +5,7 @@ from datetime import date
 import pytest
 from PySide6.QtCore import QThread
 from pytestqt.qtbot import QtBot
+from shiboken6 import delete
 
 from desktop.bench import Bench
 from desktop.trace.records_dialog import RecordsDialog
@@ -51,3 +52,25 @@ def test_stop_says_that_the_tables_are_not_whole(
     qtbot.waitUntil(lambda: not dialog.running)
     assert dialog.written is None
     assert "not whole" in dialog.progress.text()
+
+
+def test_who_asked_may_be_gone_before_all_is_written(
+    qtbot: QtBot, bench: Bench, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """The worker told the dialog itself how far it was: with the dialog gone, the program ended."""
+    dialog = RecordsDialog(bench)
+    asked: list[bool] = []
+
+    def slow(*given: object) -> int:
+        told = given[-1]
+        assert callable(told)
+        while told(len(asked)):
+            asked.append(True)
+            QThread.msleep(1)
+        return 1
+
+    monkeypatch.setattr("desktop.shell.records.write_records", slow)
+    dialog.try_it()
+    qtbot.waitUntil(lambda: len(asked) > 2 and "records" in dialog.progress.text())
+    delete(dialog)
+    qtbot.waitUntil(lambda: not bench.work.busy())
