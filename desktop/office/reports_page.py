@@ -14,13 +14,13 @@ from desktop.fields import ChoiceField, DateField, TextField
 from desktop.fields.dates import date_text
 from desktop.file_out import write_out
 from desktop.look.space import GROUP, TOGETHER, column, row
-from desktop.office.progress import ProgressStrip, Steps
+from desktop.office.progress import Steps
+from desktop.office.reading_strip import ReadingStrip
 from desktop.office.report_lists import Report, ReportLists
 from desktop.panels.bar_chart import BarChart
 from desktop.panels.buttons import button
 from desktop.panels.empty import EmptyState
 from desktop.panels.heading import Words
-from desktop.preview import Preview, show_paper
 from desktop.tables import RowsModel, Table
 from desktop.tables.written import cells_of, for_spreadsheet, has_words
 from shared.carcass.anatomy import species as all_species
@@ -52,7 +52,6 @@ class ReportsPage(QWidget):
         self.bench = bench
         self.reports = ReportLists(bench, self).every()
         self._rows: list[Any] = []
-        self._again = False
         self._turned: Report | None = None
         self._build()
         self._lay_out()
@@ -70,7 +69,7 @@ class ReportsPage(QWidget):
         self.species: ChoiceField[str] = ChoiceField(self, required=True)
         self.wanted = TextField(self)
         self.status = Words("body", "quiet", self)
-        self.progress = ProgressStrip(self.bench, self)
+        self.progress = ReadingStrip(self.bench, self)
         self.both = QSplitter(Qt.Orientation.Vertical, self)
         self.both.setChildrenCollapsible(False)
         self.chart = BarChart(self.both)
@@ -86,7 +85,6 @@ class ReportsPage(QWidget):
         self.shown.addWidget(self.both)
         self.shown.addWidget(self.empty)
         self.copy_all, self.csv, self.pdf = button(self), button(self), button(self)
-        self.preview: Preview | None = None
 
     def _lay_out(self) -> None:
         down = column(self, gap=TOGETHER, edge=GROUP)
@@ -140,8 +138,12 @@ class ReportsPage(QWidget):
         self._show()
 
     def report(self) -> Report:
-        """The report chosen."""
-        return self.reports[self.which.value() or 0]
+        """The report that is shown, whatever is half typed where one is chosen."""
+        return self._turned or self.reports[0]
+
+    def _chosen(self) -> Report:
+        at = self.which.value()
+        return self.report() if at is None else self.reports[at]
 
     def days(self) -> tuple[date, date]:
         """The days asked for; three months to today where a field is empty or not read."""
@@ -150,15 +152,13 @@ class ReportsPage(QWidget):
 
     def refresh(self) -> None:
         """Read the report chosen again, off the window's thread; what is being read is stopped."""
-        report = self.report()
+        report = self._chosen()
         self.stack.setCurrentIndex(self.reports.index(report))
         self.start.setEnabled(report.dated)
         self.end.setEnabled(report.dated)
         self.species.setEnabled(report.species is not None)
         self._turn_to(report)
-        if self.progress.running:
-            self._again = True
-            self.progress.stop()
+        if self.progress.stops_for(self.refresh):
             return
         self.status.setText(self.tr("Reading"))
         span = self.days()
@@ -170,6 +170,7 @@ class ReportsPage(QWidget):
             return
         self._turned = report
         self._rows = []
+        self.bench.work.forget("office.narrow")  # rows of the last report
         self.tables[self.stack.currentIndex()].show_rows([])
         self.empty.set_words(report.name(), self.tr("Reading"))
         self.shown.setCurrentWidget(self.empty)
@@ -191,10 +192,6 @@ class ReportsPage(QWidget):
         return None if steps.stopped else (report, report.gather(found))
 
     def _got(self, found: tuple[Report, Sequence[Any]] | None) -> None:
-        if self._again:
-            self._again = False
-            self.refresh()
-            return
         if found is None:
             self._rows = []
             self._show()
@@ -289,14 +286,7 @@ class ReportsPage(QWidget):
             )
             return None if steps.stopped else pdf
 
-        self.progress.run(make, lambda pdf: self._made(pdf, report.name()))
-
-    def _made(self, pdf: bytes | None, title: str) -> None:
-        if self._again:
-            self._again = False
-            self.refresh()
-        if pdf is not None:
-            self.preview = show_paper(self.bench, pdf, title, "paper", self)
+        self.progress.paper(make, report.name())
 
     def _shown_rows(self) -> Sequence[Any]:
         return self.tables[self.stack.currentIndex()].rows.rows()

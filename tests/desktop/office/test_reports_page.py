@@ -112,9 +112,9 @@ def test_csv_has_bare_numbers_and_pdf_the_chart(
     assert row.endswith(",1,1,189.8,55.4,29.2")
     page.show_pdf()
     settled(qtbot, bench)
-    assert page.preview is not None
-    assert page.preview.pdf.startswith(b"%PDF")
-    page.preview.accept()
+    assert page.progress.preview is not None
+    assert page.progress.preview.pdf.startswith(b"%PDF")
+    page.progress.preview.accept()
 
 
 def test_a_report_is_stopped_between_two_months_and_says_so(
@@ -165,3 +165,25 @@ def test_while_another_report_is_read_the_last_one_isnt_under_its_name(
     assert page.empty.sentence.text() == "Reading"
     settled(qtbot, bench)
     assert page.report().teaches() in page.empty.sentence.text()
+
+
+def test_what_is_half_typed_as_a_report_changes_nothing_of_the_one_shown(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
+) -> None:
+    """Its rows were drawn as the first report's: a fault at each key in the field beside it."""
+    handed_over(store, signed)
+    page = turned(qtbot, bench, "cut_out")
+    rows = page.tables[KEYS.index("cut_out")].rows.rowCount()
+    assert rows
+    page.which.set_text("0.005")
+    page.wanted.set_text("berg")
+    page.wanted.set_text("")
+    page.retranslate()
+    page.refresh()
+    settled(qtbot, bench)
+    assert page.report().key == "cut_out"
+    assert page.tables[KEYS.index("cut_out")].rows.rowCount() == rows
+    page.show_pdf()
+    settled(qtbot, bench)
+    assert page.progress.preview is not None
+    page.progress.preview.accept()
