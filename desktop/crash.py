@@ -61,7 +61,8 @@ class CrashCatcher(QObject):
     ) -> None:
         """First the shell and the log, then the dialog in the window's thread."""
         text = "".join(traceback.format_exception(kind, fault, trace))
-        sys.stderr.write(text)
+        if sys.stderr is not None:  # there is none where no shell started the program
+            sys.stderr.write(text)
         if issubclass(kind, KeyboardInterrupt):
             return
         said = "" if fault is None else self.of_the_world(fault)

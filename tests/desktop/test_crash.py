@@ -52,6 +52,18 @@ def test_a_fault_on_another_thread_is_reported_in_the_windows_thread(
     close_all(qtbot)
 
 
+def test_a_program_that_no_shell_started_shows_its_report(
+    qtbot: QtBot, catcher: CrashCatcher, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Python has no standard error there: writing to it failed, and the fault was never shown."""
+    monkeypatch.setattr(sys, "stderr", None)
+    with qtbot.waitSignal(catcher.reported):
+        raise_on_a_thread()
+    monkeypatch.undo()
+    assert len(reports()) == 1
+    close_all(qtbot)
+
+
 def test_many_faults_show_one_report(qtbot: QtBot, catcher: CrashCatcher) -> None:
     with qtbot.waitSignal(catcher.reported):
         raise_on_a_thread()
