@@ -1,8 +1,10 @@
 """What can go wrong with the store: the world (StoreUnavailable) or us (StoreBug)."""
 
+import shutil
 import sqlite3
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from pathlib import Path
 from typing import Literal
 
 StoreCode = Literal[
@@ -58,10 +60,26 @@ class StoreFault:
     data: Mapping[str, str] = field(default_factory=dict[str, str])
 
 
+LEAST_ROOM = 65_536  # SQLite makes its index of what is being written in pieces of 32 KiB
+
+
+def _has_room(path: str) -> bool:
+    try:
+        return shutil.disk_usage(Path(path).parent).free >= LEAST_ROOM
+    except OSError:
+        return True  # it doesn't answer even that
+
+
 def of_sqlite(error: sqlite3.Error, path: str = "") -> StoreUnavailable | StoreBug:
-    """What an error of SQLite means: `SQLITE_FULL` (13) is "disk_full"."""
+    """What an error of SQLite means: `SQLITE_FULL` (13) is "disk_full".
+
+    A disk without room for the files beside the store is `SQLITE_IOERR` (10); it is full all the
+    same.
+    """
     number = getattr(error, "sqlite_errorcode", None)
     code = SQLITE_CODES.get(number & 0xFF) if isinstance(number, int) else None
     if code is None:
         return StoreBug(str(error))
+    if code == "disk_failed" and path and not _has_room(path):
+        code = "disk_full"
     return StoreUnavailable(code, {"path": path, "detail": str(error)})

@@ -6,12 +6,13 @@ import subprocess
 import sys
 from datetime import timedelta
 from pathlib import Path
+from types import SimpleNamespace
 
 import pytest
 
 from db import store as store_module
 from db.backup import list_copies
-from db.problems import StoreBug, StoreUnavailable
+from db.problems import StoreBug, StoreUnavailable, of_sqlite
 from db.store import Store, check_store, open_store
 from db.unit_of_work import Work
 from shared.shop.people import SignedOn
@@ -102,6 +103,21 @@ def test_what_the_system_says_becomes_a_code(
         with monkeypatch.context() as patch:
             patch.setattr(Path, "open", refuse)
             assert code_of(store_path) == code
+
+
+def test_a_disk_without_room_for_what_lies_beside_the_store_is_full_not_failing(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """SQLite says "disk I/O error" where its -shm file finds no room (seen on a full tmpfs)."""
+    error = sqlite3.OperationalError("disk I/O error")
+    error.sqlite_errorcode = 4874  # SQLITE_IOERR_SHMSIZE, https://www.sqlite.org/rescode.html
+    path = str(tmp_path / "shop.db")
+    for free, code in ((10_000_000, "disk_failed"), (0, "disk_full")):
+        left = SimpleNamespace(free=free)
+        monkeypatch.setattr("shutil.disk_usage", lambda _folder, left=left: left)
+        told = of_sqlite(error, path)
+        assert isinstance(told, StoreUnavailable)
+        assert told.code == code
 
 
 def test_a_network_drive_is_refused(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
