@@ -7,6 +7,7 @@ from printing.words.kept_back import age_not_known, kept_back
 from printing.words.place_words import capital
 from printing.words.sentences import caution, conflict, owners_question
 from shared.carcass import thirty_months
+from shared.curing.asked import left_open
 from shared.cutting.answer import Caution
 from shared.cutting.owners_questions import put_together
 from shared.units import weight_text
@@ -46,6 +47,7 @@ def _cautions(sheet: LotSheet) -> Iterator[str]:
             yield capital(words.say(key, part=part, weight=weight, reason=gone.reason))
     yield from _allergens(sheet)
     yield from _open_parts(sheet)
+    yield from _fresh_or_cured(sheet)
     here = [one for one in sheet.answer.cautions if _told_here(one, sheet)]
     by_age = [one.line for one in here if one.code == "age_unknown"]
     if by_age:
@@ -94,6 +96,27 @@ def _open_parts(sheet: LotSheet) -> Iterator[str]:
         if parts:
             told = sheet.names("part", tuple(dict.fromkeys(parts)), "; ")
             yield sheet.words.say("papers.open", what=told, owner=sheet.owners[share])
+
+
+def _fresh_or_cured(sheet: LotSheet) -> Iterator[str]:
+    """What the order says neither fresh nor cured of: it must not go into a cure unasked."""
+    for share in sheet.shares_here():
+        lines = {one.line for one in sheet.answer.lines if _lies_here(one.carcass, one.side, sheet)}
+        cuts = [
+            one.cut
+            for one in sheet.question.choices
+            if one.share == share
+            and one.line in lines
+            and left_open(sheet.catalogue, one.cut, one.finishes)
+        ]
+        if cuts:
+            told = sheet.names("cut", tuple(dict.fromkeys(cuts)), "; ")
+            owner = sheet.owners[share]
+            yield sheet.words.say("papers.fresh_or_cured", what=told, owner=owner)
+
+
+def _lies_here(carcass: int, side: int, sheet: LotSheet) -> bool:
+    return carcass == sheet.carcass and side in (0, sheet.side)
 
 
 def _allergens(sheet: LotSheet) -> Iterator[str]:

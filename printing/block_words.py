@@ -5,6 +5,7 @@ from dataclasses import replace
 
 from printing.block_row import Row
 from printing.words import Words
+from printing.words.choice_words import finishes_text
 from printing.words.lengths import nearest_eighth
 from printing.words.place_words import capital
 from shared.carcass.catalogue import Catalogue
@@ -192,7 +193,7 @@ def _name(line: BlockLine, catalogue: Catalogue, words: Words) -> str:
     parts = [words.name(species, f"cut.{line.cut}", line.count or 1)]
     if line.way:
         parts.append(words.name(species, f"way.{line.way}"))
-    parts += [words.name(species, f"finish.{one}") for one in line.finishes]
+    parts += finishes_text(line.cut, line.finishes, catalogue, words)
     return capital(", ".join(parts))
 
 

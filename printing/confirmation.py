@@ -17,10 +17,11 @@ from printing.letterhead import (
 )
 from printing.page import Column, Paper, table
 from printing.words import Words
-from printing.words.choice_words import amount_text, ground_in, percent_text
+from printing.words.choice_words import amount_text, finishes_text, ground_in, percent_text
 from printing.words.place_words import capital
 from shared.billing.bill import Bill, BillLine
 from shared.carcass.catalogue import Catalogue
+from shared.curing.asked import left_open
 from shared.cutting.forecast import Forecast, Range
 from shared.cutting.order import Choice, Question
 from shared.cutting.promise import promised
@@ -89,8 +90,17 @@ def confirmation(
     paper.paragraph(0, said, 11, paper.room, "semibold")
     if estimate is not None:
         _price(paper, estimate, booking.price, words)
-    notes(paper, tuple(_notes(booking, estimate, words)))
+    notes(paper, tuple(_notes(booking, estimate, words, _unsaid(choices, catalogue, words))))
     return paper.pdf()
+
+
+def _unsaid(choices: Sequence[Choice], catalogue: Catalogue, words: Words) -> list[str]:
+    """The cuts of which the owner said neither fresh nor cured."""
+    return [
+        words.name(catalogue.species, f"cut.{one.cut}")
+        for one in choices
+        if left_open(catalogue, one.cut, one.finishes)
+    ]
 
 
 def _home(question: Question, catalogue: Catalogue, forecast: Forecast, share: int) -> Range:
@@ -167,7 +177,7 @@ def _what(choice: Choice, catalogue: Catalogue, words: Words) -> Iterator[str]:
     if choice.lean is not None:
         parts.append(words.say("asked.lean", percent=percent_text(choice.lean)))
     parts += ground_in(choice, words)
-    parts += [words.name(species, f"finish.{one}") for one in choice.finishes]
+    parts += finishes_text(choice.cut, choice.finishes, catalogue, words)
     yield capital(", ".join(parts))
     if choice.note:
         yield choice.note
@@ -215,10 +225,15 @@ def _about(line: BillLine, words: Words) -> str:
     return words.say("bills.about_quantity", quantity=f"{round(line.quantity)}\u00a0lb")
 
 
-def _notes(booking: Booking, estimate: Bill | None, words: Words) -> Iterator[str]:
+def _notes(
+    booking: Booking, estimate: Bill | None, words: Words, unsaid: Sequence[str]
+) -> Iterator[str]:
     names = [words.name(booking.species, f"primal.{one}") for one in booking.open_primals]
     if names:
         yield words.say("forms.confirm_open", names=", ".join(names))
+    if unsaid:
+        told = "; ".join(dict.fromkeys(unsaid))
+        yield words.say("forms.confirm_fresh_or_cured", names=told)
     if names and booking.due is not None:
         yield words.say("forms.confirm_due", day=day_text(booking.due, words))
     if names and booking.without_answer:

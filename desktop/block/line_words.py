@@ -4,6 +4,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication
 
+from printing.words.choice_words import finishes_text
 from shared.cutting.breaking import BlockLine
 from shared.units import length_text, pounds_text, weight_text
 
@@ -36,10 +37,9 @@ def large_words(line: "Line", species: str, words: "Words") -> str:
 
 def small_words(line: "Line", cutting: "Cutting", words: "Words") -> str:
     """Whose it is, finish, weight of a piece, package, and the pounds expected."""
-    species = cutting.animal.species
     parts = [_whose(line, cutting)]
     parts += [_half(line, cutting)] if isinstance(line, BlockLine) else []
-    parts += [words.name(species, f"finish.{one}") for one in line.finishes]
+    parts += finishes_text(line.cut, line.finishes, cutting.catalogue, words)
     if isinstance(line, BlockLine):
         if line.from_rest and line.count:
             parts.append(QCoreApplication.translate("BlockLines", "all that is left"))

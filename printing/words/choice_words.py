@@ -1,9 +1,11 @@
 """What an owner asks for, in words: amounts, whole choices, and the parts of sentences on them."""
 
+from collections.abc import Sequence
 from fractions import Fraction
 
 from printing.words import Words
 from shared.carcass.catalogue import Catalogue
+from shared.curing.asked import left_open
 from shared.cutting.order import Amount, Choice
 from shared.units import length_text, weight_text
 
@@ -75,6 +77,17 @@ def choice_text(choice: Choice, catalogue: Catalogue, words: Words) -> str:
     elif choice.package.pieces is not None:
         parts.append(words.say("package.pieces", choice.package.pieces))
     return ", ".join(parts)
+
+
+def finishes_text(
+    cut: str, finishes: Sequence[str], catalogue: Catalogue, words: Words
+) -> list[str]:
+    """What is done to a cut, each in its words; first what its owner hasn't said.
+
+    A whole ham of a line without a finish, as older orders have them: "fresh or cured: not said".
+    """
+    open_ = [words.say("asked.fresh_or_cured")] if left_open(catalogue, cut, finishes) else []
+    return open_ + [words.name(catalogue.species, f"finish.{one}") for one in finishes]
 
 
 def counted(choice: Choice) -> int:

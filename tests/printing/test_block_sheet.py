@@ -1,6 +1,7 @@
 """The block sheet, read back from the finished PDF and held against the plan."""
 
 import re
+from dataclasses import replace
 from fractions import Fraction
 from io import BytesIO
 
@@ -11,6 +12,7 @@ from printing.page import SIZES, PaperName
 from shared.carcass.carcass import Gone
 from shared.cutting.breaking import block_lines, pool_lines
 from shared.cutting.order import Amount, Choice
+from shared.cutting.plan import plan
 from shared.units import Weight, pounds_text
 from tests.printing.rasterised import codes_of, letters_of, pages_of
 from tests.printing.sheet_lot import NAME, planned, sheet_of
@@ -137,3 +139,30 @@ def test_a_long_note_is_told_in_full() -> None:
 
 def test_printing_twice_is_the_same() -> None:
     assert sheet_of(planned()) == sheet_of(planned())
+
+
+@pytest.mark.parametrize(
+    ("language", "row", "asked"),
+    [
+        ("en", "Whole ham, hock off, fresh or cured: not said", "Fresh or cured isn't said for"),
+        ("es", "fresco o curado: sin decir", "No se dijo si fresco o curado para"),
+    ],
+)
+def test_a_ham_of_which_neither_fresh_nor_cured_is_said_is_an_open_matter(
+    language: str, row: str, asked: str
+) -> None:
+    """Orders from before it was asked have such lines; the ham must not be cured unasked."""
+    lot = planned()
+    choices = tuple(
+        replace(one, finishes=()) if one.cut == "short_shank_ham" else one
+        for one in lot.question.choices
+    )
+    old = replace(lot, question=replace(lot.question, choices=choices))
+    old = replace(old, answer=plan(old.question, old.catalogue))
+    one, two, *_ = _pages(sheet_of(old, language=language))
+    assert row in one
+    assert asked in one
+    assert asked not in two
+    said = _pages(sheet_of(lot, language=language))
+    assert asked not in " ".join(said)
+    assert row not in " ".join(said)

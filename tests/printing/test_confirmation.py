@@ -231,3 +231,16 @@ def test_a_share_is_said_in_the_paper_s_language(words: Words) -> None:
     assert share_text(halves, words) == words.say("bills.holding_of_animals", share=half, count=2)
     split = (Holding(0, 1, fraction=Fraction(1, 2)),)
     assert share_text(split, words) == words.say("bills.holding_split", side=1)
+
+
+def test_a_ham_of_which_neither_fresh_nor_cured_is_said_is_asked_about(planned: Planned) -> None:
+    ham = Choice(77, 1, "whole_ham", Amount("all"))
+    question = replace(planned.question, choices=(*planned.question.choices, ham))
+    open_ = " ".join(text(paper_of(replace(planned, question=question), None)).split())
+    assert "fresh or cured: not said" in open_
+    assert "Please say whether fresh or cured: whole ham, shank on." in open_
+    cured = replace(ham, finishes=("cured_smoked",))
+    question = replace(planned.question, choices=(*planned.question.choices, cured))
+    said = " ".join(text(paper_of(replace(planned, question=question), None)).split())
+    assert "not said" not in said
+    assert "fresh or cured" not in said
