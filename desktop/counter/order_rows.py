@@ -65,6 +65,12 @@ def columns() -> list[Column[OrderRowShown]]:
             stretch=True,
             tip=lambda row: row.finish,
         ),
+        *_figures(),
+    ]
+
+
+def _figures() -> list[Column[OrderRowShown]]:
+    return [
         Column(
             "pounds",
             lambda: QCoreApplication.translate("OrderRows", "Pounds"),

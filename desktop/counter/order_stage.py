@@ -8,7 +8,6 @@ from PySide6.QtWidgets import QWidget
 from desktop.counter.carcass_map import CarcassMap, SideShown
 from desktop.counter.order_rows import in_full
 from desktop.counter.order_table import OrderTable
-from desktop.counter.owners_rows import spoken_of
 from desktop.counter.owners_view import OwnersView
 from desktop.counter.side_marks import held_primals, side_marks, sides_apart
 from desktop.counter.ways_offered import more_than_offered, to_do
@@ -24,11 +23,11 @@ class OrderStage(QWidget):
 
     Signals:
         reading: the chosen row in full, as it is read to the owner.
-        opened: another owner's order is wanted; carries its id.
+        opened: another owner's order is wanted; carries its id and the primal that was shown.
     """
 
     reading = Signal(str)
-    opened = Signal(int)
+    opened = Signal(int, str)
 
     def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -45,7 +44,7 @@ class OrderStage(QWidget):
         self.table.moved.connect(self._show_map)
         self.map.picked.connect(self._go_to)
         self.owners.opened.connect(self.opened)
-        self.owners.stepped.connect(self._step)
+        self.owners.stood.connect(self._stood)
 
     def show_order(self, desk: "OrderDesk", line: int = 0) -> None:
         """Show the order as it stands, at a line, else where it was."""
@@ -53,7 +52,7 @@ class OrderStage(QWidget):
         self.table.show_order(desk, self._bench.words, line)
         self._show_map()
         if self.side_by_side():
-            self.owners.show_owners(desk, self.table.unfolded)
+            self.owners.show_owners(desk, self.owners.primal)
 
     def side_by_side(self) -> bool:
         """Whether the owners stand side by side in place of one order."""
@@ -63,18 +62,12 @@ class OrderStage(QWidget):
         """The owners side by side, or the order of one of them; the keyboard goes there."""
         self.table.setVisible(not side_by_side)
         self.owners.setVisible(side_by_side)
+        self.owners.primal = self.table.unfolded
         if self._desk is not None:
-            if side_by_side:
-                self._stand_on_something(self._desk)
             self.show_order(self._desk)
+            if side_by_side:
+                self._stood(self.owners.primal)
         (self.owners if side_by_side else self.table).setFocus()
-
-    def _stand_on_something(self, desk: "OrderDesk") -> None:
-        """Where no owner has anything of the primal, go to the first of which one has."""
-        held = held_primals(desk)
-        if not spoken_of(desk, self.table.unfolded):
-            there = (one for one in desk.catalogue.primals if one in held and spoken_of(desk, one))
-            self.table.go_to(next(there, self.table.unfolded))
 
     def _show_map(self) -> None:
         """The map says what the table says: the primals' states, and which is unfolded."""
@@ -110,12 +103,14 @@ class OrderStage(QWidget):
 
     def _go_to(self, primal: str) -> None:
         self.table.go_to(primal)
-        if self.side_by_side() and self._desk is not None:
-            self.owners.show_owners(self._desk, primal)
+        if self.side_by_side():
+            self.owners.go_to(primal)
         else:
             self.table.setFocus()
 
-    def _step(self, by: int) -> None:
-        self.table.step_primal(by)
-        if self._desk is not None:
-            self.owners.show_owners(self._desk, self.table.unfolded)
+    def _stood(self, primal: str) -> None:
+        """The table goes along as far as the shown owner has the primal."""
+        if self._desk is not None and primal in held_primals(self._desk):
+            self.table.go_to(primal)
+        else:
+            self.reading.emit("")

@@ -18,6 +18,7 @@ from desktop.counter.order_steps import OrderSteps
 from desktop.counter.owner_chips import OwnerChips
 from desktop.counter.price import cards_of, price
 from desktop.counter.refusal_words import problem_words
+from desktop.counter.side_marks import held_primals
 from desktop.counter.ways_offered import first_to_see, next_to_do, offers, to_do
 from desktop.look.space import EDGE, GROUP, TOGETHER, column, row
 from desktop.look.theme import theme_of
@@ -35,6 +36,7 @@ if TYPE_CHECKING:
     from shared.cutting.order import Choice
 
 ROOM_FOR_MAP = 1300
+ROOM_BESIDE_OWNERS = 1700
 
 
 class OrderView(QWidget):
@@ -123,7 +125,8 @@ class OrderView(QWidget):
             self._fit_map()
 
     def _fit_map(self) -> None:
-        self.map.set_room(self.width() * 100 >= ROOM_FOR_MAP * theme_of(self).percent)
+        needed = ROOM_BESIDE_OWNERS if self.stage.side_by_side() else ROOM_FOR_MAP
+        self.map.set_room(self.width() * 100 >= needed * theme_of(self).percent)
 
     def restore_draft(self) -> None:
         """Open again what was half typed for this order when the program was killed."""
@@ -366,6 +369,7 @@ class OrderView(QWidget):
             self.refuse(self.tr("This animal has one owner."))
         else:
             self.stage.turn(side_by_side=shown)
+            self._fit_map()
 
     def _leave(self) -> None:
         if self.stage.side_by_side():
@@ -373,9 +377,12 @@ class OrderView(QWidget):
         else:
             self.left.emit()
 
-    def _open_owner(self, order_id: int) -> None:
+    def _open_owner(self, order_id: int, primal: str) -> None:
+        """An owner's own order, at the primal he was looked at for."""
         self._turn(order_id)
         self.show_side_by_side(shown=False)
+        if self.desk is not None and primal in held_primals(self.desk):
+            self.table.go_to(primal)
 
     def _turn(self, order_id: int) -> None:
         if self.desk is not None:

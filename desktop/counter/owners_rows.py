@@ -17,32 +17,97 @@ if TYPE_CHECKING:
     from printing.words import Words
     from shared.shop.orders import Order
 
+WORST = (Mark.CONTESTED, Mark.OPEN, Mark.TIGHT, Mark.SETTLED)
+
 
 @dataclass(frozen=True, slots=True)
 class OwnersRow:
-    """One row: what it is about, and a cell with its mark for each owner."""
+    """One row: what it is about, a cell with its mark for each owner, the primal it begins."""
 
     what: str
     cells: tuple[tuple[str, Mark], ...]
+    primal: str = ""
 
 
 def owners_rows(desk: "OrderDesk", primal: str, words: "Words") -> list[OwnersRow]:
     """The share, the answer and the lines of one primal, owner by owner."""
+    here = [_lines(desk, one, primal, words) for one in desk.orders]
+    rows = _heads(desk)
+    deepest = max((len(lines) for lines in here), default=0)
+    for place in range(max(deepest, 1)):
+        cells = tuple(lines[place] if place < len(lines) else ("", Mark.PLAIN) for lines in here)
+        name = _named(desk, primal, words) if place == 0 else ""
+        rows.append(OwnersRow(name, cells, "" if place else primal))
+    return rows
+
+
+def whole_rows(desk: "OrderDesk", words: "Words") -> list[OwnersRow]:
+    """As `owners_rows` with a row for each primal: the cuts of it by name, the worst mark."""
+    rows = _heads(desk)
+    for primal in primals_of(desk):
+        cells = tuple(_in_short(desk, one, primal, words) for one in desk.orders)
+        rows.append(OwnersRow(_named(desk, primal, words), cells, primal))
+    return rows
+
+
+def _heads(desk: "OrderDesk") -> list[OwnersRow]:
     translate = QCoreApplication.translate
     shares = {one.number: one for one in desk.lot.shares}
     had = tuple((share_words(shares[one.share].holdings), Mark.PLAIN) for one in desk.orders)
     answered = tuple(answer_of(desk, one) for one in desk.orders)
-    here = [_lines(desk, one, primal, words) for one in desk.orders]
-    rows = [
+    return [
         OwnersRow(translate("Owners", "Has"), had),
         OwnersRow(translate("Owners", "Answered"), answered),
     ]
-    deepest = max((len(lines) for lines in here), default=0)
+
+
+def _named(desk: "OrderDesk", primal: str, words: "Words") -> str:
     name = words.name(desk.catalogue.species, f"primal.{primal}")
-    for place in range(max(deepest, 1)):
-        cells = tuple(lines[place] if place < len(lines) else ("", Mark.PLAIN) for lines in here)
-        rows.append(OwnersRow(name[:1].upper() + name[1:] if place == 0 else "", cells))
-    return rows
+    return name[:1].upper() + name[1:]
+
+
+def _in_short(desk: "OrderDesk", order: "Order", primal: str, words: "Words") -> tuple[str, Mark]:
+    cuts = desk.catalogue.cuts
+    led = _led(desk, order)
+    if led:
+        return led, Mark.PLAIN
+    lines = [one for one in order.choices if cuts[one.cut].primal == primal]
+    said = [cut_words(one, desk.catalogue, words) for one in lines]
+    marks = [_mark(desk, one.line) for one in lines]
+    if primal in _still(desk, order):
+        said.append(QCoreApplication.translate("Owners", "open"))
+        marks.append(Mark.OPEN)
+    worst = next((one for one in WORST if one in marks), Mark.PLAIN)
+    return "; ".join(said), worst
+
+
+def _led(desk: "OrderDesk", order: "Order") -> str:
+    """As whose order an owner's is cut, "" on its own."""
+    leader = next((one.leader for one in desk.lot.shares if one.number == order.share), None)
+    if leader is None:
+        return ""
+    translate = QCoreApplication.translate
+    owner = next((one.owner for one in desk.orders if one.share == leader), "")
+    named = owner or translate("Owners", "share {number}, to be named").format(number=leader)
+    return translate("Owners", "as {owner} says").format(owner=named)
+
+
+def _still(desk: "OrderDesk", order: "Order") -> set[str]:
+    """The primals of which something of an owner is open."""
+    return {desk.catalogue.parts[part.part].primal for part in desk.open_parts(order.share)}
+
+
+def _mark(desk: "OrderDesk", line: int) -> Mark:
+    if any(line in one.lines for one in desk.answer.conflicts):
+        return Mark.CONTESTED
+    if any(line in one.lines for one in desk.answer.questions):
+        return Mark.TIGHT
+    return Mark.SETTLED
+
+
+def primals_of(desk: "OrderDesk") -> list[str]:
+    """The primals of which any owner has something, in cutting order."""
+    return [one for one in desk.catalogue.primals if spoken_of(desk, one)]
 
 
 def answer_of(desk: "OrderDesk", order: "Order") -> tuple[str, Mark]:
@@ -54,8 +119,7 @@ def answer_of(desk: "OrderDesk", order: "Order") -> tuple[str, Mark]:
         return translate("Owners", "as another says, not settled"), Mark.TIGHT
     if not order.choices:
         return translate("Owners", "nothing yet"), Mark.OPEN
-    parts = desk.catalogue.parts
-    still = {parts[one.part].primal for one in desk.open_parts(order.share)}
+    still = _still(desk, order)
     if still:
         return translate("Owners", "open primals: {count}").format(count=len(still)), Mark.OPEN
     return translate("Owners", "all of it, not settled"), Mark.TIGHT
@@ -114,9 +178,8 @@ def calls(desk: "OrderDesk", phones: dict[int, str]) -> list[str]:
 def _lines(
     desk: "OrderDesk", order: "Order", primal: str, words: "Words"
 ) -> list[tuple[str, Mark]]:
-    contested = {line for one in desk.answer.conflicts for line in one.lines}
-    questioned = {line for one in desk.answer.questions for line in one.lines}
-    cells: list[tuple[str, Mark]] = []
+    led = _led(desk, order)
+    cells: list[tuple[str, Mark]] = [(led, Mark.PLAIN)] if led else []
     for one in order.choices:
         if desk.catalogue.cuts[one.cut].primal != primal:
             continue
@@ -124,14 +187,8 @@ def _lines(
             amount_text(one, desk.catalogue, words),
             finish_words(one, desk.catalogue, words),
         ]
-        mark = Mark.SETTLED
-        if one.line in contested:
-            mark = Mark.CONTESTED
-        elif one.line in questioned:
-            mark = Mark.TIGHT
-        cells.append((cut_words(one, desk.catalogue, words), mark))
+        cells.append((cut_words(one, desk.catalogue, words), _mark(desk, one.line)))
         cells.append(("\u2003" + ", ".join(part for part in details if part), Mark.PLAIN))
-    still = {desk.catalogue.parts[part.part].primal for part in desk.open_parts(order.share)}
-    if primal in still:
+    if primal in _still(desk, order):
         cells.append((QCoreApplication.translate("Owners", "open"), Mark.OPEN))
     return cells

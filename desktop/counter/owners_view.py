@@ -1,16 +1,23 @@
-"""The second view of an order: its lot's owners as columns, one primal at a time."""
+"""The second view of an order: its lot's owners as columns, one primal at a time or all."""
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QAbstractItemView, QWidget
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QWidget
 
-from desktop.counter.owners_rows import OwnersRow, calls, matters, owners_rows
+from desktop.counter.owners_rows import (
+    OwnersRow,
+    calls,
+    matters,
+    owners_rows,
+    primals_of,
+    whole_rows,
+)
+from desktop.counter.owners_table import LEAST_COLUMN, OwnersTable
 from desktop.look.patterns import Mark
-from desktop.look.space import ROW_DENSE, TOGETHER, column
+from desktop.look.space import TOGETHER, column
 from desktop.panels.heading import Words
-from desktop.tables import Column, RowsModel, Table
+from desktop.tables import Column
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -19,87 +26,44 @@ if TYPE_CHECKING:
     from desktop.counter.order_desk import OrderDesk
 
 NAME_WIDTH = 132
-LEAST_COLUMN = 128
-
-
-class OwnersTable(Table[OwnersRow]):
-    """Owners as columns; left and right go along them, up and down along the primals.
-
-    Signals:
-        stepped: another primal; carries 1 down or -1 up.
-        opened: Enter on an owner; carries the place of the owner.
-    """
-
-    stepped = Signal(int)
-    opened = Signal(int)
-
-    def __init__(self, owners: int, columns: list[Column[OwnersRow]], parent: QWidget) -> None:
-        super().__init__(RowsModel(columns), parent, height=ROW_DENSE, sortable=False)
-        self.owners = owners
-        across = self.horizontalHeader()
-        across.setMinimumSectionSize(LEAST_COLUMN)  # five of them scroll
-        across.setTextElideMode(Qt.TextElideMode.ElideRight)
-        self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectColumns)
-        self.at = 0
-
-    def choose_owner(self, at: int) -> None:
-        """Make an owner's column the chosen one."""
-        self.at = at % max(self.owners, 1)
-        self.selectColumn(self.at + 1)
-        self.scrollTo(self.rows.index(0, self.at + 1))
-
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        key = event.key()
-        steps = {
-            Qt.Key.Key_Down: 1,
-            Qt.Key.Key_PageDown: 1,
-            Qt.Key.Key_Up: -1,
-            Qt.Key.Key_PageUp: -1,
-        }
-        plain = not event.modifiers() & ~Qt.KeyboardModifier.KeypadModifier
-        if plain and key in steps:
-            self.stepped.emit(steps[Qt.Key(key)])
-        elif plain and key in (Qt.Key.Key_Left, Qt.Key.Key_Right):
-            self.choose_owner(self.at + (1 if key == Qt.Key.Key_Right else -1))
-        elif plain and key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
-            self.opened.emit(self.at)
-        else:
-            super().keyPressEvent(event)
 
 
 class OwnersView(QWidget):
     """The table of owners, what they must agree on, and whom to ring.
 
+    It goes along the primals that any of the owners has, one at a time or all in view.
+
     Signals:
-        opened: an owner's order is wanted; carries its id.
-        stepped: another primal; carries 1 down or -1 up.
+        opened: an owner's order is wanted; carries its id and the primal that is shown.
+        stood: another primal is shown; carries it.
     """
 
-    opened = Signal(int)
-    stepped = Signal(int)
+    opened = Signal(int, str)
+    stood = Signal(str)
 
     def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._bench = bench
         self._desk: OrderDesk | None = None
+        self.primal = ""
+        self.whole = False
         self.table: OwnersTable | None = None
         self.agree = Words("body", "tight", self).wrapped()
         self.ring = Words("body", parent=self).wrapped()
+        self.keys = Words("small", "quiet", self).wrapped()
         self._column = column(self, gap=TOGETHER)
-        self._column.addWidget(self.agree)
-        self._column.addWidget(self.ring)
+        for part in (self.agree, self.ring, self.keys):
+            self._column.addWidget(part)
 
     def show_owners(self, desk: "OrderDesk", primal: str) -> None:
-        """Show one primal of every owner; the shown order's column is chosen."""
+        """Show one primal of every owner, or all; the shown order's column is chosen."""
         words = self._bench.words
         fresh = self.table is None or self._desk is not desk
         self._desk = desk
         if fresh or self.table is None or self.table.owners != len(desk.orders):
             self._make(desk)
-        table = self.table
-        assert table is not None
-        table.rows.show(owners_rows(desk, primal, words))
-        table.choose_owner([one.id for one in desk.orders].index(desk.order.id))
+        self.primal = _spoken(desk, primal)
+        self._show_rows([one.id for one in desk.orders].index(desk.order.id))
         said = matters(desk, words)
         worst = "contested" if any(mark is Mark.CONTESTED for _, mark in said) else "tight"
         self.agree.set_role(worst if said else "quiet")
@@ -111,6 +75,43 @@ class OwnersView(QWidget):
         ring = self.tr("Ring {whom}").format(whom="\n".join(who))
         self.ring.setText(ring if who else self.tr("Every owner has answered."))
 
+    def turn(self) -> None:
+        """All primals in view, or one of them in full."""
+        self.whole = not self.whole
+        if self.table is not None:
+            self._show_rows(self.table.at)
+
+    def step(self, by: int) -> None:
+        """To the next primal that an owner has something of, or the one before."""
+        if self._desk is None:
+            return
+        there = primals_of(self._desk)
+        at = there.index(self.primal) + by if self.primal in there else 0
+        if 0 <= at < len(there):
+            self.go_to(there[at])
+
+    def go_to(self, primal: str) -> None:
+        """Show a primal."""
+        self.primal = primal
+        if self.table is not None:
+            self._show_rows(self.table.at)
+        self.stood.emit(primal)
+
+    def _show_rows(self, owner: int) -> None:
+        desk, table = self._desk, self.table
+        if desk is None or table is None:
+            return
+        words = self._bench.words
+        if self.whole:
+            self.keys.setText(self.tr("Space shows one primal in full, Enter opens an order."))
+            rows = whole_rows(desk, words)
+        else:
+            self.keys.setText(self.tr("Space shows all primals, Enter opens an order."))
+            rows = owners_rows(desk, self.primal, words)
+        if list(table.rows.rows()) != rows:
+            table.rows.show(rows)
+        table.stand(owner, self.primal)
+
     def _make(self, desk: "OrderDesk") -> None:
         if self.table is not None:
             self._column.removeWidget(self.table)
@@ -121,8 +122,10 @@ class OwnersView(QWidget):
         ]
         self.table = OwnersTable(len(desk.orders), columns, self)
         self.table.set_name(self.tr("Owners side by side"))
-        self.table.stepped.connect(self.stepped)
+        self.table.stepped.connect(self.step)
         self.table.opened.connect(self._open)
+        self.table.turned.connect(self.turn)
+        self.table.stood.connect(self.go_to)
         self._column.insertWidget(0, self.table, 1)
         self.table.show()  # now, so that it can have the keyboard at once
         self.setFocusProxy(self.table)
@@ -150,4 +153,10 @@ class OwnersView(QWidget):
 
     def _open(self, place: int) -> None:
         if self._desk is not None:
-            self.opened.emit(self._desk.orders[place].id)
+            self.opened.emit(self._desk.orders[place].id, self.primal)
+
+
+def _spoken(desk: "OrderDesk", primal: str) -> str:
+    """The primal, else the first of which an owner has something."""
+    there = primals_of(desk)
+    return primal if primal in there else next(iter(there), primal)

@@ -24,6 +24,10 @@
         <translation>Mes &amp;siguiente</translation>
     </message>
     <message>
+        <source>On &amp;paper… (Ctrl+P)</source>
+        <translation>En &amp;papel… (Ctrl+P)</translation>
+    </message>
+    <message>
         <source>Save as CS&amp;V</source>
         <translation>Guardar como CS&amp;V</translation>
     </message>
@@ -78,10 +82,6 @@
     <message>
         <source>Brought forward</source>
         <translation>Saldo anterior</translation>
-    </message>
-    <message>
-        <source>&amp;Print</source>
-        <translation>&amp;Imprimir</translation>
     </message>
 </context>
 <context>
@@ -543,6 +543,53 @@
     <message>
         <source>Balance</source>
         <translation>Saldo</translation>
+    </message>
+</context>
+<context>
+    <name>BankDialog</name>
+    <message>
+        <source>Cash to the bank</source>
+        <translation>Efectivo al banco</translation>
+    </message>
+    <message>
+        <source>The books have {sum} in the drawer.</source>
+        <translation>Los libros tienen {sum} en el cajón.</translation>
+    </message>
+    <message>
+        <source>&amp;Keep</source>
+        <translation>&amp;Guardar</translation>
+    </message>
+    <message>
+        <source>&amp;Leave it</source>
+        <translation>&amp;Dejarlo</translation>
+    </message>
+    <message>
+        <source>&amp;Amount</source>
+        <translation>Can&amp;tidad</translation>
+    </message>
+    <message>
+        <source>&amp;Which way</source>
+        <translation>&amp;En qué sentido</translation>
+    </message>
+    <message>
+        <source>from the drawer to the bank</source>
+        <translation>del cajón al banco</translation>
+    </message>
+    <message>
+        <source>from the bank to the drawer, as change</source>
+        <translation>del banco al cajón, para cambio</translation>
+    </message>
+    <message>
+        <source>&amp;Note, e.g. the number of the slip</source>
+        <translation>&amp;Nota, p. ej. el número de la ficha</translation>
+    </message>
+    <message>
+        <source>Say an amount above nothing.</source>
+        <translation>Diga un importe mayor que cero.</translation>
+    </message>
+    <message>
+        <source>Only {sum} is there.</source>
+        <translation>Sólo hay {sum}.</translation>
     </message>
 </context>
 <context>
@@ -1757,6 +1804,10 @@
         <translation>Diario como &amp;texto</translation>
     </message>
     <message>
+        <source>Cash to the &amp;bank</source>
+        <translation>Efectivo al &amp;banco</translation>
+    </message>
+    <message>
         <source>Count the &amp;drawer</source>
         <translation>&amp;Contar el cajón</translation>
     </message>
@@ -1815,6 +1866,10 @@
     <message>
         <source>The drawer is counted</source>
         <translation>El cajón está contado</translation>
+    </message>
+    <message>
+        <source>Kept. {sum} is left in the drawer.</source>
+        <translation>Guardado. En el cajón quedan {sum}.</translation>
     </message>
     <message>
         <source>Close a period</source>
@@ -3644,8 +3699,8 @@
         <translation>Contar el cajón</translation>
     </message>
     <message>
-        <source>The books expect {sum}.</source>
-        <translation>Los libros esperan {sum}.</translation>
+        <source>The books expect {sum}. Cash that went to the bank is no shortage: say it first, under Cash to the bank.</source>
+        <translation>Los libros esperan {sum}. El efectivo que fue al banco no es un faltante: dígalo primero, en Efectivo al banco.</translation>
     </message>
     <message>
         <source>&amp;Keep</source>
@@ -6551,6 +6606,10 @@
         <translation>Contestó</translation>
     </message>
     <message>
+        <source>as {owner} says</source>
+        <translation>como diga {owner}</translation>
+    </message>
+    <message>
         <source>settled</source>
         <translation>completa</translation>
     </message>
@@ -6612,6 +6671,14 @@
     <message>
         <source>Every owner has answered.</source>
         <translation>Todos los dueños contestaron.</translation>
+    </message>
+    <message>
+        <source>Space shows one primal in full, Enter opens an order.</source>
+        <translation>Espacio muestra una pieza mayor completa, Intro abre una orden.</translation>
+    </message>
+    <message>
+        <source>Space shows all primals, Enter opens an order.</source>
+        <translation>Espacio muestra todas las piezas mayores, Intro abre una orden.</translation>
     </message>
     <message>
         <source>Owners side by side</source>

@@ -1,5 +1,7 @@
 """The order's table at 1366 pixels: what a line says stands whole, by as many lines as it takes."""
 
+from typing import Any
+
 import pytest
 from PySide6.QtCore import QRect
 from PySide6.QtWidgets import QApplication
@@ -10,6 +12,7 @@ from desktop.counter.order_rows import OrderRowShown
 from desktop.counter.order_table import OrderTable
 from desktop.counter.place import CounterPlace
 from desktop.look.space import TOGETHER
+from desktop.tables import Table
 from desktop.tables.delegate import fitted
 from desktop.tables.large_letters import mark_room
 from printing.words import Words
@@ -19,11 +22,11 @@ from tests.desktop.counter.opened_counter import desk_of, with_order
 CUT, AMOUNT, FINISH = 0, 1, 2
 
 
-def shown_whole(table: OrderTable, at: int, column: int, text: str) -> bool:
+def shown_whole(table: Table[Any], at: int, column: int, text: str) -> bool:
     """Whether the delegate paints every word of a cell."""
     metrics = table.fontMetrics()
     wide = table.columnWidth(column) - 2 * TOGETHER
-    if column == CUT:
+    if table.rows.columns[column].kind == "state":
         wide -= mark_room(metrics.height())
     painted = fitted(text, metrics, QRect(0, 0, wide, table.rowHeight(at)))
     return " ".join(painted.split()) == " ".join(text.split())
