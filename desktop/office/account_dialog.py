@@ -98,7 +98,7 @@ class AccountDialog(QDialog):
         self.end.set_label(self.tr("&To"))
         self.earlier.setText(self.tr("&Month before"))
         self.later.setText(self.tr("Month &after"))
-        self.paper.setText(self.tr("&Print"))
+        self.paper.setText(self.tr("On &paper… (Ctrl+P)"))
         self.csv.setText(self.tr("Save as CS&V"))
         self.leave.setText(self.tr("&Close"))
         self.table.set_name(title)
@@ -204,6 +204,7 @@ class AccountDialog(QDialog):
                 "order",
                 lambda: self.tr("Order"),
                 lambda one: str((one.move and one.move.order_number) or ""),
+                kind="figure",
                 width=90,
             ),
             money_column("more", lambda: self.tr("Charged"), lambda one: one.charged),

@@ -15,7 +15,7 @@ from desktop.fields.dates import date_text
 from desktop.file_out import write_out
 from desktop.look.space import GROUP, TOGETHER, column, row
 from desktop.office.account_dialog import AccountDialog
-from desktop.office.books_dialogs import DrawerDialog
+from desktop.office.books_dialogs import BankDialog, DrawerDialog
 from desktop.office.books_lists import BookList, BookLists
 from desktop.office.progress import Steps
 from desktop.office.reading_strip import ReadingStrip
@@ -23,6 +23,7 @@ from desktop.panels.buttons import button
 from desktop.panels.heading import Words
 from desktop.tables import RowsModel, SumLine, Table
 from desktop.tables.written import cells_of, has_words
+from shared.money import money_text
 from shared.shop.ledger import Owed
 from shared.shop.problems import Refused
 from shared.spreadsheet import csv_text
@@ -64,6 +65,7 @@ class BooksPage(QWidget):
         self.journal_csv = button(self)
         self.journal_text = button(self)
         self.count = button(self)
+        self.bank = button(self)
         self.close_books = button(self)
         self._lay_out()
         self._connect()
@@ -88,6 +90,7 @@ class BooksPage(QWidget):
         for each in (self.paper, self.csv, self.journal_csv, self.journal_text):
             below.addWidget(each)
         below.addStretch(1)
+        below.addWidget(self.bank)
         below.addWidget(self.count)
         below.addWidget(self.close_books)
         down.addLayout(below)
@@ -105,6 +108,7 @@ class BooksPage(QWidget):
         self.journal_csv.clicked.connect(lambda: self.save_journal(as_csv=True))
         self.journal_text.clicked.connect(lambda: self.save_journal(as_csv=False))
         self.count.clicked.connect(self.count_drawer)
+        self.bank.clicked.connect(self.carry_cash)
         self.close_books.clicked.connect(self.close_period)
 
     def retranslate(self) -> None:
@@ -118,6 +122,7 @@ class BooksPage(QWidget):
         self.csv.setText(self.tr("Save as CS&V"))
         self.journal_csv.setText(self.tr("&Journal as CSV"))
         self.journal_text.setText(self.tr("Journal as &plain text"))
+        self.bank.setText(self.tr("Cash to the &bank"))
         self.count.setText(self.tr("Count the &drawer"))
         self.close_books.setText(self.tr("&Close a period"))
         self.progress.retranslate()
@@ -262,6 +267,22 @@ class BooksPage(QWidget):
         self.said.emit(self.tr("The drawer is counted"))
         self.changed.emit()
         self.which.set_value(3)
+        self.refresh()
+
+    def carry_cash(self) -> None:
+        """Ask what cash went to the bank, or came from it."""
+        with self.bench.store.read() as work:
+            there = work.ledger.in_drawer()
+        self.bank_dialog = BankDialog(self.bench, there, self)
+        self.bank_dialog.accepted.connect(self._carried)
+        self.bank_dialog.open()
+
+    def _carried(self) -> None:
+        with self.bench.store.read() as work:
+            left = work.ledger.in_drawer()
+        said = self.tr("Kept. {sum} is left in the drawer.")
+        self.said.emit(said.format(sum=money_text(left)))
+        self.changed.emit()
         self.refresh()
 
     def close_period(self) -> None:

@@ -1,5 +1,6 @@
 """The drawer is counted with its reason and found in the list; lists and journal are written."""
 
+from datetime import timedelta
 from pathlib import Path
 
 from pytestqt.qtbot import QtBot
@@ -129,3 +130,53 @@ def test_the_sum_at_the_foot_follows_the_filter_and_goes_on_paper_not_in_the_csv
     books.refresh()
     settled(qtbot, bench)
     assert books.sums.cells() == []
+
+
+def test_cash_carried_to_the_bank_is_no_shortage(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
+) -> None:
+    """$150.00 in the drawer, $120.00 to the bank yesterday: $30.00 are counted without a reason."""
+    with store.work(signed.person, signed.station) as work:
+        work.ledger.open_with("money:cash", 15_000, day=bench.today() - timedelta(days=3))
+        work.commit()
+    place = page(qtbot, bench)
+    books = place.books
+    said: list[str] = []
+    books.said.connect(said.append)
+    books.bank.click()
+    dialog = books.bank_dialog
+    assert unnamed(dialog) == []
+    assert "$150.00 in the drawer" in dialog.lead.text()
+    dialog.note.set_text("slip 88")
+    dialog.amount.set_value(15_001)
+    dialog.try_it()
+    assert dialog.amount.complaint.text() == "Only $150.00 is there."
+    dialog.amount.set_value(12_000)
+    dialog.day.set_text("yesterday")
+    dialog.try_it()
+    settled(qtbot, bench)
+    assert said == ["Kept. $30.00 is left in the drawer."]
+    books.count_drawer()
+    books.dialog.counted.set_value(3_000)
+    books.dialog.try_it()
+    settled(qtbot, bench)
+    yesterday = bench.today() - timedelta(days=1)
+    with store.read() as work:
+        assert work.books.balances() == {"money:cash": 3_000, "bank": 12_000, "opening": -15_000}
+        (entry,) = work.ledger.entries(yesterday, yesterday)
+        assert (entry.kind, entry.memo) == ("cash_moved", "slip 88")
+
+
+def test_change_fetched_from_the_bank_is_in_the_drawer(
+    qtbot: QtBot, bench: Bench, store: Store
+) -> None:
+    place = page(qtbot, bench)
+    books = place.books
+    books.carry_cash()
+    books.bank_dialog.way.set_value("from")
+    books.bank_dialog.amount.set_value(10_000)
+    books.bank_dialog.note.set_text("change for the week")
+    books.bank_dialog.try_it()
+    settled(qtbot, bench)
+    with store.read() as work:
+        assert work.ledger.in_drawer() == 10_000
