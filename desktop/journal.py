@@ -116,7 +116,7 @@ def _drafts_in(path: Path) -> dict[str, dict[str, str]]:
         found: object = json.loads(path.read_text(encoding="utf-8"))
     except FileNotFoundError:
         return {}
-    except (OSError, ValueError):
+    except (OSError, ValueError, RecursionError):
         log.exception("drafts not read from %s", path)
         with contextlib.suppress(OSError):
             path.replace(path.with_suffix(".damaged"))

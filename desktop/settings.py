@@ -8,6 +8,8 @@ from dataclasses import asdict, dataclass, field, fields, replace
 from pathlib import Path
 from typing import Any
 
+from desktop.block.letters import LEAST_LETTERS, MOST_LETTERS
+
 log = logging.getLogger(__name__)
 
 THEMES = ("light", "dark")
@@ -66,7 +68,7 @@ class SettingsFile:
             return Settings()
         try:
             return _checked(json.loads(self.path.read_text("utf-8")))
-        except (OSError, ValueError, TypeError) as fault:
+        except (OSError, ValueError, TypeError, RecursionError) as fault:
             log.warning("settings set aside: %s", fault)
             self._set_aside()
             return Settings()
@@ -106,4 +108,8 @@ def _checked(found: object) -> Settings:
         theme=settings.theme if settings.theme in THEMES else usual.theme,
         language=settings.language if settings.language in LANGUAGES else usual.language,
         percent=min(max(settings.percent, 80), 175),
+        printers={each: one for each, one in settings.printers.items() if type(one) is str},
+        scales={each: one for each, one in settings.scales.items() if type(one) is int},
+        block_letters=min(max(settings.block_letters, LEAST_LETTERS), MOST_LETTERS),
+        rail_letters=min(max(settings.rail_letters, LEAST_LETTERS), MOST_LETTERS),
     )
