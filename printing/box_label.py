@@ -1,4 +1,7 @@
-"""Labels of boxes, on the stock the packages' labels have; contents run on to further labels."""
+"""Labels of boxes, on the stock the packages' labels have; contents run on to further labels.
+
+Each of them carries the box's code: the second is as likely the one that is at hand.
+"""
 
 from collections.abc import Sequence
 
@@ -25,9 +28,11 @@ def box_label(label: BoxLabel, *, words: Words) -> bytes:
     while left:
         y = _mark(roll, label, words)
         told = words.say("boxes.label_runs_on", box=label.box, number=label.order_number, page=page)
-        lines, size = _fitting(told, "bold", 11.0, 7.0, roll.room)
+        lines, size = _fitting(told, "bold", 11.0, 7.0, _beside_code(roll, label))
+        side, foot = _code(roll, label, y)
+        beside = side if label.stock.small else 0.0
         y = roll.lines(y, lines, size, "bold")
-        left = _rows(roll, left, y + 2, roll.high - EDGE, _row_size(label), words, at_least=1)
+        left = _rows(roll, left, y + 2, foot, _row_size(label), words, at_least=1, beside=beside)
         roll.end_label()
         page += 1
     return roll.pdf()
@@ -76,6 +81,11 @@ def _mark(roll: Roll, label: BoxLabel, words: Words) -> float:
     return EDGE + MARK_HEIGHT
 
 
+def _beside_code(roll: Roll, label: BoxLabel) -> float:
+    """The room of a line: on small stock the code stands at its right."""
+    return roll.room - (MATRIX_ROOM + 8 if label.stock.small and label.serial else 0)
+
+
 def _row_size(label: BoxLabel) -> float:
     return SMALL_ROW if label.stock.small else ROW
 
@@ -98,16 +108,20 @@ def _rows(
     words: Words,
     *,
     at_least: int = 0,
+    beside: float = 0.0,
 ) -> Sequence[InBox]:
-    """Lines of the contents as far as they fit above the foot; the others come back."""
+    """Lines of the contents as far as they fit above the foot; the others come back.
+
+    `beside` is what the code takes at the right.
+    """
     for place, one in enumerate(rows):
         pounds = pounds_text(one.nanograms, 2)
-        room = roll.room - width(pounds, "semibold", size) - 8
+        room = roll.room - beside - width(pounds, "semibold", size) - 8
         told = words.say("boxes.label_row", count_of=one.packages, product=one.product)
         lines = wrap(told, "regular", size, room)
         if place >= at_least and y + len(lines) * size * 1.15 > foot:
             return rows[place:]
-        roll.text_to(roll.wide - EDGE, y + size, pounds, size, "semibold")
+        roll.text_to(roll.wide - EDGE - beside, y + size, pounds, size, "semibold")
         y = roll.lines(y, lines, size, "regular")
     return ()
 

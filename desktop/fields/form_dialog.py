@@ -103,6 +103,12 @@ class FormDialog(QDialog):
             return
         super().reject()
 
+    def kept(self) -> None:
+        """What was typed so far is kept, and the dialog stays: leaving it now drops nothing."""
+        for field in self.findChildren(Field):
+            field.touched = False
+        self.begun, self._dropping = False, None
+
     def drop(self) -> None:
         """Leave at once, as the button says."""
         self.asks = False

@@ -146,6 +146,7 @@ class BoxesDialog(FormDialog):
         at = self._loose.index(chosen)
         self._loose[at] = replace(chosen, stays=not chosen.stays)
         self.loose.show_rows(self._loose, self._loose[at])
+        self._mind_begun()
 
     def _scan_order(self) -> ScanOrder:
         return self._at_hand
@@ -156,6 +157,12 @@ class BoxesDialog(FormDialog):
         loose = {each.id for one in self._loose for each in one.packages}
         self.loose.show_rows(self._loose, self.loose.chosen())
         self._say(self._told(len(self._scanned), len(self._scanned - loose)))
+        self._mind_begun()
+
+    def _mind_begun(self) -> None:
+        """What was scanned, or told to stay out, is lost by Esc while no box is packed of it."""
+        self.scan.touched = not self.scan.is_empty()
+        self.begun = bool(self._scanned) or any(one.stays for one in self._loose)
 
     def _told(self, count: int, moved: int) -> str:
         said = self.tr("Scanned: {count}. Only what is scanned goes into the box.")
@@ -210,6 +217,7 @@ class BoxesDialog(FormDialog):
             work.commit()
         self._scanned = frozenset()
         self._read()
+        self.kept()
         packed = next(one for one in self._boxes if one.name == name)
         self._print(packed)
         return ""

@@ -36,8 +36,8 @@ def test_every_stock_says_it_and_its_code_reads_back(stock: str, dpi: int, langu
     text = text_of(pdf)
     for told in ("NOT FOR SALE", "1042", "21.81", "Ground pork", "Pork chop", "Freezer 2"):
         assert told in text, (stock, told)
-    (code,) = codes_of(pdf, dpi=dpi)
-    assert read_box(code.text) == BoxSerial(1042, "3")
+    codes = [read_box(one.text) for one in codes_of(pdf, dpi=dpi)]
+    assert set(codes) == {BoxSerial(1042, "3")}  # a sheet has the label it runs on to beside it
 
 
 def test_the_mark_is_high_enough_on_every_label_it_needs() -> None:
@@ -93,3 +93,17 @@ def test_a_slip_in_the_boxs_code_is_found() -> None:
         assert not isinstance(read_box(wrong), BoxSerial), wrong
     with pytest.raises(ValueError, match="no serial"):
         box_serial(1042, "a box with a long name")
+
+
+@pytest.mark.parametrize("dpi", DPIS)
+@pytest.mark.parametrize("stock", STOCKS)
+def test_each_further_label_carries_the_boxs_code_too(stock: str, dpi: int) -> None:
+    many = tuple(InBox(f"Country sausage no. {at:02}", 1, NG_PER_LB) for at in range(40))
+    pdf = box_label(replace(BOX, rows=many, stock=STOCKS[stock], dpi=dpi), words=WORDS)
+    pages = len(pages_of(pdf))
+    assert pages > 1 or STOCKS[stock].media != "roll"
+    read = [[read_box(one.text) for one in codes_of(pdf, page, dpi=dpi)] for page in range(pages)]
+    assert all(read)
+    assert {one for page in read for one in page} == {BoxSerial(1042, "3")}
+    if STOCKS[stock].media == "roll":
+        assert [len(page) for page in read] == [1] * pages

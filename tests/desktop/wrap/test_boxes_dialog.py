@@ -12,6 +12,7 @@ from desktop.wrap.place import WrapPlace
 from shared.shop.hand_overs import Boxed
 from shared.shop.people import SignedOn
 from tests.desktop.audit import unnamed
+from tests.desktop.typing_in import type_into
 from tests.desktop.wrap.orders import order_on_the_table
 from tests.desktop.wrap.test_one_stroke import Printed
 from tests.desktop.wrap.test_place import opened, weigh
@@ -106,3 +107,25 @@ def test_one_name_stands_in_one_place(bench: Bench, store: Store, place: WrapPla
     dialog.try_it()
     assert len(lying(store)) == 3
     dialog.reject()
+
+
+def test_esc_asks_only_where_something_typed_is_not_packed(
+    bench: Bench, store: Store, place: WrapPlace
+) -> None:
+    dialog = shown(place)
+    dialog.place.line.setFocus()
+    type_into(dialog.place.line, "Freezer 2")
+    dialog.loose.choose(0)
+    dialog.toggle()
+    dialog.reject()
+    assert dialog.isVisible(), "typed and not packed yet"
+    assert "not kept" in dialog.refusal.text()
+    dialog.try_it()
+    assert len(lying(store)) == 2
+    dialog.loose.choose(0)
+    dialog.toggle()
+    dialog.reject()
+    assert dialog.isVisible(), "told to stay out, which is lost"
+    dialog.toggle()
+    dialog.reject()
+    assert not dialog.isVisible(), "all that was typed is packed"
