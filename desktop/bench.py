@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 from datetime import UTC, date, datetime
 from typing import TYPE_CHECKING
 
-from desktop.journal import Journal
+from desktop.journal import Journal, own_journal
 
 if TYPE_CHECKING:
     from db.store import Store
@@ -58,7 +58,7 @@ class Bench:
     journal: Journal = field(init=False)
 
     def __post_init__(self) -> None:
-        self.journal = Journal(self.paths.journal / f"station-{self.station.id}.json")
+        self.journal = own_journal(self.paths.journal, self.station.id)
 
     def today(self) -> date:
         """The day it is at this station, by its own clock."""

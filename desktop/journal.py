@@ -8,14 +8,37 @@ import json
 import logging
 import os
 import threading
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from pathlib import Path
 from time import monotonic
+
+from PySide6.QtCore import QLockFile
 
 log = logging.getLogger(__name__)
 GATHER_S = 0.15  # keys that follow one another are written together, well within 300 ms
 
+MOST_WINDOWS = 9  # of one station that are open at once
+
 Texts = Mapping[str, str]
+
+
+def own_journal(folder: Path, station_id: int) -> "Journal":
+    """The journal of a station, which no other window that is open writes or reads.
+
+    Opened twice on one computer, the second window would show what is being typed in the first,
+    and write over its drafts. It has a file of its own. What a killed window held is free again.
+    """
+    for nth in range(1, MOST_WINDOWS + 1):
+        path = folder / (
+            f"station-{station_id}.json" if nth == 1 else f"station-{station_id}-{nth}.json"
+        )
+        lock = QLockFile(str(path.with_suffix(".lock")))
+        lock.setStaleLockTime(0)  # held as long as its program runs, be it for days
+        if lock.tryLock(0):
+            return Journal(path, lock.unlock)
+        if lock.error() is not QLockFile.LockError.LockFailedError:
+            break  # nothing can be written there, drafts neither
+    return Journal(folder / f"station-{station_id}.json")
 
 
 class Journal:
@@ -25,8 +48,10 @@ class Journal:
     the middle leaves the one or the other.
     """
 
-    def __init__(self, path: Path) -> None:
+    def __init__(self, path: Path, release: Callable[[], object] | None = None) -> None:
+        """Drafts in this file; `release` gives the file to another when it is closed."""
         self._path = path
+        self._release = release
         self._drafts: dict[str, dict[str, str]] | None = None
         self._changed = threading.Condition()
         self._dirty_since: float | None = None
@@ -69,6 +94,8 @@ class Journal:
             writer.join()
         with self._changed:
             self._ending = False
+        if self._release is not None:
+            self._release()
 
     def _read(self) -> dict[str, dict[str, str]]:
         if self._drafts is None:

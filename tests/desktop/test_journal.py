@@ -1,13 +1,15 @@
 """Drafts are on the disk soon after the key, whole, and a damaged file is set aside."""
 
 import json
+import subprocess
+import sys
 import threading
 from pathlib import Path
 from time import monotonic
 
 import pytest
 
-from desktop.journal import Journal
+from desktop.journal import Journal, own_journal
 
 WITHIN_S = 0.3
 
@@ -84,3 +86,48 @@ def test_a_disk_that_says_no_stops_nobody(tmp_path: Path) -> None:
     journal.note("a", {"x": "1"})
     journal.close()
     assert journal.found("a") == {"x": "1"}
+
+
+def test_a_second_window_of_a_station_has_its_own_drafts(tmp_path: Path) -> None:
+    """Else it opened on the form half typed in the first, and both could keep it."""
+    first = own_journal(tmp_path, 1)
+    first.note("line:7", {"note": "mild"})
+    second = own_journal(tmp_path, 1)
+    assert second.names() == ()
+    second.note("line:8", {"note": "hot"})
+    assert own_journal(tmp_path, 2).names() == (), "another station is another matter"
+    second.close()
+    first.close()
+    again = own_journal(tmp_path, 1)
+    assert again.names() == ("line:7",)
+    beside = own_journal(tmp_path, 1)
+    assert beside.names() == ("line:8",)
+    beside.close()
+    again.close()
+
+
+def test_what_a_killed_window_held_is_found_by_the_next(tmp_path: Path) -> None:
+    held = subprocess.run(
+        [
+            sys.executable,
+            "-c",
+            "import os, sys; from pathlib import Path; from desktop.journal import own_journal;"
+            "journal = own_journal(Path(sys.argv[1]), 1); journal.note('line:7', {'note': 'mild'});"
+            'journal._write(\'{"line:7": {"note": "mild"}}\'); os._exit(9)',
+            str(tmp_path),
+        ],
+        cwd=Path(__file__).parents[2],
+        check=False,
+    )
+    assert held.returncode == 9
+    assert (tmp_path / "station-1.lock").exists()
+    found = own_journal(tmp_path, 1)
+    assert found.found("line:7") == {"note": "mild"}
+    found.close()
+
+
+def test_a_folder_that_can_not_be_written_has_a_journal_all_the_same(tmp_path: Path) -> None:
+    journal = own_journal(tmp_path / "gone", 1)
+    journal.note("line:7", {"note": "mild"})
+    assert journal.found("line:7") == {"note": "mild"}
+    journal.close()
