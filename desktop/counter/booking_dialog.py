@@ -9,6 +9,8 @@ from PySide6.QtWidgets import QWidget
 from desktop.counter.book_dialog import MOST_SHARES, SKINNED_OR_SCALDED, preset_choices
 from desktop.counter.customer_field import CustomerField, offer_customers
 from desktop.counter.day_room import DayRoom
+from desktop.counter.one_animal import movable
+from desktop.counter.one_animal_dialog import OneAnimalDialog
 from desktop.counter.share_presets import Preset, holdings_of
 from desktop.fields import ChoiceField, DateField, FormDialog, TextField, WeightField
 from desktop.fields.dates import date_text
@@ -69,6 +71,7 @@ class BookingDialog(FormDialog):
         self.overrule = TextField()
         self.room = DayRoom(self._bench, self, without=self.lot.id)
         self.cancel = button(self)
+        self.one = button(self)
         self.grid.add(self.day)
         self.grid.add(self.producer, 2)
         for field in (self.regime, self.booked, self.keeps, self.skin):
@@ -82,6 +85,7 @@ class BookingDialog(FormDialog):
         apart = QWidget(self)
         across = row(apart)
         across.addWidget(self.cancel)
+        across.addWidget(self.one)
         across.addStretch(1)
         self.add_below(apart)
         self.day.changed.connect(self._look)
@@ -89,6 +93,7 @@ class BookingDialog(FormDialog):
         self.room.known.connect(self._look)
         self.room.later.clicked.connect(self._take_next)
         self.cancel.clicked.connect(self.cancel_it)
+        self.one.clicked.connect(self.move_one)
 
     def _fill(self) -> None:
         lot = self.lot
@@ -109,6 +114,7 @@ class BookingDialog(FormDialog):
             field.set_read_only(self.killed)
         for owner in self.owners:
             owner.set_read_only(self.killed and lot.regime == "custom")
+        self.one.setVisible(bool(movable(lot)))
         self.cancel.setVisible(all(one.state in NOT_HERE for one in lot.animals))
 
     def retranslate(self) -> None:
@@ -141,6 +147,7 @@ class BookingDialog(FormDialog):
             owner.hint(self.tr("to be named"))
         self.overrule.set_label(self.tr("Move it all the same, because"))
         self.cancel.setText(self.tr("&Cancel the booking"))
+        self.one.setText(self.tr("One animal to ano&ther day…"))
         self.room.retranslate()
 
     def attempt(self) -> str:
@@ -209,6 +216,24 @@ class BookingDialog(FormDialog):
                     return named
                 lot = named
         return lot
+
+    def move_one(self) -> None:
+        """Ask which animal goes to which other day; the rest of the booking stays."""
+        self.one_dialog = OneAnimalDialog(self._bench, self.lot, self)
+        self.one_dialog.accepted.connect(self._moved_one)
+        self.one_dialog.open()
+
+    def _moved_one(self) -> None:
+        made = self.one_dialog.made
+        assert made is not None
+        self._bench.messages.tell(
+            self.tr("One animal to another day"),
+            self.tr("It is lot {number} on {day} now. Tell its owners.").format(
+                number=made.number, day=date_text(made.day, self._bench.words.language)
+            ),
+        )
+        free_place(self._bench, self.lot)
+        self.accept()
 
     def cancel_it(self) -> None:
         """Ask why, and give the place free; what was paid is said, for it isn't given back here."""

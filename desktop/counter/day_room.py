@@ -46,11 +46,22 @@ class DayRoom(QWidget):
 
     known = Signal()
 
-    def __init__(self, bench: "Bench", parent: QWidget | None = None, *, without: int = 0) -> None:
-        """`without` is a lot that is booked already and may move: it takes no place itself."""
+    def __init__(
+        self,
+        bench: "Bench",
+        parent: QWidget | None = None,
+        *,
+        without: int = 0,
+        booked: bool = False,
+    ) -> None:
+        """`without` is a lot that is booked already and may move: it takes no place itself.
+
+        What is `booked` already isn't put on the waiting list; neither is such a lot.
+        """
         super().__init__(parent)
         self._bench = bench
         self._without = without
+        self._booked = booked or bool(without)
         self._read: tuple[date, Filled] | None = None
         self._asked: Booking | None = None
         self.full: tuple[Full, ...] = ()
@@ -114,7 +125,7 @@ class DayRoom(QWidget):
         self.later.setText(self.tr("Take the ne&xt day"))
         self.wait.setText(self.tr("Put on the wa&iting list"))
         self.later.setVisible(bool(self.next))
-        self.wait.setVisible(bool(self.full) and not self._without)
+        self.wait.setVisible(bool(self.full) and not self._booked)
         self.said.setText(self._sentence())
 
     def _filled(self, day: "date") -> Filled:

@@ -1697,12 +1697,24 @@
         <translation>Cancelar &amp;lo apartado</translation>
     </message>
     <message>
+        <source>One animal to ano&amp;ther day…</source>
+        <translation>Un animal a o&amp;tro día…</translation>
+    </message>
+    <message>
         <source>The day is too full: another day, or say why.</source>
         <translation>El día está muy lleno: otro día, o diga por qué.</translation>
     </message>
     <message>
         <source>Another station has just taken the place.</source>
         <translation>Otra estación acaba de tomar el lugar.</translation>
+    </message>
+    <message>
+        <source>One animal to another day</source>
+        <translation>Un animal a otro día</translation>
+    </message>
+    <message>
+        <source>It is lot {number} on {day} now. Tell its owners.</source>
+        <translation>Ahora es el lote {number}, el {day}. Avise a sus dueños.</translation>
     </message>
     <message>
         <source>Why is lot {number} cancelled? The place becomes free.</source>
@@ -6042,6 +6054,73 @@
     </message>
 </context>
 <context>
+    <name>OneAnimalDialog</name>
+    <message>
+        <source>One animal to another day</source>
+        <translation>Un animal a otro día</translation>
+    </message>
+    <message>
+        <source>Lot {number} stays on {day}; the animal becomes a lot of its own. An owner of it alone takes his order and his deposit along.</source>
+        <translation>El lote {number} sigue el {day}; el animal pasa a ser un lote aparte. Quien sólo tiene parte en él se lleva su orden y su anticipo.</translation>
+    </message>
+    <message>
+        <source>&amp;Move it</source>
+        <translation>&amp;Pasarlo</translation>
+    </message>
+    <message>
+        <source>&amp;Leave it</source>
+        <translation>&amp;Dejarlo</translation>
+    </message>
+    <message>
+        <source>&amp;Animal</source>
+        <translation>&amp;Animal</translation>
+    </message>
+    <message>
+        <source>&amp;Day of the kill</source>
+        <translation>Día de la &amp;matanza</translation>
+    </message>
+    <message>
+        <source>Move it all the same, &amp;because</source>
+        <translation>Pasarlo de todos modos, porq&amp;ue</translation>
+    </message>
+    <message>
+        <source>to be named</source>
+        <translation>por nombrar</translation>
+    </message>
+    <message>
+        <source>No. {number} of {all}, {owners}</source>
+        <translation>N.º {number} de {all}, {owners}</translation>
+    </message>
+    <message>
+        <source>It is booked on that day already.</source>
+        <translation>Ya está apartado para ese día.</translation>
+    </message>
+    <message>
+        <source>The day is too full: another day, or say why.</source>
+        <translation>El día está demasiado lleno: otro día, o diga por qué.</translation>
+    </message>
+    <message>
+        <source>Another station has just taken the place.</source>
+        <translation>Otra estación acaba de tomar el lugar.</translation>
+    </message>
+    <message>
+        <source>on {day}, lot {number}</source>
+        <translation>el {day}, lote {number}</translation>
+    </message>
+    <message>
+        <source>to order {number}</source>
+        <translation>a la orden {number}</translation>
+    </message>
+    <message>
+        <source>from order {number}</source>
+        <translation>de la orden {number}</translation>
+    </message>
+    <message>
+        <source>It was changed meanwhile: look at the booking again.</source>
+        <translation>Cambió entretanto: vuelva a mirar el apartado.</translation>
+    </message>
+</context>
+<context>
     <name>OrderDialogs</name>
     <message>
         <source>The program ended while this was being typed. It is all here again.</source>
@@ -6731,8 +6810,8 @@
         <translation>Ver e&amp;tiqueta (F9)</translation>
     </message>
     <message>
-        <source>Whole s&amp;troke (Shift+F9)</source>
-        <translation>Los de esa &amp;vez (Mayús+F9)</translation>
+        <source>W&amp;hole stroke (Shift+F9)</source>
+        <translation>&amp;Todo lo de una vez (Shift+F9)</translation>
     </message>
     <message>
         <source>Bo&amp;xes… (F11)</source>
@@ -6763,7 +6842,7 @@
         <translation>Cura, humo y embutido… (Ctrl+B)</translation>
     </message>
     <message>
-        <source>&amp;Print labels not yet printed: {count} (Ctrl+F9)</source>
+        <source>Pr&amp;int labels not yet printed: {count} (Ctrl+F9)</source>
         <translation>Im&amp;primir etiquetas sin imprimir: {count} (Ctrl+F9)</translation>
     </message>
     <message>
