@@ -4,6 +4,7 @@ from collections.abc import Iterator, Mapping
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtWidgets import QCheckBox
+from shiboken6 import isValid
 
 from desktop.fields.field import Field
 
@@ -26,6 +27,8 @@ def keep_draft(
     """
 
     def note() -> None:
+        if not isValid(dialog):
+            return  # a field that goes with its dialog says that it is left
         journal.note(name, {**texts_of(dialog), **(also or {})})
 
     for _, field in _fields(dialog):

@@ -1,12 +1,14 @@
 """A form's half-typed input goes to the journal by itself and comes back as it was."""
 
 from pytestqt.qtbot import QtBot
+from shiboken6 import delete
 
 from desktop.bench import Bench
 from desktop.counter.book_dialog import BookDialog
 from desktop.counter.line_dialog import LineDialog
 from desktop.counter.place import BOOKING
-from desktop.drafts import texts_of
+from desktop.drafts import keep_draft, texts_of
+from desktop.fields import FormDialog, TextField
 from tests.desktop.counter.opened_counter import desk_of, opened, with_order
 from tests.desktop.counter.test_order_view import halves
 from tests.desktop.typing_in import type_into
@@ -91,3 +93,28 @@ def test_a_half_typed_booking_is_there_again(qtbot: QtBot, bench: Bench) -> None
     assert again.shares.value() == "halves"
     assert again.owners[1].isVisibleTo(again)
     again.drop()
+
+
+class TwoFields(FormDialog):
+    """One field that goes with the dialog, and one that outlives it."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.inside = TextField(self)
+        self.outside = TextField()
+
+
+def test_a_field_left_while_its_dialog_goes_notes_nothing(qtbot: QtBot, bench: Bench) -> None:
+    """Of the fields that were gone by then the text was asked: a fault as the dialog closed."""
+    dialog = TwoFields()
+    outside = dialog.outside
+    qtbot.addWidget(outside)
+    keep_draft(bench.journal, "two", dialog)
+    outside.changed.emit()
+    assert bench.journal.names() == ("two",)
+    bench.journal.forget("two")
+    delete(dialog)
+    with qtbot.captureExceptions() as faults:
+        outside.changed.emit()
+    assert faults == []
+    assert bench.journal.names() == ()
