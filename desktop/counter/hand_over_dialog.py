@@ -1,6 +1,7 @@
 """Handing over: what is there and frozen, what is still in cure or smoke, what is owed."""
 
 from dataclasses import replace
+from functools import partial
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
@@ -8,7 +9,7 @@ from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QWidget
 
 from desktop.counter.box_dialog import BoxDialog
-from desktop.counter.leaving import Leaving, Told, frozen_words, leaving_rows
+from desktop.counter.leaving import Leaving, Told, frozen_words, leaving_rows, shown_name
 from desktop.fields import FormDialog, TextField
 from desktop.fields.dates import date_text
 from desktop.look.patterns import Mark
@@ -75,6 +76,8 @@ class HandOverDialog(FormDialog):
             self.balance: Balance = work.payments.balance(order.id)
             here = work.hand_overs.left(order.id)
             made = work.packages.of_order(order.id)
+            lot = work.lots.get(order.lot_id)
+            assert lot is not None
             counted = work.counted.left(order.id)
             places = work.hand_overs.places(order.id)
             self._billed = bool(work.bills.of_order(order.id))
@@ -91,7 +94,8 @@ class HandOverDialog(FormDialog):
         self.scan_of = (order.number, made, here, places)
         packages = [one for one in made if one.id in here]
         now = self._bench.now()
-        self._rows = leaving_rows(packages, counted, places, self._rules, told, now)
+        named = partial(shown_name, self._bench.words, lot.species)
+        self._rows = leaving_rows(packages, counted, places, self._rules, told, now, named)
 
     def _table_height(self) -> int:
         """Seven rows, and in a window higher than the least as many of the rest as it has room for.
@@ -227,12 +231,8 @@ class HandOverDialog(FormDialog):
         assert lot is not None
         rows = [
             PickedUp(
-                one.product,
-                one.leave_now,
-                one.nanograms,
-                one.where,
-                one.frozen.holds,
-                one.by_count,
+                *(one.product, one.leave_now, one.nanograms),
+                *(one.where, one.frozen.holds, one.by_count),
             )
             for one in self.leaving
         ]

@@ -6,12 +6,16 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QCoreApplication
 
 from desktop.fields.dates import date_text
+from desktop.paper_words import in_language
+from printing.words import LANGUAGES
+from printing.words.choice_words import product_words
 from shared.shop.freezing import Frozen, frozen
 
 if TYPE_CHECKING:
-    from collections.abc import Mapping, Sequence
+    from collections.abc import Callable, Mapping, Sequence
     from datetime import datetime
 
+    from printing.words import Words
     from shared.shop.counted import CountedPackages
     from shared.shop.freezing import FreezerRules, InFreezer
     from shared.shop.hand_overs import Boxed
@@ -105,13 +109,17 @@ def leaving_rows(
     rules: "FreezerRules",
     told: "Told",
     now: "datetime",
+    named: "Callable[[PackageMade | CountedPackages], str]",
 ) -> list[Leaving]:
-    """What is here, a row for each product in the order it was made."""
-    names = dict.fromkeys([*(one.product for one in packages), *(one.product for one in counted)])
+    """What is here, a row for each product in the order it was made.
+
+    `named` names a product as it is shown, as `shown_name` does.
+    """
+    names = dict.fromkeys([*map(named, packages), *map(named, counted)])
     found: list[Leaving] = []
     for name in names:
-        them = tuple(one for one in packages if one.product == name)
-        counts = tuple(one for one in counted if one.product == name)
+        them = tuple(one for one in packages if named(one) == name)
+        counts = tuple(one for one in counted if named(one) == name)
         said = [told.packages.get(one.id) for one in them]
         said += [told.counts.get(one.id) for one in counts]
         states = [
@@ -121,6 +129,19 @@ def leaving_rows(
         last = max((one for one in said if one and one.at), key=_said_at, default=None)
         found.append(Leaving(name, them, counts, _where(them, places), _slowest(states), last))
     return found
+
+
+def shown_name(words: "Words", species: str, one: "PackageMade | CountedPackages") -> str:
+    """A product in the language of the screen, where its label was printed in another.
+
+    A name that is the shop's own, or older than the catalogue's, stays as it stands on the label.
+    """
+    for language in LANGUAGES:
+        other = in_language(words, language)
+        known = other is not words and other.has(f"cut.{one.cut}", species)
+        if known and product_words(other, species, one.cut, one.finishes) == one.product:
+            return product_words(words, species, one.cut, one.finishes)
+    return one.product
 
 
 def _slowest(found: "Sequence[Frozen]") -> Frozen:

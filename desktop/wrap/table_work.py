@@ -11,12 +11,12 @@ from desktop.wrap.papers import counts_pdf, order_labels
 from desktop.wrap.wrapping import (
     WrapLine,
     Wrapping,
-    product_words,
     read_wrapping,
     with_counted,
     with_packages,
     with_weights,
 )
+from printing.words.choice_words import product_words
 from shared.marking.label import PackageLabel
 from shared.shop.counted import CountedPackages, NewCount
 from shared.shop.orders import Order

@@ -4,6 +4,7 @@ from collections import Counter
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
+from printing.words.choice_words import product_words
 from shared.carcass.anatomy import catalogue
 from shared.curing.waiting import came_out, in_cure
 from shared.cutting.dealt import dealt
@@ -93,14 +94,6 @@ class Wrapping:
     def made_ng(self) -> int:
         """Net weight made in all, nanograms."""
         return sum(line.made_ng for line in self.lines)
-
-
-def product_words(words: "Words", species: str, cut: str, finishes: tuple[str, ...]) -> str:
-    """A product as the label names it: "Bacon, cured and smoked, sliced"."""
-    name = words.name(species, f"cut.{cut}")
-    done = [words.name(species, f"finish.{one}") for one in finishes if one != "fresh"]
-    said = ", ".join([name, *done])
-    return said[:1].upper() + said[1:]
 
 
 def read_wrapping(store: "Store", order_id: int, words: "Words") -> Wrapping | None:

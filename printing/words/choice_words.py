@@ -20,6 +20,14 @@ _GLYPHS = {
 }
 
 
+def product_words(words: Words, species: str, cut: str, finishes: Sequence[str]) -> str:
+    """A product as the label names it: "Bacon, cured and smoked, sliced"."""
+    name = words.name(species, f"cut.{cut}")
+    done = [words.name(species, f"finish.{one}") for one in finishes if one != "fresh"]
+    said = ", ".join([name, *done])
+    return said[:1].upper() + said[1:]
+
+
 def amount_text(choice: Choice, catalogue: Catalogue, words: Words) -> str:
     """How much is asked, without the cut: "6 slices", "the rest", "10 lb", "½ of each side"."""
     del catalogue
