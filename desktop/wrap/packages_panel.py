@@ -59,7 +59,7 @@ class PackagesPanel(SidePanel):
         self.table.set_name(self.tr("Packages"))
         self.label.setText(self.tr("Show &label (F9)"))
         self._say_missing()
-        self.stroke.setText(self.tr("Whole s&troke (Shift+F9)"))
+        self.stroke.setText(self.tr("W&hole stroke (Shift+F9)"))
         self.boxes.setText(self.tr("Bo&xes… (F11)"))
         self.void.setText(self.tr("Make &void…"))
         self.odd.setText(self.tr("&Odd package… (F8)"))
@@ -90,7 +90,7 @@ class PackagesPanel(SidePanel):
             self.table.show_rows(list(self.table.rows.rows()), self.table.chosen())
 
     def _say_missing(self) -> None:
-        said = self.tr("&Print labels not yet printed: {count} (Ctrl+F9)")
+        said = self.tr("Pr&int labels not yet printed: {count} (Ctrl+F9)")
         self.missing.setText(said.format(count=len(self._missing)))
         self.missing.setVisible(bool(self._missing))
 

@@ -1,11 +1,19 @@
 """Asks of any window: has all that takes the keyboard a name, and in which order does Tab go."""
 
+import re
 from itertools import pairwise
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QAccessible
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QAbstractScrollArea, QAbstractSpinBox, QApplication, QWidget
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QAbstractScrollArea,
+    QAbstractSpinBox,
+    QApplication,
+    QLabel,
+    QWidget,
+)
 
 _NAMED_BY_OTHERS = {"qt_spinbox_lineedit", "qt_scrollarea_viewport"}
 
@@ -68,3 +76,17 @@ def out_of_reading_order(order: list[QWidget], window: QWidget) -> list[str]:
         if goes_up and there.x() <= here.x() and not isinstance(after, QAbstractScrollArea):
             wrong.append(f"{spoken_name(before)} -> {spoken_name(after)}")
     return wrong
+
+
+def twin_letters(window: QWidget) -> dict[str, list[str]]:
+    """Alt letters that more than one thing in sight of a window answers to, with their words."""
+    found: dict[str, list[str]] = {}
+    for one in window.findChildren(QWidget):
+        if not isinstance(one, (QLabel, QAbstractButton)) or not one.isVisibleTo(window):
+            continue
+        if isinstance(one, QLabel) and one.buddy() is None:
+            continue  # its letter leads nowhere, as an "&" of somebody's name
+        letter = re.search(r"&([^&\s])", one.text().replace("&&", ""))
+        if letter and one.isEnabled():
+            found.setdefault(letter[1].lower(), []).append(one.text())
+    return {letter: texts for letter, texts in found.items() if len(texts) > 1}

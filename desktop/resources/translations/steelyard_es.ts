@@ -6807,11 +6807,11 @@
     </message>
     <message>
         <source>Show &amp;label (F9)</source>
-        <translation>Ver e&amp;tiqueta (F9)</translation>
+        <translation>Ver &amp;etiqueta (F9)</translation>
     </message>
     <message>
         <source>W&amp;hole stroke (Shift+F9)</source>
-        <translation>&amp;Todo lo de una vez (Shift+F9)</translation>
+        <translation>Lo de una &amp;vez (Mayús+F9)</translation>
     </message>
     <message>
         <source>Bo&amp;xes… (F11)</source>
@@ -6831,11 +6831,11 @@
     </message>
     <message>
         <source>&amp;Ready (Ctrl+Enter)</source>
-        <translation>&amp;Lista (Ctrl+Intro)</translation>
+        <translation>L&amp;ista (Ctrl+Intro)</translation>
     </message>
     <message>
         <source>&amp;Back to wrapping…</source>
-        <translation>&amp;Volver a empaque…</translation>
+        <translation>Volve&amp;r a empaque…</translation>
     </message>
     <message>
         <source>Cure, smoke and sausage… (Ctrl+B)</source>
@@ -6843,7 +6843,7 @@
     </message>
     <message>
         <source>Pr&amp;int labels not yet printed: {count} (Ctrl+F9)</source>
-        <translation>Im&amp;primir etiquetas sin imprimir: {count} (Ctrl+F9)</translation>
+        <translation>I&amp;mprimir etiquetas sin imprimir: {count} (Ctrl+F9)</translation>
     </message>
     <message>
         <source>void: {product}</source>
@@ -9018,11 +9018,11 @@
     <name>TableScale</name>
     <message>
         <source>Scal&amp;e</source>
-        <translation>Bás&amp;cula</translation>
+        <translation>Bá&amp;scula</translation>
     </message>
     <message>
         <source>Scale&amp;s…</source>
-        <translation>&amp;Básculas…</translation>
+        <translation>Báscu&amp;las…</translation>
     </message>
     <message>
         <source>none, by hand</source>
