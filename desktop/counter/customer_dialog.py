@@ -42,7 +42,7 @@ class CustomerDialog(FormDialog):
         self.set_words(
             self.tr("What is kept of a customer"),
             self.tr(
-                "It stands on his papers from now on; bills and sheets that were issued stay as "
+                "It stands on papers made from now on; bills and sheets that were issued stay as "
                 "they are."
             ),
             self.tr("&Keep"),
@@ -51,7 +51,7 @@ class CustomerDialog(FormDialog):
         self.name.set_label(self.tr("&Name"))
         self.phone.set_label(self.tr("&Phone"))
         self.email.set_label(self.tr("&Mail"))
-        self.language.set_label(self.tr("His papers &in"))
+        self.language.set_label(self.tr("Papers &in"))
         self.address.set_label(self.tr("&Address"))
         self.notes.set_label(self.tr("No&tes, on no paper"))
         self.group.set_label(self.tr("&Group, for rates of its own"))

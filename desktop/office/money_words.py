@@ -124,7 +124,7 @@ def _of_the_lot(code: str) -> str:
                 "Bill", "A part of an animal is held by two shares; mend it at the Counter."
             )
         case "producer_card_lacks":
-            said = translate("Bill", "A charge falls to the producer, but his rate card lacks it.")
+            said = translate("Bill", "A charge falls to the producer, whose rate card lacks it.")
         case "fore_share_absurd":
             said = translate("Bill", "The shop's fore share is not between 0 and 100 %; see Shop.")
         case "rate_absurd":

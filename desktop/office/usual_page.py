@@ -96,7 +96,7 @@ class UsualPage(QWidget):
         self.alike.set_choices(
             [
                 (True, self.tr("have it cut one way")),
-                (False, self.tr("each as he likes, as far as it goes")),
+                (False, self.tr("each as they like, as far as it goes")),
             ]
         )
         self.speaks.set_label(self.tr("&Block sheet in"))

@@ -32,6 +32,10 @@
         <translation>Guardar como CS&amp;V</translation>
     </message>
     <message>
+        <source>Money for &amp;before…</source>
+        <translation>Dinero por lo de &amp;antes…</translation>
+    </message>
+    <message>
         <source>&amp;Close</source>
         <translation>&amp;Cerrar</translation>
     </message>
@@ -447,7 +451,7 @@
     </message>
     <message>
         <source>owner&apos;s word only</source>
-        <translation>sólo la palabra del dueño</translation>
+        <translation>solo la palabra del dueño</translation>
     </message>
     <message>
         <source>Dead on arrival: not for food. Tell the inspector, whose word holds.</source>
@@ -565,7 +569,7 @@
     </message>
     <message>
         <source>&amp;Amount</source>
-        <translation>Can&amp;tidad</translation>
+        <translation>Impor&amp;te</translation>
     </message>
     <message>
         <source>&amp;Which way</source>
@@ -589,7 +593,7 @@
     </message>
     <message>
         <source>Only {sum} is there.</source>
-        <translation>Sólo hay {sum}.</translation>
+        <translation>Solo hay {sum}.</translation>
     </message>
 </context>
 <context>
@@ -781,6 +785,10 @@
         <translation>Lo que va además en esta cuenta se cambió entretanto; vuelva a leer la orden.</translation>
     </message>
     <message>
+        <source>A charge falls to the producer, whose rate card lacks it.</source>
+        <translation>Un cargo le toca al productor, pero no está en su tarifa.</translation>
+    </message>
+    <message>
         <source>Shift+F12 at the wrap weighs it together</source>
         <translation>Mayús+F12 en empaque lo pesa todo junto</translation>
     </message>
@@ -803,10 +811,6 @@
     <message>
         <source>A part of an animal is held by two shares; mend it at the Counter.</source>
         <translation>Dos partes tienen lo mismo de un animal; corríjalo en el Mostrador.</translation>
-    </message>
-    <message>
-        <source>A charge falls to the producer, but his rate card lacks it.</source>
-        <translation>Un cargo le toca al productor, pero no está en su tarifa.</translation>
     </message>
     <message>
         <source>The shop&apos;s fore share is not between 0 and 100 %; see Shop.</source>
@@ -1816,6 +1820,10 @@
         <translation>Diario como &amp;texto</translation>
     </message>
     <message>
+        <source>Openin&amp;g balance</source>
+        <translation>Saldo &amp;inicial</translation>
+    </message>
+    <message>
         <source>Cash to the &amp;bank</source>
         <translation>Efectivo al &amp;banco</translation>
     </message>
@@ -1880,6 +1888,10 @@
         <translation>El cajón está contado</translation>
     </message>
     <message>
+        <source>The opening balance is kept</source>
+        <translation>El saldo inicial está guardado</translation>
+    </message>
+    <message>
         <source>Kept. {sum} is left in the drawer.</source>
         <translation>Guardado. En el cajón quedan {sum}.</translation>
     </message>
@@ -1905,7 +1917,7 @@
     </message>
     <message>
         <source>Only a day that is over can be closed.</source>
-        <translation>Sólo se cierra un día que ya pasó.</translation>
+        <translation>Solo se cierra un día que ya pasó.</translation>
     </message>
     <message>
         <source>That day is closed already.</source>
@@ -3113,7 +3125,7 @@
     </message>
     <message>
         <source>&amp;Amount, if not all of the line</source>
-        <translation>&amp;Cantidad, si no es toda la línea</translation>
+        <translation>&amp;Importe, si no es toda la línea</translation>
     </message>
     <message>
         <source>&amp;Reason</source>
@@ -3121,7 +3133,7 @@
     </message>
     <message>
         <source>Choose the line the amount is of.</source>
-        <translation>Escoja la línea de la cantidad.</translation>
+        <translation>Elija la línea a la que toca el importe.</translation>
     </message>
     <message>
         <source>Making the credit.</source>
@@ -3174,8 +3186,8 @@
         <translation>Lo que se guarda de un cliente</translation>
     </message>
     <message>
-        <source>It stands on his papers from now on; bills and sheets that were issued stay as they are.</source>
-        <translation>Desde ahora está en sus papeles; las cuentas y hojas ya emitidas quedan como están.</translation>
+        <source>It stands on papers made from now on; bills and sheets that were issued stay as they are.</source>
+        <translation>Está en los papeles que se hagan desde ahora; las cuentas y hojas ya emitidas quedan como están.</translation>
     </message>
     <message>
         <source>&amp;Keep</source>
@@ -3198,8 +3210,8 @@
         <translation>&amp;Correo</translation>
     </message>
     <message>
-        <source>His papers &amp;in</source>
-        <translation>Sus papeles &amp;en</translation>
+        <source>Papers &amp;in</source>
+        <translation>Papeles &amp;en</translation>
     </message>
     <message>
         <source>&amp;Address</source>
@@ -3935,7 +3947,7 @@
     </message>
     <message>
         <source>shown only</source>
-        <translation>sólo se muestran</translation>
+        <translation>solo se muestran</translation>
     </message>
     <message>
         <source>used for what is expected</source>
@@ -3943,7 +3955,7 @@
     </message>
     <message>
         <source>Made beside what the table foretells, of carcasses that are wrapped. Only a cut that differs by more than chance is used.</source>
-        <translation>Lo hecho al lado de lo que predice la tabla, de canales ya empacadas. Sólo se usa un corte que difiere más que por azar.</translation>
+        <translation>Lo hecho al lado de lo que predice la tabla, de canales ya empacadas. Solo se usa un corte que difiere más que por azar.</translation>
     </message>
     <message>
         <source>Own figures</source>
@@ -5631,7 +5643,7 @@
     </message>
     <message>
         <source>Tag {tag} has no hot weight. Had it been killed? The kill is billed only if it had.</source>
-        <translation>El arete {tag} no tiene peso en caliente. ¿Ya se había sacrificado? La matanza se cobra sólo en ese caso.</translation>
+        <translation>El arete {tag} no tiene peso en caliente. ¿Ya se había sacrificado? La matanza se cobra solo en ese caso.</translation>
     </message>
     <message>
         <source>It was killed</source>
@@ -5690,7 +5702,7 @@
     </message>
     <message>
         <source>&amp;Amount</source>
-        <translation>Can&amp;tidad</translation>
+        <translation>Impor&amp;te</translation>
     </message>
     <message>
         <source>&amp;Means</source>
@@ -5742,7 +5754,7 @@
     </message>
     <message>
         <source>Say the amount and how it was paid.</source>
-        <translation>Diga el monto y cómo se pagó.</translation>
+        <translation>Diga el importe y cómo se pagó.</translation>
     </message>
     <message>
         <source>Keep it again if that is meant.</source>
@@ -5761,7 +5773,7 @@
     <name>MoneyField</name>
     <message>
         <source>An amount can&apos;t be below nothing.</source>
-        <translation>Una cantidad no puede ser menos que nada.</translation>
+        <translation>Un importe no puede ser menor que cero.</translation>
     </message>
     <message>
         <source>Money goes to the cent; “{text}” goes further.</source>
@@ -5773,7 +5785,7 @@
     </message>
     <message>
         <source>Steelyard reads amounts like $1,250.00 or 12.50; it can&apos;t read “{text}”.</source>
-        <translation>Steelyard lee cantidades como $1,250.00 o 12.50; no puede leer “{text}”.</translation>
+        <translation>Steelyard lee importes como $1,250.00 o 12.50; no puede leer “{text}”.</translation>
     </message>
 </context>
 <context>
@@ -5796,7 +5808,7 @@
     </message>
     <message>
         <source>&amp;Amount</source>
-        <translation>Can&amp;tidad</translation>
+        <translation>Impor&amp;te</translation>
     </message>
     <message>
         <source>&amp;To the customer&apos;s order</source>
@@ -5804,7 +5816,7 @@
     </message>
     <message>
         <source>&amp;Or to the order of this number</source>
-        <translation>&amp;O a la orden con este número</translation>
+        <translation>O a la orden con este &amp;O a la orden con este númeroamp;número</translation>
     </message>
     <message>
         <source>To &amp;order</source>
@@ -6054,6 +6066,41 @@
     </message>
 </context>
 <context>
+    <name>OnAccountDialog</name>
+    <message>
+        <source>Money for what was owed before</source>
+        <translation>Dinero por lo que se debía antes</translation>
+    </message>
+    <message>
+        <source>{due} is owed from before these books. Any part may be paid.</source>
+        <translation>Se deben {due} de antes de estos libros. Se puede pagar cualquier parte.</translation>
+    </message>
+    <message>
+        <source>&amp;Keep</source>
+        <translation>&amp;Guardar</translation>
+    </message>
+    <message>
+        <source>&amp;Leave it</source>
+        <translation>&amp;Dejarlo</translation>
+    </message>
+    <message>
+        <source>&amp;Amount</source>
+        <translation>Impor&amp;te</translation>
+    </message>
+    <message>
+        <source>&amp;Means</source>
+        <translation>&amp;Medio</translation>
+    </message>
+    <message>
+        <source>&amp;Note or check number</source>
+        <translation>&amp;Nota o número de cheque</translation>
+    </message>
+    <message>
+        <source>Only {due} is owed from before.</source>
+        <translation>Solo se deben {due} de antes.</translation>
+    </message>
+</context>
+<context>
     <name>OneAnimalDialog</name>
     <message>
         <source>One animal to another day</source>
@@ -6061,7 +6108,7 @@
     </message>
     <message>
         <source>Lot {number} stays on {day}; the animal becomes a lot of its own. An owner of it alone takes his order and his deposit along.</source>
-        <translation>El lote {number} sigue el {day}; el animal pasa a ser un lote aparte. Quien sólo tiene parte en él se lleva su orden y su anticipo.</translation>
+        <translation>El lote {number} sigue el {day}; el animal pasa a ser un lote aparte. Quien solo tiene parte en él se lleva su orden y su anticipo.</translation>
     </message>
     <message>
         <source>&amp;Move it</source>
@@ -6118,6 +6165,61 @@
     <message>
         <source>It was changed meanwhile: look at the booking again.</source>
         <translation>Cambió entretanto: vuelva a mirar el apartado.</translation>
+    </message>
+</context>
+<context>
+    <name>OpeningDialog</name>
+    <message>
+        <source>Opening balance</source>
+        <translation>Saldo inicial</translation>
+    </message>
+    <message>
+        <source>What stood in the old books when these began.</source>
+        <translation>Lo que estaba en los libros de antes cuando empezaron éstos.</translation>
+    </message>
+    <message>
+        <source>&amp;Keep</source>
+        <translation>&amp;Guardar</translation>
+    </message>
+    <message>
+        <source>&amp;Leave it</source>
+        <translation>&amp;Dejarlo</translation>
+    </message>
+    <message>
+        <source>&amp;What stood</source>
+        <translation>&amp;Qué estaba</translation>
+    </message>
+    <message>
+        <source>a customer owed the shop</source>
+        <translation>un cliente le debía a la planta</translation>
+    </message>
+    <message>
+        <source>cash in the drawer</source>
+        <translation>efectivo en el cajón</translation>
+    </message>
+    <message>
+        <source>money in the bank</source>
+        <translation>dinero en el banco</translation>
+    </message>
+    <message>
+        <source>tax still to be paid</source>
+        <translation>impuesto por pagar</translation>
+    </message>
+    <message>
+        <source>&amp;Amount</source>
+        <translation>Impor&amp;te</translation>
+    </message>
+    <message>
+        <source>&amp;Customer</source>
+        <translation>&amp;Cliente</translation>
+    </message>
+    <message>
+        <source>&amp;Note</source>
+        <translation>&amp;Nota</translation>
+    </message>
+    <message>
+        <source>Say an amount above nothing.</source>
+        <translation>Diga un importe mayor que cero.</translation>
     </message>
 </context>
 <context>
@@ -6917,7 +7019,7 @@
     </message>
     <message>
         <source>&amp;Amount</source>
-        <translation>&amp;Cantidad</translation>
+        <translation>&amp;Importe</translation>
     </message>
     <message>
         <source>&amp;Given as</source>
@@ -6937,7 +7039,7 @@
     </message>
     <message>
         <source>The amount has to be above nothing.</source>
-        <translation>La cantidad debe ser mayor que cero.</translation>
+        <translation>El importe debe ser mayor que cero.</translation>
     </message>
     <message>
         <source>Deposit asked {asked}, had {had}.</source>
@@ -9437,7 +9539,7 @@
         <translation>lo cortan de una manera</translation>
     </message>
     <message>
-        <source>each as he likes, as far as it goes</source>
+        <source>each as they like, as far as it goes</source>
         <translation>cada uno como quiera, hasta donde se pueda</translation>
     </message>
     <message>
@@ -9744,11 +9846,11 @@
     </message>
     <message>
         <source>live only</source>
-        <translation>sólo vivo</translation>
+        <translation>solo vivo</translation>
     </message>
     <message>
         <source>hot only</source>
-        <translation>sólo caliente</translation>
+        <translation>solo caliente</translation>
     </message>
     <message>
         <source>chilled</source>
@@ -9874,7 +9976,7 @@
     </message>
     <message>
         <source>Print thi&amp;s one  Ctrl+Shift+P</source>
-        <translation>Imprimir e&amp;sta  Ctrl+Shift+P</translation>
+        <translation>Imprimir e&amp;sta  Ctrl+Mayús+P</translation>
     </message>
     <message>
         <source>Write a &amp;mail  F7</source>
