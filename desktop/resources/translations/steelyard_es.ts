@@ -5816,7 +5816,7 @@
     </message>
     <message>
         <source>&amp;Or to the order of this number</source>
-        <translation>O a la orden con este &amp;O a la orden con este númeroamp;número</translation>
+        <translation>O a la orden con este &amp;número</translation>
     </message>
     <message>
         <source>To &amp;order</source>
