@@ -61,7 +61,7 @@ class ScaleStrip(QWidget):
     def tare(self) -> ChoiceField[str]:
         """What is taken off."""
         made: ChoiceField[str] = ChoiceField(self)
-        made.set_label(self.tr("Ta&ke off"))
+        made.set_label(self.tr("Take o&ff"))
         self._across.addWidget(made, 1)
         return made
 
@@ -69,7 +69,7 @@ class ScaleStrip(QWidget):
         """Every word again."""
         if self._made():
             self.which.set_label(self.tr("Scal&e"))
-            self.tare.set_label(self.tr("Ta&ke off"))
+            self.tare.set_label(self.tr("Take o&ff"))
         self._offer()
 
     def read(self) -> None:

@@ -67,7 +67,7 @@ def move_words(move: Move, regime: "Regime") -> str:
             else QCoreApplication.translate("AnimalStates", "Inspector &passed")
         )
     texts = {
-        "held": QCoreApplication.translate("AnimalStates", "R&etained"),
+        "held": QCoreApplication.translate("AnimalStates", "Re&tained"),
         "condemned": QCoreApplication.translate("AnimalStates", "Con&demned"),
         "refused": QCoreApplication.translate("AnimalStates", "&Refuse it"),
         "hanging": QCoreApplication.translate("AnimalStates", "&Hang it"),

@@ -257,8 +257,8 @@
         <translation>El inspector lo a&amp;probó</translation>
     </message>
     <message>
-        <source>R&amp;etained</source>
-        <translation>R&amp;etenido</translation>
+        <source>Re&amp;tained</source>
+        <translation>Re&amp;tenido</translation>
     </message>
     <message>
         <source>Release it</source>
@@ -290,7 +290,7 @@
     </message>
     <message>
         <source>&amp;Hang it</source>
-        <translation>Co&amp;lgarlo</translation>
+        <translation>C&amp;olgarlo</translation>
     </message>
     <message>
         <source>Why does it go back?</source>
@@ -8573,8 +8573,8 @@
         <translation>Bás&amp;cula</translation>
     </message>
     <message>
-        <source>Ta&amp;ke off</source>
-        <translation>Quit&amp;ar</translation>
+        <source>Take o&amp;ff</source>
+        <translation>&amp;Quitar</translation>
     </message>
     <message>
         <source>none, by hand</source>
