@@ -29,7 +29,7 @@ class PaymentDialog(FormDialog):
         with bench.store.read() as work:
             self.balance: Balance = work.payments.balance(order.id)
         self.amount = MoneyField(required=True)
-        self.means = ChoiceField[str](required=True)
+        self.means: ChoiceField[PaymentMeans] = ChoiceField(required=True)
         self.note = TextField()
         self.day = PaidDay(open_days(bench))
         self.grid.add(self.amount)
@@ -64,7 +64,7 @@ class PaymentDialog(FormDialog):
         cents, means = self.amount.value(), self.means.value()
         if cents is None or means is None:
             return ""
-        tender = Tender(_means(means), cents, self.note.value() or "")
+        tender = Tender(means, cents, self.note.value() or "")
         found = take(self.balance, (tender,), deposit=self.is_deposit)
         if not isinstance(found, Taken):
             self.amount.complain(self._refused(found.code))
@@ -112,7 +112,7 @@ class PaymentDialog(FormDialog):
         return self.tr("The amount has to be above nothing.")
 
 
-def means_offered() -> list[tuple[str, str]]:
+def means_offered() -> "list[tuple[PaymentMeans, str]]":
     """How money is given, cash first."""
     return [
         ("cash", QCoreApplication.translate("PaymentDialog", "cash")),
@@ -121,13 +121,3 @@ def means_offered() -> list[tuple[str, str]]:
         ("transfer", QCoreApplication.translate("PaymentDialog", "transfer")),
         ("other", QCoreApplication.translate("PaymentDialog", "other")),
     ]
-
-
-def _means(text: str) -> "PaymentMeans":
-    found: dict[str, PaymentMeans] = {
-        "cash": "cash",
-        "check": "check",
-        "card": "card",
-        "transfer": "transfer",
-    }
-    return found.get(text, "other")

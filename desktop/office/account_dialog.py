@@ -13,6 +13,7 @@ from desktop.fields import DateField
 from desktop.fields.dates import date_text
 from desktop.file_out import write_out
 from desktop.look.space import EDGE, GROUP, TOGETHER, column, row
+from desktop.office.opening_dialog import OnAccountDialog
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words
 from desktop.paper_words import words_for
@@ -56,6 +57,9 @@ class AccountDialog(QDialog):
         self.sums = Words("body", "quiet", self).wrapped()
         self.table: Table[Shown] = Table(RowsModel(self._columns()), self, sortable=False)
         self.paper, self.csv, self.leave = button(self), button(self), button(self)
+        self.money = button(self)
+        self.money.hide()
+        self._before = 0
         self.resize(980, 560)
         self._lay_out()
         for field in (self.start, self.end):
@@ -65,6 +69,7 @@ class AccountDialog(QDialog):
         self.paper.clicked.connect(self.show_paper)
         QShortcut(QKeySequence("Ctrl+P"), self).activated.connect(self.show_paper)
         self.csv.clicked.connect(self.save_csv)
+        self.money.clicked.connect(self.take_money)
         self.leave.clicked.connect(self.reject)
         self.retranslate()
         self.start.set_value(bench.today().replace(day=1))
@@ -85,6 +90,7 @@ class AccountDialog(QDialog):
         feet = row(gap=TOGETHER)
         feet.addWidget(self.paper)
         feet.addWidget(self.csv)
+        feet.addWidget(self.money)
         feet.addWidget(self.leave)
         feet.addStretch(1)
         down.addLayout(feet)
@@ -100,6 +106,7 @@ class AccountDialog(QDialog):
         self.later.setText(self.tr("Month &after"))
         self.paper.setText(self.tr("On &paper… (Ctrl+P)"))
         self.csv.setText(self.tr("Save as CS&V"))
+        self.money.setText(self.tr("Money for &before…"))
         self.leave.setText(self.tr("&Close"))
         self.table.set_name(title)
         self._tell()
@@ -119,12 +126,21 @@ class AccountDialog(QDialog):
         start = min(self.start.value() or end.replace(day=1), end)
         self.bench.work.run(self._read, start, end, then=self._show, key="office.account")
 
-    def _read(self, start: date, end: date) -> "Account":
-        with self.bench.store.read() as work:
-            return work.books.account(self._customer, start, end)
+    def take_money(self) -> None:
+        """Ask for money for what was owed before these books."""
+        self.money_dialog = OnAccountDialog(self.bench, self._customer, self._before, self)
+        self.money_dialog.accepted.connect(self.read)
+        self.money_dialog.open()
 
-    def _show(self, account: "Account") -> None:
+    def _read(self, start: date, end: date) -> "tuple[Account, int]":
+        with self.bench.store.read() as work:
+            before = work.ledger.owed_from_before(self._customer)
+            return work.books.account(self._customer, start, end), before
+
+    def _show(self, found: "tuple[Account, int]") -> None:
+        account, self._before = found
         self.account = account
+        self.money.setVisible(self._before > 0)
         rows = [Shown(account.start, None, None, None, account.opening)]
         for one in account.lines:
             cents = one.move.cents

@@ -17,6 +17,7 @@ from desktop.look.space import GROUP, TOGETHER, column, row
 from desktop.office.account_dialog import AccountDialog
 from desktop.office.books_dialogs import BankDialog, DrawerDialog
 from desktop.office.books_lists import BookList, BookLists
+from desktop.office.opening_dialog import OpeningDialog
 from desktop.office.progress import Steps
 from desktop.office.reading_strip import ReadingStrip
 from desktop.panels.buttons import button
@@ -66,6 +67,7 @@ class BooksPage(QWidget):
         self.journal_text = button(self)
         self.count = button(self)
         self.bank = button(self)
+        self.opening = button(self)
         self.close_books = button(self)
         self._lay_out()
         self._connect()
@@ -90,6 +92,7 @@ class BooksPage(QWidget):
         for each in (self.paper, self.csv, self.journal_csv, self.journal_text):
             below.addWidget(each)
         below.addStretch(1)
+        below.addWidget(self.opening)
         below.addWidget(self.bank)
         below.addWidget(self.count)
         below.addWidget(self.close_books)
@@ -109,6 +112,7 @@ class BooksPage(QWidget):
         self.journal_text.clicked.connect(lambda: self.save_journal(as_csv=False))
         self.count.clicked.connect(self.count_drawer)
         self.bank.clicked.connect(self.carry_cash)
+        self.opening.clicked.connect(self.open_with)
         self.close_books.clicked.connect(self.close_period)
 
     def retranslate(self) -> None:
@@ -122,6 +126,7 @@ class BooksPage(QWidget):
         self.csv.setText(self.tr("Save as CS&V"))
         self.journal_csv.setText(self.tr("&Journal as CSV"))
         self.journal_text.setText(self.tr("Journal as &plain text"))
+        self.opening.setText(self.tr("Openin&g balance"))
         self.bank.setText(self.tr("Cash to the &bank"))
         self.count.setText(self.tr("Count the &drawer"))
         self.close_books.setText(self.tr("&Close a period"))
@@ -267,6 +272,17 @@ class BooksPage(QWidget):
         self.said.emit(self.tr("The drawer is counted"))
         self.changed.emit()
         self.which.set_value(3)
+        self.refresh()
+
+    def open_with(self) -> None:
+        """Ask for a balance from before these books."""
+        self.opening_dialog = OpeningDialog(self.bench, self)
+        self.opening_dialog.accepted.connect(self._opened)
+        self.opening_dialog.open()
+
+    def _opened(self) -> None:
+        self.said.emit(self.tr("The opening balance is kept"))
+        self.changed.emit()
         self.refresh()
 
     def carry_cash(self) -> None:
