@@ -3,6 +3,7 @@
 import runpy
 import shutil
 from collections.abc import Iterator
+from dataclasses import replace
 from datetime import UTC, date, datetime
 from decimal import Decimal
 from fractions import Fraction
@@ -17,14 +18,19 @@ from desktop.bench import Bench
 from desktop.office import issuing
 from desktop.office.billing import read_billing
 from desktop.office.day_bills import DayBill, issue_day, one_pdf, read_day
+from desktop.office.money_dialog import Given
 from desktop.office.progress import Steps
 from desktop.office.scale_check import disagreements
 from desktop.shell.journal import pieces, written
+from shared.billing.accounts import CHART
 from shared.billing.bill import Bill, make_bill
+from shared.billing.payment import Tender
 from shared.billing.rates import Charge
 from shared.billing.snapshot import from_snapshot
+from shared.shop.ledger import ClosedPeriod, DrawerCount, Entry
 from shared.shop.money import IssuedBill
 from shared.shop.people import SignedOn
+from shared.shop.problems import Refused
 from tests.bench.books import bench_on
 from tests.desktop.office.ready_orders import StopsAfter, handed_over
 from tests.printing.pages import pages
@@ -204,3 +210,53 @@ def test_forty_bills_in_one_go_are_counted_and_can_be_stopped(
     pdf = one_pdf(store, [one for one in (*first, *rest) if one], Steps())
     assert len(pages(pdf)) == 40
     bench.work.finish()
+
+
+def test_sunday_night_a_late_check_a_moved_deposit_and_the_bank_balance_there_too(
+    shop: Bench,
+) -> None:
+    """Friday's check, a deposit on another order, $100 to the bank, the drawer, the week closed.
+
+    Every step is as its dialog does it; the other library adds up to the same accounts.
+    """
+    friday, saturday = date(2026, 2, 27), date(2026, 2, 28)
+    with shop.store.read() as work:
+        owed = next(one for one in work.orders.list(limit=500) if one.due_cents > 5_000)
+        held = next(one for one in work.books.deposits() if one.order_number)
+        order_id = work.orders.numbered(held.order_number or 0)
+    billing = read_billing(shop.store, owed.id)
+    assert billing is not None
+    assert order_id is not None
+    check = Given("payment", (Tender("check", 5_000, "1188"),), None, friday)
+    kept = issuing.take_money(shop, billing, check)
+    assert isinstance(kept, tuple)
+    with shop.store.work(shop.person, shop.station) as work:
+        before = work.ledger.in_drawer()
+        assert isinstance(work.payments.move(order_id, owed.id, 1_000, ("to", "from")), tuple)
+        assert isinstance(work.ledger.open_with("money:cash", 10_000, day=saturday), Entry)
+        assert isinstance(work.ledger.move_cash(10_000, "slip 88", day=saturday), Entry)
+        assert isinstance(work.ledger.count_drawer(before), DrawerCount)
+        assert work.ledger.last_counted() == TODAY
+        assert isinstance(work.periods.close(saturday), ClosedPeriod)
+        work.commit()
+    again = read_billing(shop.store, owed.id)
+    assert again is not None
+    assert again.balance.due == owed.due_cents - 6_000
+    refused = issuing.take_money(shop, again, replace(check, tenders=(Tender("check", 1),)))
+    assert isinstance(refused, Refused)
+    assert refused.code == "period_closed"
+    text = as_journal(shop.store)
+    assert f'{friday} * "{owed.owner}" "payment' in text
+    entries, errors, _options = loader.load_string(text)
+    assert errors == []
+    with shop.store.read() as work:
+        ours = work.books.balances()
+    theirs: dict[str, Decimal] = {}
+    for entry in entries:
+        for one in entry.postings if isinstance(entry, data.Transaction) else ():
+            assert one.units is not None
+            assert isinstance(one.units.number, Decimal)
+            name = "Income" if one.account.startswith("Income:") else one.account
+            theirs[name] = theirs.get(name, Decimal(0)) + one.units.number * 100
+    assert theirs == {one.journal: ours[key] for key, one in CHART.items() if key in ours}
+    assert theirs["Liabilities:Moved"] == 0
