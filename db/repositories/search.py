@@ -97,6 +97,8 @@ class SearchBook:
         digits = phone_digits(text)
         if digits != text.strip().removeprefix("#") or not 0 < len(digits) < 10:
             return []
+        if not int(digits):
+            return []  # none begins with nothing but noughts
         run = self._desk.connection.execute
         orders = run(
             select(
@@ -145,7 +147,7 @@ def _starts(number: InstrumentedAttribute[int], digits: str) -> ColumnElement[bo
     """The number begins with the digits: 12 is 12, 120 to 129, 1,200 to 1,299 and so on."""
     low = int(digits)
     spans = [(low * 10**more, low * 10**more + 10**more - 1) for more in range(10 - len(digits))]
-    return or_(*(number.between(*span) for span in spans if low))
+    return or_(*(number.between(*span) for span in spans))
 
 
 def _labeled(code: PackageCode) -> ColumnElement[bool]:

@@ -4,6 +4,8 @@ from dataclasses import replace
 from datetime import date
 from pathlib import Path
 
+import pytest
+
 from db.store import open_store
 from db.unit_of_work import Work
 from shared.marking.gs1 import FNC1, ElementString, package_elements
@@ -107,6 +109,13 @@ def test_the_start_of_an_order_number_finds(work: Work) -> None:
     for number in range(12):
         lot_of_one(work, f"Owner {number}")
     assert [title for kind, title in kinds(work, "1") if kind == "order"] == ["1", "10", "11", "12"]
+
+
+@pytest.mark.parametrize("text", ["0", "#0", "0000"])
+def test_noughts_alone_are_the_start_of_no_number(work: Work, text: str) -> None:
+    """They found the first four orders and lots, and Enter opened one of them."""
+    lot_of_halves(work)
+    assert [one for one in work.search.find(text) if one.kind in ("order", "lot")] == []
 
 
 def test_names_written_nearly_so_come_last_and_say_so(work: Work) -> None:
