@@ -55,17 +55,29 @@ class Journal:
         self._drafts: dict[str, dict[str, str]] | None = None
         self._changed = threading.Condition()
         self._dirty_since: float | None = None
-        self._ending = False
+        self._ending = self._writing = False
         self._writer: threading.Thread | None = None
 
-    def note(self, name: str, texts: Texts) -> None:
-        """Keep what now stands in a form; it is on the disk within 300 ms."""
+    def note(self, name: str, texts: Texts, *, at_once: bool = False) -> None:
+        """Keep what now stands in a form; it is on the disk within 300 ms, or is written at once.
+
+        Who must know that it is there waits for it on a worker (`wait_written`).
+        """
         with self._changed:
             drafts = self._read()
             if drafts.get(name) != dict(texts):
                 drafts.pop(name, None)
                 drafts[name] = dict(texts)
                 self._wake()
+                if at_once:
+                    self._dirty_since = monotonic() - GATHER_S
+
+    def wait_written(self, most: float = 2.0) -> bool:
+        """Wait until all that was noted is on the disk; False where it isn't after so long."""
+        with self._changed:
+            return self._changed.wait_for(
+                lambda: self._dirty_since is None and not self._writing, most
+            )
 
     def forget(self, name: str) -> None:
         """The form was taken or left: nothing of it is half typed any more."""
@@ -122,8 +134,11 @@ class Journal:
                     self._changed.wait(left)
                     continue
                 text = json.dumps(self._drafts, ensure_ascii=False)
-                self._dirty_since = None
+                self._dirty_since, self._writing = None, True
             self._write(text)
+            with self._changed:
+                self._writing = False
+                self._changed.notify_all()
 
     def _write(self, text: str) -> None:
         new = self._path.with_suffix(".new")

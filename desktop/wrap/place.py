@@ -15,6 +15,7 @@ from desktop.tables import RowsModel, Table
 from desktop.wrap.left_bare import why_ready, without_labels
 from desktop.wrap.line_columns import LineColumns
 from desktop.wrap.odd_package import OddPackage
+from desktop.wrap.on_their_way import doubt_words
 from desktop.wrap.package_entry import PackageEntry
 from desktop.wrap.package_scan import PackageScan
 from desktop.wrap.packages_panel import ROW_TWO_LINES, PackagesPanel
@@ -214,7 +215,7 @@ class WrapPlace(Place):
         self.side.show_packages(found.wrapping.packages, found.wrapping.counted, missing)
         self.side.choose(self._wanted)
         self._wanted = 0
-        self.side.say(found.complaint)
+        self.side.say(found.complaint or doubt_words(self.work.way.doubtful(missing)))
         self._line_moved(self.lines.chosen())
         self._say_total()
         order = found.wrapping.order

@@ -7,6 +7,7 @@ from PySide6.QtCore import QObject, Signal
 
 from desktop.preview import Preview, show_paper
 from desktop.wrap.label_of import label_complaint, label_of
+from desktop.wrap.on_their_way import OnTheirWay, print_again
 from desktop.wrap.papers import counts_pdf, order_labels
 from desktop.wrap.wrapping import (
     WrapLine,
@@ -65,6 +66,7 @@ class WrapTable(QObject):
         self._place = place
         self.preview: Preview | None = None
         self._under_way: set[int] = set()  # packages whose label is on its way to the printer
+        self.way = OnTheirWay(bench.journal)
 
     def orders(self) -> "tuple[OrderRow, ...]":
         """Orders to wrap, those that are not closed."""
@@ -296,6 +298,11 @@ class WrapTable(QObject):
         missing = self.missing(wrapping)
         if not missing:
             return self.tr("No label is left to be printed.")
+        doubted = self.way.doubtful(missing)
+        if doubted and not print_again(self.bench.messages, doubted):
+            self._handed(doubted, taken=True)
+            missing = tuple(one for one in missing if one not in doubted)
+        self.way.end([one.id for one in doubted])
         made = {one: label_of(one, wrapping) for one in missing}
         ready = tuple(one for one, label in made.items() if isinstance(label, PackageLabel))
         wrong = [one for label in made.values() if isinstance(label, tuple) for one in label]
@@ -332,9 +339,11 @@ class WrapTable(QObject):
         """Send labels to a printer on a worker, and say what came of it."""
         words, printers = self.bench.words, self.bench.printers
         self._under_way.update(one.id for one in packages)
+        self.way.begin(packages)
 
         def send() -> object:
             pdf = order_labels(packages, wrapping, words)
+            self.way.written()
             return printers.send(pdf, printer, 1) if isinstance(pdf, bytes) else pdf
 
         def sent(problem: object) -> None:
@@ -350,6 +359,7 @@ class WrapTable(QObject):
         """A printer took these labels, or did not: it is kept, and the order's packages told."""
         ids, order_id = [one.id for one in packages], packages[0].order_id
         self._under_way.difference_update(ids)
+        self.way.end(ids)
         with self.bench.store.work(self.bench.person, self.bench.station) as work:
             if taken:
                 work.packages.labelled(ids)
