@@ -17,7 +17,7 @@ from desktop.look.space import ROW_DENSE, TOGETHER, row
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words
 from desktop.panels.scan_field import ScanField
-from desktop.tables import Column, Figure, RowsModel, Table, count_column, figure
+from desktop.tables import Column, Figure, RowsModel, TallTable, count_column, figure
 from shared.curing.waiting import in_cure
 from shared.money import money_text
 from shared.shop.hand_overs import HandOver
@@ -48,9 +48,8 @@ class HandOverDialog(FormDialog):
         self._read()
         self.closed = False
         self.partly = False
-        self.table: Table[Leaving] = Table(
-            RowsModel(self._columns()), self, height=ROW_DENSE, sortable=False
-        )
+        rows = RowsModel(self._columns())
+        self.table = TallTable(rows, self, height=ROW_DENSE, sortable=False)
         self.table.setMinimumHeight(self._table_height())
         self.table.setMinimumWidth(760)
         self.stay, self.box, self.slip = button(self), button(self), button(self)
@@ -172,6 +171,7 @@ class HandOverDialog(FormDialog):
         self.reason.setEnabled(self.held)
         self.reason.set_label(self._why())
         self.table.set_name(self.tr("Packages that are here"))
+        self.table.setColumnHidden(1, not any(one.where for one in self._rows))
         self.stay.setText(self.tr("&Stays for later (Space)"))
         self.box.setText(self.tr("&Box and place… (F8)"))
         self.slip.setText(self.tr("Sli&p to sign (Ctrl+P)"))

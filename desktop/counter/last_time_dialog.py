@@ -11,7 +11,7 @@ from desktop.fields import FormDialog
 from desktop.fields.dates import date_text
 from desktop.look.patterns import Mark
 from desktop.look.space import ROW_DENSE
-from desktop.tables import Column, RowsModel, Table
+from desktop.tables import Column, RowsModel, Table, TallTable
 from printing.words import sentences
 from printing.words.choice_words import choice_text
 
@@ -24,6 +24,7 @@ if TYPE_CHECKING:
     from shared.shop.orders import Order
 
 EARLIER_ROWS = 4
+LEAST_WINDOW, AGAIN_HEIGHT = 768, ROW_DENSE * 10 + 32  # ten lines and their headings
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,12 +55,14 @@ class LastTimeDialog(FormDialog):
         self.earlier: Table[Earlier] = Table(
             RowsModel(self._earlier_columns()), self, height=ROW_DENSE, sortable=False
         )
-        self.again: Table[Again] = Table(
+        self.again: TallTable[Again] = TallTable(
             RowsModel(self._again_columns()), self, height=ROW_DENSE, sortable=False
         )
         shown = min(max(len(earlier), 1), EARLIER_ROWS)
         self.earlier.setFixedHeight(ROW_DENSE * shown + 36)
-        self.again.setMinimumHeight(ROW_DENSE * 10)
+        over = self.parentWidget()
+        room = 0 if over is None else max(over.window().height() - LEAST_WINDOW, 0)
+        self.again.setMinimumHeight(AGAIN_HEIGHT + min(room, ROW_DENSE * 10))
         self.add_below(self.earlier)
         self.add_below(self.again)
         self.retranslate()
@@ -132,7 +135,7 @@ class LastTimeDialog(FormDialog):
                 kind="figure",
                 width=64,
             ),
-            Column("cuts", lambda: self.tr("Cuts"), self._cuts, stretch=True),
+            Column("cuts", lambda: self.tr("Cuts"), self._cuts, stretch=True, tip=self._cuts),
         ]
 
     def _cuts(self, one: Earlier) -> str:

@@ -10,7 +10,7 @@ from desktop.counter.order_rows import OrderRowShown, columns, rows_of
 from desktop.counter.side_marks import held_primals
 from desktop.look.space import ROW_DENSE, TOGETHER
 from desktop.look.theme import theme_of
-from desktop.tables import RowsModel, Table
+from desktop.tables import RowsModel, TallTable
 from desktop.tables.delegate import lines_of
 from desktop.tables.large_letters import mark_room
 
@@ -24,7 +24,7 @@ MOST_LINES = 3  # the usual of many cuts ends in an ellipsis, and is read out be
 CUT_OF_ROOM = 45  # in a hundred, the rest is of the finish
 
 
-class OrderTable(Table[OrderRowShown]):
+class OrderTable(TallTable[OrderRowShown]):
     """Rows of 28 pixels grouped by primal.
 
     Signals:
@@ -44,7 +44,6 @@ class OrderTable(Table[OrderRowShown]):
         self.unfolded = ""
         self.ways = False
         self.clicked.connect(self._clicked)
-        self.horizontalHeader().sectionResized.connect(lambda *_widths: self._fit_heights())
 
     def _fit(self) -> None:
         """In a wide window the cuts take their part of the room, and amounts stand in full."""
@@ -57,11 +56,6 @@ class OrderTable(Table[OrderRowShown]):
             over -= amount // 2
             self.horizontalHeader().resizeSection(1, amount + amount // 2)
         self.horizontalHeader().resizeSection(0, max(cut, over * CUT_OF_ROOM // 100))
-        self._fit_heights()
-
-    def _reset(self) -> None:
-        super()._reset()
-        self._fit_heights()
 
     def _fit_heights(self) -> None:
         """A line or a way whose words don't stand whole in one line has as many as they take.
@@ -70,7 +64,7 @@ class OrderTable(Table[OrderRowShown]):
         """
         usual, one_line = self.verticalHeader().defaultSectionSize(), self.fontMetrics().height()
         rows = self.rows.rows()
-        full = [self._lines(row) for row in rows]
+        full = [self._lines_of(row) for row in rows]
         known = [row.line or row.offer is not None for row in rows]
         least = [many if one else 1 for many, one in zip(full, known, strict=True)]
         folded = [row.primal != self.unfolded for row in rows]
@@ -80,7 +74,7 @@ class OrderTable(Table[OrderRowShown]):
         for at, many in enumerate(most if fits else least):
             self.setRowHeight(at, usual + (many - 1) * one_line)
 
-    def _lines(self, row: OrderRowShown) -> int:
+    def _lines_of(self, row: OrderRowShown) -> int:
         metrics = self.fontMetrics()
         room = [self.columnWidth(at) - 2 * TOGETHER for at in range(3)]
         room[0] -= mark_room(metrics.height())

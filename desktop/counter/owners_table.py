@@ -7,7 +7,7 @@ from PySide6.QtGui import QFontMetrics, QKeyEvent
 from PySide6.QtWidgets import QAbstractItemView, QWidget
 
 from desktop.look.space import ROW_DENSE, TOGETHER
-from desktop.tables import Column, RowsModel, Table
+from desktop.tables import Column, RowsModel, TallTable
 from desktop.tables.delegate import lines_of
 from desktop.tables.large_letters import mark_room
 
@@ -19,7 +19,7 @@ HEAD_PADDING = 16
 MOST_HEAD_LINES = 2
 
 
-class OwnersTable(Table["OwnersRow"]):
+class OwnersTable(TallTable["OwnersRow"]):
     """Owners as columns; left and right go along them, up and down along the primals.
 
     Signals:
@@ -42,7 +42,6 @@ class OwnersTable(Table["OwnersRow"]):
         across.setTextElideMode(Qt.TextElideMode.ElideRight)
         left = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
         across.setDefaultAlignment(left | Qt.AlignmentFlag(Qt.TextFlag.TextWordWrap.value))
-        across.sectionResized.connect(lambda *_widths: self._fit_heights())
         self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
         self.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
         self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectItems)
@@ -86,22 +85,14 @@ class OwnersTable(Table["OwnersRow"]):
         else:
             super().keyPressEvent(event)
 
-    def _fit(self) -> None:
-        super()._fit()
-        self._fit_heights()
-
-    def _reset(self) -> None:
-        super()._reset()
-        self._fit_heights()
-
     def _fit_heights(self) -> None:
         """As many lines as the longest cell of a row takes, and as the longest name does."""
         usual, metrics = self.verticalHeader().defaultSectionSize(), self.fontMetrics()
         for at, row in enumerate(self.rows.rows()):
             many = max(
-                self._lines(row.what, 0, metrics),
+                self._lines_in(row.what, 0, metrics),
                 *(
-                    self._lines(text, place + 1, metrics)
+                    self._lines_in(text, place + 1, metrics)
                     for place, (text, _) in enumerate(row.cells)
                 ),
             )
@@ -114,7 +105,7 @@ class OwnersTable(Table["OwnersRow"]):
         )
         across.setFixedHeight(heads.height() * min(many, MOST_HEAD_LINES) + TOGETHER)
 
-    def _lines(self, text: str, at: int, metrics: QFontMetrics) -> int:
+    def _lines_in(self, text: str, at: int, metrics: QFontMetrics) -> int:
         room = self.columnWidth(at) - 2 * TOGETHER
         if at:
             room -= mark_room(metrics.height())

@@ -5,6 +5,7 @@ from desktop.tables.figure_columns import count_column, money_column, pounds_col
 from desktop.tables.rows import RowsModel
 from desktop.tables.sum_line import SumLine
 from desktop.tables.table import Table
+from desktop.tables.tall_table import TallTable
 
 __all__ = [
     "Column",
@@ -12,6 +13,7 @@ __all__ = [
     "RowsModel",
     "SumLine",
     "Table",
+    "TallTable",
     "count_column",
     "figure",
     "money_column",

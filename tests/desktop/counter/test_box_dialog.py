@@ -32,3 +32,18 @@ def test_freezing_is_said_without_a_box_and_a_place_is_of_a_box(
     with bench.store.read() as work:
         assert work.hand_overs.places(order.id) == {}
         assert len(work.freezing.of_order(order.id)) == 3
+
+
+def test_the_column_of_boxes_is_there_once_something_is_in_one(
+    qtbot: QtBot, bench: Bench, order: Order
+) -> None:
+    dialog = HandOverDialog(bench, order)
+    qtbot.addWidget(dialog)
+    assert dialog.table.isColumnHidden(1), "nothing lies in a box: its room is the products'"
+    dialog.table.choose(0)
+    dialog.put_in_box()
+    dialog.boxing.box_name.set_text("A3")
+    dialog.boxing.place.set_text("freezer 1")
+    dialog.boxing.try_it()
+    assert not dialog.table.isColumnHidden(1)
+    assert dialog.leaving[0].where == "A3, freezer 1"
