@@ -34,8 +34,8 @@ class PaymentDialog(FormDialog):
         self.day = PaidDay(open_days(bench))
         self.grid.add(self.amount)
         self.grid.add(self.means)
-        self.grid.add(self.day)
         self.grid.add(self.note)
+        self.grid.add(self.day)
         self.retranslate()
         self.means.set_value("cash")
         self._doubted = ""

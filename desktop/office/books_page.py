@@ -82,7 +82,11 @@ class BooksPage(QWidget):
         for field, part in ((self.which, 2), (self.start, 1), (self.end, 1), (self.wanted, 2)):
             above.addWidget(field, part)
         down.addLayout(above)
-        down.addWidget(self.status)
+        beside = row(gap=TOGETHER)
+        beside.addWidget(self.status, 1)
+        beside.addWidget(self.opening)
+        beside.addWidget(self.bank)
+        down.addLayout(beside)
         down.addWidget(self.progress)
         feet = column(gap=0)
         feet.addWidget(self.stack, 1)
@@ -92,8 +96,6 @@ class BooksPage(QWidget):
         for each in (self.paper, self.csv, self.journal_csv, self.journal_text):
             below.addWidget(each)
         below.addStretch(1)
-        below.addWidget(self.opening)
-        below.addWidget(self.bank)
         below.addWidget(self.count)
         below.addWidget(self.close_books)
         down.addLayout(below)
