@@ -6,6 +6,7 @@ from PySide6.QtCore import QItemSelection, QItemSelectionModel, QModelIndex, Qt,
 from PySide6.QtGui import QFontMetrics, QKeyEvent
 from PySide6.QtWidgets import QAbstractItemView, QWidget
 
+from desktop.look.patterns import Mark
 from desktop.look.space import ROW_DENSE, TOGETHER
 from desktop.tables import Column, RowsModel, TallTable
 from desktop.tables.delegate import lines_of
@@ -89,14 +90,12 @@ class OwnersTable(TallTable["OwnersRow"]):
         """As many lines as the longest cell of a row takes, and as the longest name does."""
         usual, metrics = self.verticalHeader().defaultSectionSize(), self.fontMetrics()
         for at, row in enumerate(self.rows.rows()):
-            many = max(
-                self._lines_in(row.what, 0, metrics),
-                *(
-                    self._lines_in(text, place + 1, metrics)
-                    for place, (text, _) in enumerate(row.cells)
-                ),
-            )
-            self.setRowHeight(at, usual + (many - 1) * metrics.height())
+            named = self._lines_in(row.what, 0, Mark.PLAIN, metrics)
+            said = [
+                self._lines_in(text, place, mark, metrics)
+                for place, (text, mark) in enumerate(row.cells, start=1)
+            ]
+            self.setRowHeight(at, usual + (max(named, *said) - 1) * metrics.height())
         across = self.horizontalHeader()
         heads = across.fontMetrics()
         many = max(
@@ -105,9 +104,9 @@ class OwnersTable(TallTable["OwnersRow"]):
         )
         across.setFixedHeight(heads.height() * min(many, MOST_HEAD_LINES) + TOGETHER)
 
-    def _lines_in(self, text: str, at: int, metrics: QFontMetrics) -> int:
+    def _lines_in(self, text: str, at: int, mark: Mark, metrics: QFontMetrics) -> int:
         room = self.columnWidth(at) - 2 * TOGETHER
-        if at:
+        if mark is not Mark.PLAIN:
             room -= mark_room(metrics.height())
         return len(lines_of(text, metrics, room))
 

@@ -207,3 +207,13 @@ def test_who_is_cut_as_another_says_is_shown_so(qtbot: QtBot, bench: Bench) -> N
         rib = next(row for row in rows if row.primal == "rib")
         assert rib.cells[0][0].startswith("boneless ribeye steak")
         assert rib.cells[1] == (f"as {leader} says", Mark.PLAIN)
+
+
+def test_a_cell_without_a_mark_takes_no_line_for_one(qtbot: QtBot, bench: Bench) -> None:
+    place = with_order(qtbot, bench, quarters(bench))
+    pressed(Qt.Key.Key_O, CTRL)
+    table = place.order.owners.table
+    assert table is not None
+    QApplication.processEvents()
+    assert table.rows.row(0).what == "Has"
+    assert table.rowHeight(0) == table.verticalHeader().defaultSectionSize()
