@@ -1,16 +1,18 @@
 """What is taken so far, at expected lengths: lanes, parts, and split shares' accounts."""
 
-from collections.abc import Set
 from dataclasses import dataclass, field
 from fractions import Fraction
 
 from shared.cutting.answer import PlanLine
 from shared.cutting.capacity import NOTHING, Interval
 from shared.cutting.lanes import bits_of
-from shared.cutting.take import Keys, Lane, Strip
+from shared.cutting.take import Lane, Strip
 
 PartPlace = tuple[int, int, str]
 Place = Lane | PartPlace
+Account = tuple[int, Strip, int]  # share, strip, lane
+Used = tuple[int, PartPlace]  # what a share has of a part
+Fractions = tuple[Fraction, ...]
 
 
 @dataclass(slots=True)
@@ -27,12 +29,8 @@ class Occupied:
         default_factory=dict[tuple[Strip, int], tuple[Interval, ...]]
     )
     parts: dict[PartPlace, int] = field(default_factory=dict[PartPlace, int])
-    by_share: dict[tuple[int, PartPlace], tuple[Fraction, ...]] = field(
-        default_factory=dict[tuple[int, PartPlace], tuple[Fraction, ...]]
-    )
-    accounts: dict[tuple[int, Strip, int], int] = field(
-        default_factory=dict[tuple[int, Strip, int], int]
-    )
+    by_share: dict[Used, Fractions] = field(default_factory=dict[Used, Fractions])
+    accounts: dict[Account, int] = field(default_factory=dict[Account, int])
 
     def add_length(self, strip: Strip, lanes: int, start: int, end: int) -> None:
         """Note that lanes are taken from start to end, kerf included."""
@@ -80,28 +78,11 @@ class Occupied:
                 before = mine.get(key)
                 mine[key] = (one.fraction,) if before is None else (*before, one.fraction)
 
-    def part_of(self, keys: Keys, share: int) -> "Occupied":
-        """What is taken of some lanes and cells, for joining again; but not `by_share`."""
+    def copied(self) -> "Occupied":
+        """As it is now."""
         found = Occupied(self.denominator, self.split)
-        found.lanes = {key: self.lanes[key] for key in keys.lanes if key in self.lanes}
-        found.parts = {key[:3]: self.parts[key[:3]] for key in keys.cells if key[:3] in self.parts}
-        if self.split:
-            mine = [(share, *key) for key in keys.lanes]
-            found.accounts = {key: self.accounts[key] for key in mine if key in self.accounts}
-        return found
-
-    def places(self) -> set[Place]:
-        """The lanes and the parts something is taken of."""
-        return {*self.lanes, *self.parts, *[place for _, place in self.by_share]}
-
-    def outside(self, moved: Set[Place], share: int) -> "Occupied":
-        """What is taken where nothing moved; but not `by_share`."""
-        found = Occupied(self.denominator, self.split)
-        found.lanes = {key: it for key, it in self.lanes.items() if key not in moved}
-        found.parts = {key: it for key, it in self.parts.items() if key not in moved}
-        if self.split:
-            accounts = {(share, *key): key for key in found.lanes}
-            found.accounts = {it: self.accounts[it] for it in accounts if it in self.accounts}
+        found.lanes, found.parts = self.lanes.copy(), self.parts.copy()
+        found.accounts, found.by_share = self.accounts.copy(), self.by_share.copy()
         return found
 
     def join(self, other: "Occupied") -> None:

@@ -5,6 +5,7 @@ keeps between calls what did not change: carcasses, choices, groups of lines, an
 """
 
 from collections.abc import Iterable, Sequence
+from dataclasses import replace
 from fractions import Fraction
 from math import lcm
 from operator import is_
@@ -27,10 +28,12 @@ from shared.cutting.order import Choice, Question
 from shared.cutting.remembered import Remembered
 from shared.cutting.settled import Settled, settle, worst
 from shared.cutting.singles import give_rooms, rooms_of
+from shared.cutting.tally import Tally
 from shared.cutting.told_beside import age_unknown, of_lines
-from shared.cutting.trim import Pools, pools
+from shared.cutting.trim import GivenBack, Pools, pools
 from shared.cutting.ways import Ways, compile_ways
 
+MANY = 4096  # lines remembered at a time
 _COMPILED: dict[int, tuple[Catalogue, Ways]] = {}
 
 
@@ -66,14 +69,15 @@ class Planner:
 
     def __init__(self, catalogue: Catalogue, remembers: bool = True) -> None:
         """A planner with the catalogue's ways compiled; one asked only once needn't remember."""
-        self.ways = compiled(catalogue)
-        self._remembers = remembers
+        ways = compiled(catalogue)
+        self.ways = replace(ways, strips={}) if remembers else ways
         self._asked: Question | None = None
         self._shop: Shop | None = None
         self._demands: dict[int, Demand] = {}
         self._settled: dict[tuple[int, ...], Settled] = {}
-        self._left = Remembered()
+        self._left: Remembered | None = None
         self._pools: dict[int, _Drawn] = {}
+        self._gave: GivenBack = {}
 
     def answer(self, question: Question) -> Answer:
         """The answer to a question."""
@@ -111,26 +115,33 @@ class Planner:
 
     def _lines(
         self, demands: list[Demand], settled: list[Settled], shop: Shop
-    ) -> tuple[list[PlanLine], list[Caution], Occupied]:
-        """All plan lines, those that take the rest too, by line."""
-        occupied = Occupied(shop.denominator, shop.split)
+    ) -> tuple[list[PlanLine], list[Caution], Occupied | None]:
+        """All plan lines, those that take the rest too, by line; what is taken, if not kept."""
         lines: list[PlanLine] = []
         cautions: list[Caution] = []
         for one in settled:
             lines += one.lines
             cautions += one.cautions
-            occupied.join(one.occupied)
         made = frozenset[int]().union(*[one.made for one in settled])
         resting = [
             one
             for one in demands
             if one.rest and one.refusal is None and (not one.rows or one.choice.line in made)
         ]
-        if self._remembers:
+        if self._left is None:
+            occupied = Occupied(shop.denominator, shop.split)
+            for one in settled:
+                occupied.join(one.occupied)
+            taken = [take_rest(one, occupied, self.ways) for one in resting]
+        else:
+            occupied = None
             self._left.begin(settled, resting)
-        lines += self._rest(resting, occupied, cautions)
-        if self._remembers:
+            taken = [self._left.rest_of(one, self.ways) for one in resting]
             self._left.end()
+        for place, (one, mine) in enumerate(zip(resting, taken, strict=True)):
+            lines += mine
+            if not one.rows:
+                cautions += rest_cautions(one, mine, resting[:place])
         lines.sort(key=lambda one: one.line)
         return lines, cautions, occupied
 
@@ -146,8 +157,10 @@ class Planner:
                 if rooms == self._shop.rooms:
                     return self._shop
         self._shop = shop_of(question, self.ways)
-        self._demands, self._settled, self._pools = {}, {}, {}
-        self._left = Remembered()
+        self._demands, self._settled, self._pools, self._gave = {}, {}, {}, {}
+        if self.ways.strips is not None:
+            self.ways.strips.clear()
+            self._left = Remembered(Tally(self._shop.denominator, self._shop.split))
         return self._shop
 
     def demands_of(self, question: Question, shop: Shop) -> list[Demand]:
@@ -208,32 +221,13 @@ class Planner:
         )
 
     def _open(
-        self, shares: Sequence[Share], shop: Shop, occupied: Occupied
+        self, shares: Sequence[Share], shop: Shop, occupied: Occupied | None
     ) -> tuple[OpenPart, ...]:
         """What nobody has settled."""
-        if self._remembers:
-            return self._left.open_parts(shares, shop, occupied)
+        if occupied is None:
+            assert self._left is not None, "what is taken is remembered where it isn't handed on"
+            return self._left.open_parts(shares, shop)
         return open_parts(shares, shop.held, shop.herd, occupied, self.ways, Opened())
-
-    def _rest(
-        self, resting: list[Demand], occupied: Occupied, cautions: list[Caution]
-    ) -> list[PlanLine]:
-        """Lines that take what is left, in line order."""
-        lines: list[PlanLine] = []
-        done: list[Demand] = []
-        for one in resting:
-            taken = self._rest_of(one, occupied)
-            if not one.rows:
-                cautions += rest_cautions(one, taken, done)
-            lines += taken
-            done.append(one)
-        return lines
-
-    def _rest_of(self, one: Demand, occupied: Occupied) -> list[PlanLine]:
-        """What one such line takes; remembered while nothing else changes where it may lie."""
-        if self._remembers:
-            return self._left.rest_of(one, occupied, self.ways)
-        return take_rest(one, occupied, self.ways)
 
     def _draw(
         self, shares: Sequence[Share], shop: Shop, demands: list[Demand], lines: list[PlanLine]
@@ -247,6 +241,9 @@ class Planner:
             if one.pool and one.refusal is None:
                 drawing[one.choice.share].append(one)
         natural = [made for made in lines if made.cut in self.ways.takes_nature]
+        gave = None if self._left is None else self._gave
+        if len(self._gave) > MANY:
+            self._gave.clear()
         found: list[Pools] = []
         for share in shares:
             number = share.number
@@ -258,7 +255,7 @@ class Planner:
                 or len(known.demands) != len(drawing[number])
                 or not all(map(is_, known.demands, drawing[number]))
             ):
-                found_now = pools(share, shop, drawing[number], mine[number], natural)
+                found_now = pools(share, shop, drawing[number], mine[number], natural, gave)
                 known = _Drawn(drawing[number], mine[number], natural, found_now)
                 self._pools[number] = known
             found.append(known.pools)

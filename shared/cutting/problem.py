@@ -116,16 +116,25 @@ def problem(rows: Sequence[Row], scenario: int, ways: Ways) -> Problem:
     packings: list[Packing] = []
     where: list[Strip] = []
     place: dict[tuple[Strip, Piece], tuple[int, int]] = {}
+    known = ways.strips
     for strip, pieces in kinds.items():
         for together in [list(pieces)] if len(pieces) == 1 else _by_lane(list(pieces)):
             for kind, piece in enumerate(together):
                 place[strip, piece] = (len(packings), kind)
-            packings.append(Packing(together))
+            packings.append(Packing(together) if known is None else _tried(tuple(together), known))
             where.append(strip)
     cells: dict[Cell, int] = {}
     there: list[int] = []
     numbered = [(row.need, _parts(row, scenario, ways, place, cells, there)) for row in rows]
     return Problem(packings, where, there, numbered)
+
+
+def _tried(kinds: tuple[Piece, ...], known: dict[tuple[Piece, ...], Packing]) -> Packing:
+    """The strip with these kinds: the one that was tried before, where there is one."""
+    found = known.get(kinds)
+    if found is None:
+        found = known[kinds] = Packing(kinds)
+    return found
 
 
 def _parts(

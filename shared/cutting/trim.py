@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from shared.carcass.carcass import Share
-from shared.carcass.catalogue import Part, Pool
+from shared.carcass.catalogue import Part
 from shared.cutting.answer import (
     VERDICTS,
     Conflict,
@@ -21,7 +21,10 @@ from shared.cutting.answer import (
 from shared.cutting.capacity import ALL, NOTHING, Animal
 from shared.cutting.demand import Demand, Shop
 from shared.cutting.drawing import Drawing
-from shared.cutting.ways import POOLS, Gives
+from shared.cutting.ways import LOST, POOLS
+
+Given = list[tuple[int, int]]  # a pool's place in POOLS or LOST, and nanograms
+GivenBack = dict[int, tuple[PlanLine, Given]]  # by the line's id
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,27 +48,28 @@ def pools(
     demands: Sequence[Demand],
     lines: Sequence[PlanLine],
     natural: Sequence[PlanLine] = (),
+    known: GivenBack | None = None,
 ) -> Pools:
     """Fill a share's pools from its plan lines and let its pool choices draw.
 
-    `natural` are the lines of any share that take what is trim by nature (uncut quarters).
+    `natural` are the lines of any share that take what is trim by nature (uncut quarters),
+    `known` what lines were reckoned to give back before.
     """
-    pool: dict[Pool, int] = dict.fromkeys(POOLS, 0)
+    given = [0] * (LOST + 1)
     if share.leader is None:
-        _by_nature(pool, share.number, shop, natural)
-    loss = 0
+        _by_nature(given, share.number, shop, natural)
     for made in lines:
-        loss += _given_back(pool, made, shop)
+        _give_back(given, made, shop, known)
+    pool = dict(zip(POOLS, given, strict=False))
     drawing = Drawing(share.number, pool)
     if demands:
         drawing.draw(demands, shop.ways.catalogue.leanest)
-    amounts = pool["lean"], pool["fat"], pool["bones"], pool["skin"], pool["offal"]
-    trim = Trim(share.number, *amounts, loss)
+    trim = Trim(share.number, *given)
     order = sorted(drawing.drawn, key=lambda one: one.line)
     return Pools(trim, tuple(order), tuple(drawing.conflicts), tuple(drawing.verdicts))
 
 
-def _by_nature(pool: dict[Pool, int], share: int, shop: Shop, natural: Sequence[PlanLine]) -> None:
+def _by_nature(given: list[int], share: int, shop: Shop, natural: Sequence[PlanLine]) -> None:
     """Parts that are trim whatever the order says, as far as no line takes them.
 
     Of a divided side a share has its fraction less what it took itself, and no more than the
@@ -93,29 +97,37 @@ def _by_nature(pool: dict[Pool, int], share: int, shop: Shop, natural: Sequence[
             else:
                 left = one.of_animal
                 weight = 0 if part.code in animal.lost else animal.part_ng(part)
-            _add(pool, shop.ways.gives[part.code], weight * left.numerator // left.denominator)
+            left_ng = weight * left.numerator // left.denominator
+            for place, above, below in shop.ways.gives[part.code]:
+                given[place] += left_ng * above // below
 
 
-def _add(pool: dict[Pool, int], gives: Gives, weight: int) -> None:
-    for name, above, below in gives:
-        pool[name] += weight * above // below
+def _give_back(given: list[int], made: PlanLine, shop: Shop, known: GivenBack | None) -> None:
+    """Add what a line gives back to each pool, and what its knife loses."""
+    ways = shop.ways
+    if ways.catalogue.cuts[made.cut].kind != "to_trim":
+        weight = made.weight_ng
+        for place, above, below in ways.gives_back[made.cut]:
+            given[place] += weight * above // below
+        return
+    before = None if known is None else known.get(id(made))
+    if before is None:
+        before = made, _given_to_trim(made, shop)
+        if known is not None:
+            known[id(made)] = before  # the line is held there, so that no other has its id
+    for place, amount in before[1]:
+        given[place] += amount
 
 
-def _given_back(pool: dict[Pool, int], made: PlanLine, shop: Shop) -> int:
-    """Add what a line gives back to the pools; what its knife loses."""
-    catalogue = shop.ways.catalogue
-    cut = catalogue.cuts[made.cut]
-    if cut.kind == "to_trim":
-        animal = shop.herd[made.carcass]
-        for one in made.taken:
-            part = catalogue.parts[one.part]
-            whole = _weight(animal, made.side, part)
-            taken = whole * one.fraction.numerator // one.fraction.denominator
-            _add(pool, shop.ways.gives[one.part], taken)
-        return 0
-    _add(pool, shop.ways.gives_back[made.cut], made.weight_ng)
-    loss = cut.trimming.loss
-    return made.weight_ng * loss.numerator // loss.denominator if loss else 0
+def _given_to_trim(made: PlanLine, shop: Shop) -> Given:
+    """What a line that is given to the trim gives to each pool."""
+    found: Given = []
+    animal, parts = shop.herd[made.carcass], shop.ways.catalogue.parts
+    for one in made.taken:
+        whole = _weight(animal, made.side, parts[one.part])
+        taken = whole * one.fraction.numerator // one.fraction.denominator
+        found += [(place, taken * a // b) for place, a, b in shop.ways.gives[one.part]]
+    return found
 
 
 def _weight(animal: Animal, side: int, part: Part) -> int:

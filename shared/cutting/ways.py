@@ -9,13 +9,19 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 from itertools import count
 from math import lcm
+from typing import TYPE_CHECKING
 
 from shared.carcass.catalogue import Catalogue, Cut, Part, Pool, Run, RunTake, Way
 
+if TYPE_CHECKING:
+    from shared.cutting.run_packing import Piece
+    from shared.cutting.strip import Strip
+
 Span = tuple[int, int]
 Reach = tuple[int, int, tuple[Span, ...]]
-Gives = tuple[tuple[Pool, int, int], ...]
+Gives = tuple[tuple[int, int, int], ...]  # a pool's place in POOLS, or LOST, and a fraction
 POOLS: tuple[Pool, ...] = ("lean", "fat", "bones", "skin", "offal")
+LOST = len(POOLS)
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,7 +83,7 @@ class Ways:
     fractions that go to the pools, by part and by cut. `of_side` are a side's parts, each with its
     share of the weight. `reaches` and `owned` are memory: the
     stretches of each run take that lie in some quarters, and the ways of a cut on one side that
-    need no other quarter.
+    need no other quarter. `strips` are the strips a planner asked before, where it remembers.
     """
 
     catalogue: Catalogue
@@ -105,6 +111,7 @@ class Ways:
     owned: dict[tuple[str, frozenset[str]], tuple[WayPlan, ...]] = field(
         default_factory=dict[tuple[str, frozenset[str]], tuple[WayPlan, ...]], compare=False
     )
+    strips: "dict[tuple[Piece, ...], Strip] | None" = None
 
     def lane_names(self, run: int, mask: int) -> tuple[str, ...]:
         """The lanes of a mask, in the run's order."""
@@ -188,21 +195,20 @@ def _denominator(by_cut: dict[str, tuple[WayPlan, ...]]) -> int:
 def _gives(part: Part) -> Gives:
     """What of a part goes to which pool, as fractions of it, when it is given to the trim."""
     if part.primal == "variety":
-        return (("offal", 1, 1),)
+        return ((POOLS.index("offal"), 1, 1),)
     return _pooled((part.lean, part.fat, part.bone, part.skin))
 
 
 def _gives_back(cut: Cut) -> Gives:
-    """What a cut gives back to the pools, as fractions of the weight taken."""
-    given = cut.trimming
-    return _pooled((given.lean, given.fat, given.bone, given.skin))
+    """What a cut gives back to the pools and the knife loses, as fractions of the weight taken."""
+    given, lost = cut.trimming, cut.trimming.loss
+    back = _pooled((given.lean, given.fat, given.bone, given.skin))
+    return (*back, (LOST, lost.numerator, lost.denominator)) if lost else back
 
 
 def _pooled(shares: tuple[Fraction, ...]) -> Gives:
     return tuple(
-        (name, share.numerator, share.denominator)
-        for name, share in zip(POOLS, shares, strict=False)
-        if share
+        (place, share.numerator, share.denominator) for place, share in enumerate(shares) if share
     )
 
 
