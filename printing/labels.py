@@ -129,13 +129,13 @@ def _draw(roll: Roll, label: PackageLabel, words: Words, dpi: int) -> None:
     told: set[str] = {"plant", "serial", "safe_handling"}
     if label.not_for_sale:
         told.add("not_for_sale")
-    names, fine = _layout(roll, label, words, bottom - y)
+    names, fine, beside = _layout(roll, label, words, bottom - y)
     for code_word, lines, size, face in names:
         y = roll.lines(y, lines, size, face) + 2
         told.add(code_word)
-    if label.legend:
-        y = max(y, _legend(roll, label, words, told))
-    y = _facts(roll, label, words, y, told)
+    clear = _legend(roll, label, words, told) if label.legend else y
+    y = _facts(roll, label, words, y if beside else max(y, clear), told, beside=beside)
+    y = max(y, clear)
     for code_word, lines, size, face in fine:
         y = roll.lines(y, lines, size, face)
         told.add(code_word)
@@ -151,8 +151,11 @@ def _refused(label: PackageLabel, *what: str) -> LabelRefused:
 
 def _layout(
     roll: Roll, label: PackageLabel, words: Words, high: float
-) -> tuple[list[_Set], list[_Set]]:
-    """Names as large as leaves room for the rest; refused where even the least doesn't."""
+) -> tuple[list[_Set], list[_Set], bool]:
+    """Names as large as leaves room for the rest; refused where even the least doesn't.
+
+    True: numbers, day and net weight stand beside the legend, as low stock needs it.
+    """
     product = capital(label.product or words.name(label.species, label.product_key))
     owner = words.say("label.owner", owner=label.owner) if label.owner else ""
     room = roll.room - (LEGEND_ROOM if label.legend else 0)
@@ -167,11 +170,14 @@ def _layout(
         known = [one for one in names if one is not None]
         if len(known) < len(names):
             break
-        taken = sum(len(one[1]) * one[2] * 1.15 for one in (*known, *fine)) + 2 * len(known)
-        if label.legend:
-            taken += max(0.0, LEGEND_ROOM + 8 - taken)
-        if taken + FACTS + (READY if label.ready else 0) <= high + SPARE:
-            return known, fine
+        named, small = (sum(len(it[1]) * it[2] * 1.15 for it in one) for one in (known, fine))
+        named += 2 * len(known)
+        facts = FACTS + (READY if label.ready else 0)
+        below = max(named + small, LEGEND_ROOM + 8) if label.legend else named + small
+        if below + facts <= high + SPARE:
+            return known, fine, False
+        if label.legend and max(named + facts, LEGEND_ROOM + 6) + small <= high + SPARE:
+            return known, fine, True
     raise _refused(label, "product")
 
 
@@ -194,20 +200,35 @@ def _legend(roll: Roll, label: PackageLabel, words: Words, told: set[str]) -> fl
     return EDGE + LEGEND_ROOM + 4
 
 
-def _facts(roll: Roll, label: PackageLabel, words: Words, y: float, told: set[str]) -> float:
-    """Numbers, day and how to keep it on the left, the net weight on the right."""
-    roll.rule(y + 1)
+def _facts(
+    roll: Roll,
+    label: PackageLabel,
+    words: Words,
+    y: float,
+    told: set[str],
+    *,
+    beside: bool = False,
+) -> float:
+    """Numbers, day and how to keep it on the left, the net weight on the right.
+
+    `beside` the legend all is narrower; the net weight keeps more than the 1/8 in that a display
+    panel of over 5 to 25 square inches asks for (9 CFR 317.2(h), from memory).
+    """
+    right = roll.wide - EDGE - (LEGEND_ROOM + 6 if beside else 0)
+    left, heavy = (right - EDGE - 76, 70.0) if beside else (150.0, 120.0)
+    if not beside:
+        roll.rule(y + 1)
     numbers = words.say("label.order", order=label.order_number, package=label.package_number)
     packed = words.say("label.packed_on", day=day_text(label.packed_on, words))
-    roll.text(EDGE, y + 11, numbers, fit(numbers, "regular", 9.5, 150, 7))
-    roll.text(EDGE, y + 22, packed, fit(packed, "regular", 9.5, 150, 7))
+    roll.text(EDGE, y + 11, numbers, fit(numbers, "regular", 9.5, left, 7))
+    roll.text(EDGE, y + 22, packed, fit(packed, "regular", 9.5, left, 7))
     keep = words.say(f"label.{label.keep}")
-    roll.text(EDGE, y + 34, keep, fit(keep, "bold", 10.5, 150, 8), "bold")
+    roll.text(EDGE, y + 34, keep, fit(keep, "bold", 10.5, left, 8), "bold")
     told |= {"order", "packed_on", "keep", "net_weight"}
-    roll.text_to(roll.wide - EDGE, y + 10, words.say("label.net"), 8, "semibold")
+    roll.text_to(right, y + 10, words.say("label.net"), 8, "semibold")
     weight = weight_text(label.net)
-    size = fit(weight, "bold", WEIGHT, 120, 14)
-    roll.text_to(roll.wide - EDGE, y + 33, weight, size, "bold")
+    size = fit(weight, "bold", WEIGHT, heavy, 14)
+    roll.text_to(right, y + 33, weight, size, "bold")
     if label.ready:
         roll.text(EDGE, y + FACTS + 8, words.say(f"label.{label.ready}"), 10.5, "bold")
         told.add("ready")

@@ -110,8 +110,22 @@ def _allergens(made_by: "Sequence[Recipe | None]") -> tuple[str, ...] | None:
 
 def label_complaint(problems: "Sequence[MarkingProblem]") -> str:
     """Why there is no label, one sentence for each reason, and what would work."""
-    said = [_sentence(one.code) for one in problems]
+    said = [
+        _fits_on(one.data["stocks"]) if one.data.get("stocks") else _sentence(one.code)
+        for one in problems
+    ]
     return " ".join(dict.fromkeys(said))
+
+
+def _fits_on(stocks: str) -> str:
+    """Not on this stock, but on those: "4 × 3 in or 4 × 6 in"."""
+    translate = QCoreApplication.translate
+    named = [f"{one.replace('x', ' × ')} in" for one in stocks.split(",")]
+    either = translate("Label", " or ").join(named)
+    return translate(
+        "Label",
+        "Not all the label must say fits on this stock; it fits on {stocks} (Office, Shop).",
+    ).format(stocks=either)
 
 
 def _sentence(code: str) -> str:

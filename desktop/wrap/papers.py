@@ -1,5 +1,6 @@
 """The papers of the wrapping table, made by the print room: labels and package counts."""
 
+from dataclasses import replace
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
@@ -8,9 +9,10 @@ from shared.billing.problems import BillingProblem
 from shared.billing.quantities import hanging_weights
 from shared.carcass.anatomy import catalogue
 from shared.marking.label import PackageLabel
+from shared.marking.stock import STOCKS
 
 if TYPE_CHECKING:
-    from collections.abc import Sequence
+    from collections.abc import Iterator, Sequence
     from datetime import datetime
 
     from desktop.wrap.wrapping import Wrapping
@@ -36,7 +38,24 @@ def labels_pdf(
     try:
         return labels(ready, words=words, dpi=ready[0].dpi, artwork=legend_of(marks))
     except LabelRefused as refused:
-        return refused.problems
+        label = next(one for one in ready if one.package_number == refused.package_number)
+        fits = ",".join(_stocks_that_do(label, words, legend_of(marks)))
+        return tuple(replace(one, data={**one.data, "stocks": fits}) for one in refused.problems)
+
+
+def _stocks_that_do(label: PackageLabel, words: "Words", artwork: bytes) -> "Iterator[str]":
+    """Rolls that hold all of a label that its own stock doesn't, the smallest first."""
+    from printing.labels import LabelRefused, labels
+
+    rolls = [one for one in STOCKS.values() if one.media == "roll" and not one.small]
+    for stock in sorted(rolls, key=lambda one: one.width * one.height):
+        if stock.code == label.stock.code:
+            continue
+        try:
+            labels([replace(label, stock=stock)], words=words, dpi=label.dpi, artwork=artwork)
+        except LabelRefused:
+            continue
+        yield stock.code
 
 
 def order_labels(

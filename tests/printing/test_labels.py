@@ -9,9 +9,11 @@ import zxingcpp
 from PIL import Image
 
 from printing.labels import LabelRefused, labels
+from printing.stock_canvas import EDGE
 from printing.words import Words
 from shared.marking.label import LabelFacts, LabelFinish, PackageLabel, package_label
 from shared.marking.package_code import read_package
+from shared.marking.plant_marks import LEGEND_POINTS
 from shared.units import Weight
 from tests.printing.rasterised import codes_of, letters_of, pages_of, picture_of, text_of
 
@@ -235,3 +237,34 @@ def test_a_label_for_each_package_and_the_same_bytes_twice() -> None:
     pdf = labels(many, words=WORDS)
     assert len(pages_of(pdf)) == 40
     assert pdf == labels(many, words=WORDS)
+
+
+@pytest.mark.parametrize("stock", ["4x2", "sheet4x2"])
+def test_low_stock_holds_an_inspected_ham_with_its_facts_beside_the_legend(stock: str) -> None:
+    """9 CFR 317.2(h): numerals of 1/8 in on a panel of 5 to 25 square inches (from memory)."""
+    cooked = replace(SMOKED, fully_cooked=True, seasoned=False)
+    facts = replace(
+        STEAKS,
+        regime="inspected",
+        establishment="M1",
+        legend_artwork=True,
+        finishes=(cooked,),
+        ingredients=("ham", "water", "salt", "sugar", "sodium nitrite"),
+        allergens=(),
+        stock=stock,
+        net=Weight(12355, "lb", -2),
+    )
+    pdf = labels([_label(facts)], words=WORDS)
+    text = text_of(pdf)
+    for told in ("Ham steak", "FULLY COOKED", "Ingredients: ham", "Est. M1", "NET WEIGHT"):
+        assert told in text
+    letters = letters_of(pdf)
+    heavy = [top - bottom for one, _, bottom, _, top in letters if one in "123"]
+    assert max(heavy) >= 9
+    if stock == "4x2":
+        wide, high = 4 * 72, 2 * 72
+        legend = (wide - EDGE - LEGEND_POINTS, high - EDGE - LEGEND_POINTS)
+        inside = [
+            one for one, _, bottom, right, _ in letters if right > legend[0] and bottom > legend[1]
+        ]
+        assert "".join(inside).strip() == "", "the legend's place is the plant's"

@@ -4908,6 +4908,14 @@
         <source>The label lacks something it must say.</source>
         <translation>A la etiqueta le falta algo que debe decir.</translation>
     </message>
+    <message>
+        <source> or </source>
+        <translation> o </translation>
+    </message>
+    <message>
+        <source>Not all the label must say fits on this stock; it fits on {stocks} (Office, Shop).</source>
+        <translation>No cabe en este papel todo lo que la etiqueta debe decir; cabe en {stocks} (Oficina, Planta).</translation>
+    </message>
 </context>
 <context>
     <name>LastTime</name>

@@ -139,3 +139,22 @@ def test_custom_exempt_goods_bear_none_of_them(
     label = label_of(wrapping.packages[0], wrapping)
     assert isinstance(label, PackageLabel)
     assert (label.legend, label.establishment, label.gs1) == (False, "", None)
+
+
+def test_a_refusal_names_the_stock_that_does(store: Store, signed: SignedOn, bench: Bench) -> None:
+    """A raw inspected ham needs the safe-handling block, which 4 by 2 in can't hold (317.2(l))."""
+    wrapping = inspected(store, signed, bench)
+    marks = PlantMarks("M1234", "stock", None, {}, "keep_refrigerated")
+    wrapping = replace(wrapping, marks=marks, shop=replace(wrapping.shop, stock="4x2"))
+    label = label_of(wrapping.packages[0], wrapping)
+    assert isinstance(label, PackageLabel)
+    refused = label_pdf(label, bench.words, marks)
+    assert isinstance(refused, tuple)
+    assert label_complaint(refused) == (
+        "Not all the label must say fits on this stock; it fits on 4 × 3 in or 4 × 6 in "
+        "(Office, Shop)."
+    )
+    larger = replace(wrapping, shop=replace(wrapping.shop, stock="4x3"))
+    label = label_of(larger.packages[0], larger)
+    assert isinstance(label, PackageLabel)
+    assert isinstance(label_pdf(label, bench.words, marks), bytes), "what was named does"
