@@ -171,6 +171,10 @@ class FormDialog(QDialog):
             self.grid.fields[0].editor.setFocus(Qt.FocusReason.TabFocusReason)
 
     def changeEvent(self, event: QEvent) -> None:
+        """Stay in use when what it was opened from is locked: nobody could close it any more."""
         super().changeEvent(event)
         if event.type() is QEvent.Type.LanguageChange:
             self.retranslate()
+        its_own = self.testAttribute(Qt.WidgetAttribute.WA_ForceDisabled)
+        if event.type() is QEvent.Type.EnabledChange and not self.isEnabled() and not its_own:
+            self.setEnabled(True)

@@ -75,7 +75,7 @@ class TableScale(QWidget):
         from desktop.scales_dialog import ScalesDialog
 
         self.use.use(None)
-        self.dialog = ScalesDialog(self.bench, self)
+        self.dialog = ScalesDialog(self.bench, self.window())  # this may be locked meanwhile
         self.dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.dialog.finished.connect(self.read)
         self.dialog.open()

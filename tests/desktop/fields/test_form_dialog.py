@@ -162,3 +162,19 @@ def test_in_large_type_it_is_wider_but_never_than_the_window_below(
     assert dialog.minimumWidth() == 1225
     dialog.widen(1220)
     assert dialog.minimumWidth() == 1366 - 2 * EDGE
+
+
+def test_a_dialog_stays_in_use_when_what_it_was_opened_from_is_locked(qtbot: QtBot) -> None:
+    """Qt locks it with its parent: Esc, the buttons and the cross did nothing, over everything."""
+    below = QWidget()
+    qtbot.addWidget(below)
+    below.show()
+    dialog = FormDialog(below)
+    dialog.open()
+    below.setEnabled(False)
+    assert dialog.isEnabled()
+    QTest.keyClick(dialog, Qt.Key.Key_Escape)
+    assert not dialog.isVisible()
+    own = FormDialog(below)
+    own.setEnabled(False)
+    assert not own.isEnabled()
