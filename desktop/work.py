@@ -4,10 +4,11 @@ import gc
 import logging
 from collections.abc import Callable
 from concurrent.futures import ThreadPoolExecutor
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
 from dataclasses import dataclass, replace
 from functools import partial
 from time import thread_time
+from types import FunctionType
 from typing import TYPE_CHECKING, Any, TypeVar
 
 from PySide6.QtCore import QObject, Qt, QTimer, Signal, Slot
@@ -71,13 +72,13 @@ class Workers(QObject):
         Of runs with the same `key` only the newest result is handed over. What the function
         raises goes to `failed`; without one it is raised here, as any fault of ours. What comes
         for an `owner` that is gone by then is dropped: a page may be closed while its list is
-        still being read. Where `then` is a method of a QObject, that is the owner.
+        still being read. Where `then` is a method of a QObject, or a function made within one,
+        that is the owner.
         """
         self._next += 1
         if key:
             self._newest[key] = self._next
-        whose = owner or getattr(then, "__self__", None)
-        whose = whose if isinstance(whose, QObject) else None
+        whose = owner or _maker(then)
         call = partial(function, *args)
         self._waiting[self._next] = _Waiting(key, call, then, failed, whose)
         self._pool.submit(self._answer, self._next)
@@ -134,6 +135,23 @@ class Workers(QObject):
         finally:
             if not self._waiting:
                 self.idle.emit()
+
+
+def _maker(then: Callable[..., object], deep: int = 2) -> QObject | None:
+    """The QObject a method is of, or whose `self` a function made in a method speaks of."""
+    whose = getattr(then, "__self__", None)
+    if isinstance(then, FunctionType) and deep:
+        held = dict(_held(then))
+        within = (_maker(one, deep - 1) for one in held.values() if isinstance(one, FunctionType))
+        whose = held.get("self") or next((one for one in within if one is not None), None)
+    return whose if isinstance(whose, QObject) else None
+
+
+def _held(function: FunctionType) -> "Iterator[tuple[str, object]]":
+    """What a function made in another one uses of it, by name."""
+    for name, cell in zip(function.__code__.co_freevars, function.__closure__ or (), strict=True):
+        with suppress(ValueError):  # nothing is in it yet
+            yield name, cell.cell_contents
 
 
 def _nothing(_result: object) -> None:

@@ -79,6 +79,33 @@ def test_a_fault_nobody_asked_for_is_raised_in_the_windows_thread(
     assert [kind for kind, _fault, _trace in caught] == [KeyError]
 
 
+class Page(QObject):
+    """It asks in a method, and takes the answer in a function made there."""
+
+    def ask(self, workers: Workers, gate: threading.Event, said: list[str]) -> None:
+        def told(found: str) -> None:
+            said.append(f"{self.objectName()}{found}")
+
+        workers.run(lambda: str(gate.wait(5)), then=told)
+        workers.run(lambda: str(gate.wait(5)), then=lambda found: told(found))
+
+
+def test_what_comes_for_a_function_of_a_page_that_is_gone_is_dropped(
+    qtbot: QtBot, workers: Workers
+) -> None:
+    """A box's label was printed after its dialog was closed: told as a fault of ours."""
+    said: list[str] = []
+    gone, there = Page(), Page()
+    gate = threading.Event()
+    gone.ask(workers, gate, said)
+    there.ask(workers, gate, said)
+    delete(gone)
+    with qtbot.captureExceptions() as faults, qtbot.waitSignal(workers.idle):
+        gate.set()
+    assert faults == []
+    assert said == ["True", "True"]
+
+
 def keep_busy(milliseconds: int) -> None:
     end = thread_time() + milliseconds / 1000
     while thread_time() < end:
