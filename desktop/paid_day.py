@@ -45,6 +45,11 @@ class PaidDay(DateField):
         """Its label."""
         self.set_label(self.tr("Da&y"))
 
+    def said(self) -> date | None:
+        """The day, where it is another than today: today's is the store's to say."""
+        day = self.value()
+        return None if day == self._days.today() else day
+
     def doubt(self, *, cash: bool) -> str:
         """What is asked about before it is kept; "" for nothing."""
         day, today, counted = self.value(), self._days.today(), self._days.counted

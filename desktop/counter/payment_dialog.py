@@ -81,7 +81,7 @@ class PaymentDialog(FormDialog):
                     one.means,
                     one.cents,
                     one.note,
-                    day=self.day.value(),
+                    day=self.day.said(),
                 )
                 if not isinstance(made, Payment):
                     return self._refused(made.code)

@@ -96,7 +96,7 @@ class BankDialog(FormDialog):
             return ""
         with self.bench.store.work(self.bench.person, self.bench.station) as work:
             done = work.ledger.move_cash(
-                -cents if back else cents, self.note.value() or "", day=self.day.value()
+                -cents if back else cents, self.note.value() or "", day=self.day.said()
             )
             if not isinstance(done, Refused):
                 work.commit()

@@ -197,7 +197,7 @@ class MoneyDialog(FormDialog):
         if doubt and doubt != self._asked:
             self._asked = doubt
             return doubt + " " + self.tr("Keep it again if that is meant.")
-        return self._keep(Given(kind, self._tenders(), self.payer.value(), self.day.value()))
+        return self._keep(Given(kind, self._tenders(), self.payer.value(), self.day.said()))
 
     def _tenders(self) -> tuple[Tender, ...]:
         kept = self._means if self.kind.value() in ("payment", "deposit") else self._means[:1]

@@ -92,7 +92,7 @@ class OpeningDialog(FormDialog):
             done = work.ledger.open_with(
                 _ACCOUNTS[what],
                 cents,
-                day=self.day.value(),
+                day=self.day.said(),
                 customer_id=customer,
                 note=self.note.value() or "",
             )
@@ -142,7 +142,7 @@ class OnAccountDialog(FormDialog):
         bench = self.bench
         with bench.store.work(bench.person, bench.station) as work:
             done = work.ledger.receive(
-                self._customer, means, cents, self.note.value() or "", day=self.day.value()
+                self._customer, means, cents, self.note.value() or "", day=self.day.said()
             )
             if not isinstance(done, Refused):
                 work.commit()
