@@ -40,7 +40,7 @@ def test_its_line_is_live_and_it_is_kept_for_the_station(
     dialog.hook.set_text("3.5 lb")
     scale.lay("98.5")
     dialog.listen()
-    qtbot.waitUntil(lambda: dialog.weight.text() == "98.5 lb")
+    qtbot.waitUntil(lambda: dialog.weight.text() == "98.5\u00a0lb")
     assert dialog.came.text().startswith("ST,GS,+")
     dialog.try_it()
     with bench.store.read() as work:

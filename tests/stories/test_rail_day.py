@@ -87,7 +87,7 @@ class Day:
         self.keys.press(Key.Key_Return)
         self.scale.lay("0.0")
         says = self.rail.panel.weights.strip.says
-        self.qtbot.waitUntil(lambda: says.text() == "0.0 lb")
+        self.qtbot.waitUntil(lambda: says.text() == "0.0\u00a0lb")
 
     def now_weigh(self, stage: Stage) -> None:
         self.rail.in_a_row.stage.set_value(stage)
