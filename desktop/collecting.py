@@ -9,6 +9,7 @@ does the same work by the same counts.
 import gc
 
 from PySide6.QtCore import QObject, QTimer
+from PySide6.QtWidgets import QApplication
 
 BEAT_MS = 100
 
@@ -16,8 +17,9 @@ BEAT_MS = 100
 class Collecting(QObject):
     """Collects in the thread that made it, from now until `end`.
 
-    The counts are Python's own thresholds (700 new objects, then each older generation after ten
-    rounds of the one before it).
+    A window nobody knows any more is left to Qt: collected, its parts would lose what they hold
+    one after the other while Qt still calls them. The counts are Python's own thresholds (700 new
+    objects, then each older generation after ten rounds of the one before it).
     """
 
     def __init__(self, parent: QObject | None = None) -> None:
@@ -33,7 +35,9 @@ class Collecting(QObject):
         counts, limits = gc.get_count(), gc.get_threshold()
         due = [age for age in range(len(counts)) if counts[age] > limits[age]]
         if due:
+            windows = QApplication.topLevelWidgets()  # known here, so that none is collected
             gc.collect(due[-1])
+            windows.clear()
 
     def end(self) -> None:
         """The window is gone: Python collects by itself again, if it did before."""

@@ -7,7 +7,9 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QObject
+from PySide6.QtWidgets import QApplication, QWidget
 from pytestqt.qtbot import QtBot
+from shiboken6 import delete
 
 from desktop.collecting import Collecting
 from desktop.journal import Journal
@@ -58,6 +60,28 @@ def test_the_journals_thread_collects_nothing(
         journal.note("line", {str(at): "x" * number for at in range(3_000)})
         journal.close()
     qtbot.waitUntil(lambda: only_here(collected))
+    assert kept
+
+
+def test_a_window_nobody_knows_is_left_to_qt(qtbot: QtBot) -> None:
+    went: list[str] = []
+
+    class Lost(QWidget):
+        def __init__(self) -> None:
+            super().__init__()
+            self.itself = self
+
+        def __del__(self) -> None:
+            went.append("lost")
+
+    mine = Collecting()
+    Lost()
+    kept = [[number] for number in range(20_000)]
+    mine.look()
+    assert went == []
+    (lost,) = [one for one in QApplication.topLevelWidgets() if isinstance(one, Lost)]
+    delete(lost)
+    mine.end()
     assert kept
 
 
