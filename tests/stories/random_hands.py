@@ -153,7 +153,10 @@ class RandomHands:
         popup = QApplication.activePopupWidget()
         if popup is not None:
             return popup.focusWidget() or popup
-        return QApplication.focusWidget() or self._top()
+        focus, modal = QApplication.focusWidget(), QApplication.activeModalWidget()
+        if focus is not None and modal is not None and not modal.isAncestorOf(focus):
+            return modal  # it is just opening: what is behind it gets no key any more
+        return focus or self._top()
 
     def _settle(self) -> None:
         assert self._program is not None
