@@ -143,7 +143,7 @@ class CallsDialog(FormDialog):
             return
         self.note.set_text("")
         self.told_to.set_text("")
-        self.kept()
+        self.mark_kept()
         self.read()
 
     def _agreeing(self, found: dict[int, tuple[str, ...]]) -> None:

@@ -151,7 +151,7 @@ class WeightsDialog(FormDialog):
             self.refuse(said)
             return
         self.note.set_text("")
-        self.kept()
+        self.mark_kept()
         self.read()
 
     def print_notes(self) -> None:

@@ -103,7 +103,7 @@ class FormDialog(QDialog):
             return
         super().reject()
 
-    def kept(self) -> None:
+    def mark_kept(self) -> None:
         """What was typed so far is kept, and the dialog stays: leaving it now drops nothing."""
         for field in self.findChildren(Field):
             field.touched = False

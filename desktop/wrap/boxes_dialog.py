@@ -217,7 +217,7 @@ class BoxesDialog(FormDialog):
             work.commit()
         self._scanned = frozenset()
         self._read()
-        self.kept()
+        self.mark_kept()
         packed = next(one for one in self._boxes if one.name == name)
         self._print(packed)
         return ""

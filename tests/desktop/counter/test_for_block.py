@@ -80,7 +80,7 @@ def test_what_a_sheet_asks_stands_at_the_block_and_each_side_says_the_age(
     asked = sheet_asked(desk, bench)
     assert asked.question.settings.at_block
     pages = pages_of(make_sheet(asked))
-    for side in ("Side 1", "Side 2"):
+    for side, where in (("Side 1", "Both sides"), ("Side 2", "Side 2")):
         page = " ".join(next(one for one in pages if side in one).split())
         assert "AGE NOT KNOWN. Cut as 30 months and over" in page
     text = "\n".join(pages)
@@ -106,7 +106,7 @@ def test_a_draft_of_the_sheet_says_on_each_side_what_the_age_brings_down(
     both = Choice(0, 1, "t_bone_steak", Amount("all"), thickness=LENGTH_UNITS_PER_INCH)
     desk = desk_of(beef(qtbot, bench, both, "unknown", killed=False))
     pages = pages_of(sheet_paper(bench.store, desk.lot.number, bench.words))
-    for side in ("Side 1", "Side 2"):
+    for side, where in (("Side 1", "Both sides"), ("Side 2", "Side 2")):
         page = " ".join(next(one for one in pages if side in one).split())
         assert "AGE NOT KNOWN. Cut as 30 months and over" in page
-        assert "all as T-bone steak at 1 in can't be kept" in page
+        assert f"Can't be kept. {where}: all as T-bone steak at 1 in; " in page
