@@ -80,7 +80,7 @@ def test_what_a_sheet_asks_stands_at_the_block_and_each_side_says_the_age(
     asked = sheet_asked(desk, bench)
     assert asked.question.settings.at_block
     pages = pages_of(make_sheet(asked))
-    for side, where in (("Side 1", "Both sides"), ("Side 2", "Side 2")):
+    for side in ("Side 1", "Side 2"):
         page = " ".join(next(one for one in pages if side in one).split())
         assert "AGE NOT KNOWN. Cut as 30 months and over" in page
     text = "\n".join(pages)
