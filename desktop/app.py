@@ -26,7 +26,7 @@ from desktop import (
     overrides,  # noqa: F401 - arms the classes that are imported after it
 )
 from desktop.bench import Bench
-from desktop.collecting import Collecting
+from desktop.collecting import Collecting, collect
 from desktop.crash import CrashCatcher
 from desktop.help_window import HelpWindow
 from desktop.language import Language
@@ -92,7 +92,7 @@ class Program(QObject):
         self.window.enter(settings.place if settings.place in known else ENTRIES[0].key)
         self.window.show()
         # What stays for good is never looked through again: that took more than 50 ms at a time.
-        gc.collect()
+        collect()
         gc.freeze()
 
     def help(self, page: str) -> None:

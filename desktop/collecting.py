@@ -14,12 +14,22 @@ from PySide6.QtWidgets import QApplication
 BEAT_MS = 100
 
 
+def collect(age: int = 2) -> None:
+    """Collect what is no longer in use, up to a generation; but no window.
+
+    A window nobody knows any more is left to Qt: collected, its parts would lose what they hold
+    one after the other while Qt still calls them.
+    """
+    windows = QApplication.topLevelWidgets()  # known here as long as it takes
+    gc.collect(age)
+    windows.clear()
+
+
 class Collecting(QObject):
     """Collects in the thread that made it, from now until `end`.
 
-    A window nobody knows any more is left to Qt: collected, its parts would lose what they hold
-    one after the other while Qt still calls them. The counts are Python's own thresholds (700 new
-    objects, then each older generation after ten rounds of the one before it).
+    The counts are Python's own thresholds (700 new objects, then each older generation after ten
+    rounds of the one before it).
     """
 
     def __init__(self, parent: QObject | None = None) -> None:
@@ -35,9 +45,7 @@ class Collecting(QObject):
         counts, limits = gc.get_count(), gc.get_threshold()
         due = [age for age in range(len(counts)) if counts[age] > limits[age]]
         if due:
-            windows = QApplication.topLevelWidgets()  # known here, so that none is collected
-            gc.collect(due[-1])
-            windows.clear()
+            collect(due[-1])
 
     def end(self) -> None:
         """The window is gone: Python collects by itself again, if it did before."""

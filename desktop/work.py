@@ -14,6 +14,8 @@ from typing import TYPE_CHECKING, Any, TypeVar
 from PySide6.QtCore import QObject, Qt, QTimer, Signal, Slot
 from shiboken6 import isValid
 
+from desktop.collecting import collect
+
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
@@ -166,7 +168,7 @@ def slow_turns(limit_ms: int = LIMIT_MS) -> "Iterator[list[int]]":
     busy machine doesn't either. What is there already is kept out of the collector's sight, as the
     program does once it is open. `with slow_turns() as slow: …; assert slow == []`.
     """
-    gc.collect()
+    collect()
     gc.freeze()
     slow: list[int] = []
     last = thread_time()

@@ -30,7 +30,6 @@ from tests.bench.full_books import UNPAID_EACH, fill
 
 
 @pytest.mark.timed
-@pytest.mark.usefixtures("collecting")
 @pytest.mark.timeout(180)
 def test_every_list_of_the_office_opens_beside_many_bills(
     qapp: QApplication, store: Store, tmp_path: Path

@@ -18,7 +18,6 @@ from tests.bench.rooms import ANIMALS, bench_on, measured
 
 
 @pytest.mark.timed
-@pytest.mark.usefixtures("collecting")
 def test_every_screen_of_the_rail_opens_beside_40_000_animals(
     qapp: QApplication, store: Store, tmp_path: Path
 ) -> None:
