@@ -80,7 +80,8 @@ class Remembered:
             self.groups[id(one)] = _Group(one, mine, turn)
             self.tally.add(turn, mine)
             took.append(mine)
-        self.moved.note([one.took for one in gone], took, self.reached)
+        if self.number > 1:
+            self.moved.note([one.took for one in gone], took, self.reached)
         there = {one.choice.line for one in resting}
         for line in [line for line in self.rests if line not in there]:
             self._forget(line)
@@ -129,7 +130,8 @@ class Remembered:
         took, was = took_since(before, there), known.took[place]
         self.tally.drop(turn, was)
         self.tally.add(turn, took)
-        self.moved.note((was,), (took,), self.reached)
+        if self.number > 1:  # at first nothing was otherwise, and every line is still to come
+            self.moved.note((was,), (took,), self.reached)
         known.lines[place], known.took[place] = lines, took
 
     def _forget(self, line: int) -> None:
