@@ -83,12 +83,8 @@ class LedgerBook:
         due = self.owed_from_before(customer_id)
         if cents > due:
             return Refused("more_than_due", {"due": str(due)})
-        wrong = must_be_taken(self._desk, day or shop_day(self._desk))
-        if wrong is not None:
-            return wrong
-        about = About(self._desk.next_number("receipt"), memo=note.strip())
-        party = Party(customer_id)
-        return self._kept("on_account", on_account_postings(means, cents), party, about, day)
+        postings = on_account_postings(means, cents)
+        return self._with_receipt("on_account", postings, Party(customer_id), note, day)
 
     def owed_from_before(self, customer_id: int) -> int:
         """What a customer still owes from before these books, in cents."""
@@ -153,11 +149,23 @@ class LedgerBook:
         note: str,
         day: date | None,
     ) -> Entry | Refused:
+        postings = collected_postings(means, cents)
+        return self._with_receipt(kind, postings, Party(producer_id), note, day)
+
+    def _with_receipt(
+        self,
+        kind: EntryKind,
+        postings: tuple[Posting, ...],
+        party: Party,
+        note: str,
+        day: date | None,
+    ) -> Entry | Refused:
+        """Keep it under the next receipt number, on a day that money may be taken."""
         wrong = must_be_taken(self._desk, day or shop_day(self._desk))
         if wrong is not None:
             return wrong
         about = About(self._desk.next_number("receipt"), memo=note.strip())
-        return self._kept(kind, collected_postings(means, cents), Party(producer_id), about, day)
+        return self._kept(kind, postings, party, about, day)
 
     def move_cash(self, cents: int, note: str, *, day: date | None = None) -> Entry | Refused:
         """Cash carried to the bank; below nothing, from the bank into the drawer (change).

@@ -24,7 +24,7 @@ OPTIONS = 1 << 20  # turns kept for the options of one line
 
 @dataclass(slots=True)
 class _Group:
-    """A group that is settled, what it takes and its turn."""
+    """A group that is settled, what it takes and its turn; held, so that no other has its id."""
 
     settled: Settled
     took: Took

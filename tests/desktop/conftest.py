@@ -67,17 +67,23 @@ def messages() -> RecordedMessages:
 
 
 @pytest.fixture
+def paths(tmp_path: Path) -> Paths:
+    """A shop's folder, made and empty."""
+    made = Paths(tmp_path / "shop")
+    made.make()
+    return made
+
+
+@pytest.fixture
 def bench(
     qapp: QApplication,
     store: Store,
     signed: SignedOn,
     clock: Clock,
     messages: RecordedMessages,
-    tmp_path: Path,
+    paths: Paths,
 ) -> Iterator[Bench]:
     """The tools of a station on an empty real store, with a clock that stands still."""
-    paths = Paths(tmp_path / "shop")
-    paths.make()
     settings = SettingsFile(paths.settings)
     workers = Workers()
     yield Bench(

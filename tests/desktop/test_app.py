@@ -24,13 +24,6 @@ from tests.desktop.typing_in import type_into
 
 
 @pytest.fixture
-def paths(tmp_path: Path) -> Paths:
-    made = Paths(tmp_path / "shop")
-    made.make()
-    return made
-
-
-@pytest.fixture
 def program(
     qapp: QApplication, qtbot: QtBot, paths: Paths, messages: RecordedMessages
 ) -> Iterator[Program]:

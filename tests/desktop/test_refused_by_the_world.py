@@ -3,7 +3,6 @@
 import errno
 import sqlite3
 from collections.abc import Callable, Iterator
-from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt, QTimer
@@ -18,13 +17,6 @@ from desktop.crash import CrashCatcher, CrashReport
 from desktop.paths import Paths
 from desktop.records import open_records
 from tests.desktop.recorded_messages import RecordedMessages
-
-
-@pytest.fixture
-def paths(tmp_path: Path) -> Paths:
-    made = Paths(tmp_path / "shop")
-    made.make()
-    return made
 
 
 @pytest.fixture

@@ -1,5 +1,5 @@
 """The stories are told on the same bench as the tests of the window."""
 
-from tests.desktop.conftest import bench, collecting, dressed, messages, worn
+from tests.desktop.conftest import bench, collecting, dressed, messages, paths, worn
 
-__all__ = ["bench", "collecting", "dressed", "messages", "worn"]
+__all__ = ["bench", "collecting", "dressed", "messages", "paths", "worn"]

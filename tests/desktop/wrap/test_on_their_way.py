@@ -50,8 +50,10 @@ def place(qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn) -> WrapPla
     return opened(qtbot, bench)
 
 
-def print_missing(place: WrapPlace) -> None:
+def print_missing(qtbot: QtBot, bench: Bench, place: WrapPlace) -> None:
+    """Ctrl+F9, until no label is missing any more."""
     QTest.keyClick(place.side.table, Qt.Key.Key_F9, Qt.KeyboardModifier.ControlModifier)
+    qtbot.waitUntil(lambda: not bench.work.busy() and not place.side.missing.isVisible())
 
 
 def test_opened_again_it_says_which_label_may_be_printed(place: WrapPlace) -> None:
@@ -70,8 +72,7 @@ def test_found_on_its_package_it_is_printed_no_second_time(
 ) -> None:
     printer = Printed(monkeypatch, bench)
     messages.answers = [False]
-    print_missing(place)
-    qtbot.waitUntil(lambda: not bench.work.busy() and not place.side.missing.isVisible())
+    print_missing(qtbot, bench, place)
     assert "can't know whether" in messages.asked[0]
     (pdf,) = printer.sent
     (page,) = pages_of(pdf)
@@ -91,8 +92,7 @@ def test_not_found_it_is_printed_under_its_number(
 ) -> None:
     printer = Printed(monkeypatch, bench)
     messages.answers = [True]
-    print_missing(place)
-    qtbot.waitUntil(lambda: not bench.work.busy() and not place.side.missing.isVisible())
+    print_missing(qtbot, bench, place)
     (pdf,) = printer.sent
     assert len(pages_of(pdf)) == 2
     assert NAME not in bench.journal.names()
