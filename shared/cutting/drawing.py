@@ -5,8 +5,8 @@ many parts in `whole` come from each pool.
 """
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from fractions import Fraction
+from typing import NamedTuple
 
 from shared.carcass.catalogue import Pool
 from shared.cutting.added_stock import LEAN, pearson
@@ -19,8 +19,7 @@ BANDS = (95, 100, 105)  # per cent of a pool: what is sure, what is expected, wh
 Needs = dict[Pool, tuple[int, int]]
 
 
-@dataclass(frozen=True, slots=True)
-class _Draw:
+class _Draw(NamedTuple):
     """One pool choice: nanograms asked (None: the rest), and what it takes of each pool.
 
     Of `whole` nanograms of the product so many come from each pool of `takes`; the rest is

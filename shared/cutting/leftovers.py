@@ -10,7 +10,7 @@ from shared.cutting.demand import Demand
 from shared.cutting.lanes import bits_of
 from shared.cutting.occupied import Occupied
 from shared.cutting.take import Option, Strip
-from shared.cutting.taken import Parts, line
+from shared.cutting.taken import Parts, line, taken_between
 from shared.cutting.ways import OffRun, WayPlan, Ways
 from shared.cutting.whole_lines import pieces_of
 from shared.cutting.windows import window
@@ -86,13 +86,26 @@ def _rest_line(
         alone = Option(
             option.carcass, held.side.number, option.ways, (held,), option.animal, option.wanted
         )
-    parts = Parts(alone, ways, EXPECTED)
-    parts.add_block(strip, lanes, start, end)
+    taken, weight = taken_between(held.side, strip[2], lanes, (start, end), EXPECTED, ways)
     occupied.add_length(strip, lanes, start, end)
     if held.split:
         occupied.charge(option.wanted.share, strip, lanes, end - start)
     count, size = pieces_of(plan, alone, end - start, EXPECTED, ways)
-    return line(demand, alone, plan, count, parts, start, end, size)
+    choice = demand.choice
+    return PlanLine(
+        choice.line,
+        choice.share,
+        choice.cut,
+        plan.way.code,
+        option.carcass,
+        alone.side,
+        count,
+        taken,
+        weight,
+        start,
+        end,
+        size,
+    )
 
 
 def _rest_part(
@@ -140,10 +153,13 @@ def free_of(
     strip: Strip, lanes: int, allowed: Sequence[Interval], occupied: Occupied
 ) -> Sequence[Interval]:
     """What of some intervals is free in all these lanes."""
+    if not allowed:
+        return allowed
     known, left = occupied.lanes, allowed
+    first, last = allowed[0][0], allowed[-1][1]
     for bit in bits_of(lanes):
         for begin, end in known.get((strip, bit), ()):
-            if len(left) == 1 and (end <= left[0][0] or left[0][1] <= begin):
+            if end <= first or last <= begin:
                 continue
             kept: list[Interval] = []
             for lo, hi in left:
@@ -156,7 +172,7 @@ def free_of(
                     kept.append((end, hi))
             if not kept:
                 return kept
-            left = kept
+            left, first, last = kept, kept[0][0], kept[-1][1]
     return left
 
 
@@ -167,7 +183,7 @@ def rest_cautions(
     if not lines:
         twice = any(one.rest and _touch(one, demand) for one in earlier)
         yield Caution("rest_twice" if twice else "rest_empty", demand.choice.line)
-    elif not any(one.count for one in lines):
+    elif not lines[0].count and not any(one.count for one in lines):
         yield Caution("rest_under_one_piece", demand.choice.line)
 
 

@@ -6,7 +6,7 @@ strip is one run of one side. A cell is a part of a side or of an animal, or a s
 account of either.
 """
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from fractions import Fraction
 from typing import NamedTuple
 
@@ -55,7 +55,7 @@ class Option:
     """One way on one side; several ways at once where all of them are wanted.
 
     `side` is 0 for both sides or the animal. `cap` is how many units may be made here at most,
-    -1 for no bound of its own. `keys` is what it touches, once asked for.
+    -1 for no bound of its own. `takes` is memory, by lengths.
     """
 
     carcass: int
@@ -65,18 +65,20 @@ class Option:
     animal: Animal
     wanted: Wanted
     cap: int = -1
-    takes: list[Take | Missing | None] = field(default_factory=lambda: [None, None, None])
-    keys: Keys | None = None
+    takes: dict[int, Take | Missing] | None = None
 
     def take(self, scenario: int, ways: Ways) -> Take | Missing:
         """What one unit takes with these lengths."""
-        found = self.takes[scenario]
+        known = self.takes
+        if known is None:
+            known = self.takes = {}
+        found = known.get(scenario)
         if found is None:
             if self.wanted.fraction is None:
                 found = _one_piece(self, scenario, ways)
             else:
                 found = _all_of(self, scenario, ways)
-            self.takes[scenario] = found
+            known[scenario] = found
         return found
 
 

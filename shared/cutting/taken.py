@@ -7,7 +7,7 @@ from functools import lru_cache
 
 from shared.carcass.catalogue import Part
 from shared.cutting.answer import PlanLine, Taken
-from shared.cutting.capacity import Animal, Side
+from shared.cutting.capacity import Animal, Interval, Side
 from shared.cutting.demand import Demand
 from shared.cutting.run_packing import Piece
 from shared.cutting.take import Option, Strip
@@ -101,6 +101,34 @@ class Parts:
     def taken(self) -> tuple[Taken, ...]:
         """The parts in the order they were met."""
         return tuple([_taken(code, *fraction) for code, fraction in self.found.items()])
+
+
+def taken_between(
+    side: Side, run: int, lanes: int, between: Interval, scenario: int, ways: Ways
+) -> tuple[tuple[Taken, ...], int]:
+    """All that lies between two points of some lanes of a run, and its weight.
+
+    A part lies on one stretch of one lane, so that it is met once at most.
+    """
+    start, end = between
+    bounds, places, weights = side.bounds[scenario][run], ways.at[run], side.weights
+    found: list[Taken] = []
+    weight = 0
+    for place in range(max(0, bisect_right(bounds, start) - 1), len(places)):
+        lo, hi = bounds[place], bounds[place + 1]
+        if lo >= end:
+            break
+        length = (hi if hi < end else end) - (lo if lo > start else start)
+        for bit, part in places[place] if length > 0 else ():
+            if bit & lanes:
+                code, whole = part.code, weights[part.code]
+                if length == hi - lo:
+                    weight += whole
+                    found.append(_taken(code, 1, 1))
+                else:
+                    weight += whole * length // (hi - lo)
+                    found.append(_taken(code, length, hi - lo))
+    return tuple(found), weight
 
 
 def covered(one: Segment, point: int) -> int:
