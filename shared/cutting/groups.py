@@ -3,6 +3,7 @@
 from collections.abc import Iterable, Sequence
 
 from shared.cutting.capacity import SURE
+from shared.cutting.connected import connected
 from shared.cutting.demand import Demand, Row
 from shared.cutting.lanes import bits_of
 from shared.cutting.take import Cell, Keys, Lane, Missing, Option
@@ -38,32 +39,15 @@ def groups(demands: Sequence[Demand], ways: Ways) -> list[list[Demand]]:
     Worked number: chops and back ribs of one side share no lane and are two groups; bone-in
     chops take both lanes and join them into one.
     """
-    parent = list(range(len(demands)))
-    seen: dict[Lane | Cell, int] = {}
-    for place, one in enumerate(demands):
-        lanes, cells = keys_of(one, ways)
-        for key in (*lanes, *cells):
-            other = seen.setdefault(key, place)
-            if other != place:
-                _join(parent, other, place)
-    found: dict[int, list[Demand]] = {}
-    for place, one in enumerate(demands):
-        found.setdefault(_root(parent, place), []).append(one)
-    return list(found.values())
+    return [[demands[number] for number in numbers] for numbers in parted(demands, ways)]
+
+
+def parted(demands: Sequence[Demand], ways: Ways) -> list[list[int]]:
+    """The same by the demands' places."""
+    keys = [keys_of(one, ways) for one in demands]
+    return connected([(*one.lanes, *one.cells) for one in keys])
 
 
 def rows_of(demands: Iterable[Demand]) -> list[Row]:
     """All rows of the demands, by line."""
     return [row for one in demands for row in one.rows]
-
-
-def _root(parent: list[int], place: int) -> int:
-    while parent[place] != place:
-        parent[place] = parent[parent[place]]
-        place = parent[place]
-    return place
-
-
-def _join(parent: list[int], one: int, other: int) -> None:
-    first, second = _root(parent, one), _root(parent, other)
-    parent[max(first, second)] = min(first, second)

@@ -8,7 +8,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from fractions import Fraction
 from math import lcm
-from operator import is_
+from operator import is_, itemgetter
 from typing import NamedTuple
 
 from shared.carcass.carcass import Share
@@ -20,7 +20,7 @@ from shared.cutting.capacity import Held, animals, by_carcass, owners
 from shared.cutting.conflict import refused
 from shared.cutting.cut_alike import alike_questions
 from shared.cutting.demand import Demand, Shop, demand
-from shared.cutting.groups import groups
+from shared.cutting.groups import keys_of, parted
 from shared.cutting.leftovers import rest_cautions, take_rest
 from shared.cutting.occupied import Occupied
 from shared.cutting.open_parts import Opened, open_parts
@@ -28,7 +28,6 @@ from shared.cutting.order import Choice, Question
 from shared.cutting.remembered import Remembered
 from shared.cutting.settled import Settled, settle, worst
 from shared.cutting.singles import give_rooms, rooms_of
-from shared.cutting.tally import Tally
 from shared.cutting.told_beside import age_unknown, of_lines
 from shared.cutting.trim import GivenBack, Pools, pools
 from shared.cutting.ways import Ways, compile_ways
@@ -64,6 +63,30 @@ class _Drawn(NamedTuple):
     pools: Pools
 
 
+class _Asked(NamedTuple):
+    """Choices by line, and what was made of each."""
+
+    choices: Sequence[Choice]
+    demands: list[Demand]
+
+
+class _Parted(NamedTuple):
+    """Lines that must be met, and their groups by their places among them."""
+
+    bound: list[Demand]
+    numbers: list[list[int]]
+
+
+def _part(bound: list[Demand], last: _Parted, ways: Ways) -> _Parted:
+    """The groups of some lines: the same where every line touches what it touched before."""
+    if len(bound) == len(last.bound) and all(
+        one is other or keys_of(one, ways) == keys_of(other, ways)
+        for one, other in zip(bound, last.bound, strict=True)
+    ):
+        return _Parted(bound, last.numbers)
+    return _Parted(bound, parted(bound, ways))
+
+
 class Planner:
     """Plans questions of one species, one after another; each answer is as `plan` gives it."""
 
@@ -74,6 +97,8 @@ class Planner:
         self._asked: Question | None = None
         self._shop: Shop | None = None
         self._demands: dict[int, Demand] = {}
+        self._last = _Asked((), [])
+        self._parted = _Parted([], [])
         self._settled: dict[tuple[int, ...], Settled] = {}
         self._left: Remembered | None = None
         self._pools: dict[int, _Drawn] = {}
@@ -109,7 +134,9 @@ class Planner:
 
     def _settle_all(self, demands: list[Demand], shop: Shop) -> list[Settled]:
         bound = [one for one in demands if one.refusal is None and (one.rows or one.up_to)]
-        settled = [self._settle(group, shop) for group in groups(bound, self.ways)]
+        self._parted = _part(bound, self._parted, self.ways)
+        parts = [[bound[number] for number in numbers] for numbers in self._parted.numbers]
+        settled = [self._settle(group, shop) for group in parts]
         self._settled = {tuple(map(id, one.demands)): one for one in settled}
         return settled
 
@@ -135,14 +162,12 @@ class Planner:
             taken = [take_rest(one, occupied, self.ways) for one in resting]
         else:
             occupied = None
-            self._left.begin(settled, resting)
-            taken = [self._left.rest_of(one, self.ways) for one in resting]
-            self._left.end()
+            taken = self._left.rests(settled, resting, self.ways)
         for place, (one, mine) in enumerate(zip(resting, taken, strict=True)):
             lines += mine
             if not one.rows:
                 cautions += rest_cautions(one, mine, resting[:place])
-        lines.sort(key=lambda one: one.line)
+        lines.sort(key=itemgetter(0))  # by line
         return lines, cautions, occupied
 
     def shop_of(self, question: Question) -> Shop:
@@ -158,9 +183,10 @@ class Planner:
                     return self._shop
         self._shop = shop_of(question, self.ways)
         self._demands, self._settled, self._pools, self._gave = {}, {}, {}, {}
+        self._last, self._parted = _Asked((), []), _Parted([], [])
         if self.ways.strips is not None:
             self.ways.strips.clear()
-            self._left = Remembered(Tally(self._shop.denominator, self._shop.split))
+            self._left = Remembered(self._shop.denominator, self._shop.split)
         return self._shop
 
     def demands_of(self, question: Question, shop: Shop) -> list[Demand]:
@@ -168,6 +194,24 @@ class Planner:
         return self._compile(question.choices, shop)
 
     def _compile(self, choices: Sequence[Choice], shop: Shop) -> list[Demand]:
+        """The choices compiled, by line; of as many choices as last time only those that differ."""
+        last, known = self._last
+        if len(last) == len(choices):
+            other = [place for place, one in enumerate(choices) if one is not last[place]]
+            if all(choices[place].line == last[place].line for place in other):
+                known = known.copy()
+                for place in other:
+                    if choices[place] != last[place]:
+                        known[place] = demand(choices[place], shop)
+                        self._demands[choices[place].line] = known[place]
+                self._last = _Asked(choices, known)
+                return known
+        found = self._compile_by_line(choices, shop)
+        in_order = [one.choice.line for one in found] == [one.line for one in choices]
+        self._last = _Asked(choices, found) if in_order else _Asked((), [])
+        return found
+
+    def _compile_by_line(self, choices: Sequence[Choice], shop: Shop) -> list[Demand]:
         known, found = self._demands, list[Demand]()
         for choice in sorted(choices, key=lambda one: one.line):
             one = known.get(choice.line)

@@ -1,155 +1,192 @@
 """What a planner remembers between questions of what is left over: rests, and open parts.
 
-Every answer is as from scratch: what is used again was reckoned from the same values.
+Every answer is as from scratch: what is used again was reckoned from the same values. A patch of
+what takes the rest is taken anew where a group takes otherwise of it than in the answer before.
 """
 
-from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, field
-from itertools import count
+from collections.abc import Iterable, Mapping, Sequence
+from typing import TypeVar
 
 from shared.carcass.carcass import Share
 from shared.cutting.answer import OpenPart, PlanLine
 from shared.cutting.demand import Demand, Shop
-from shared.cutting.leftovers import rest_of_option
-from shared.cutting.moved import Moved, Reach, Reached, Took, reach_of, took_since
-from shared.cutting.occupied import Place
+from shared.cutting.occupied import Fractions, Occupied, Place, Used
 from shared.cutting.open_parts import Opened, open_parts
+from shared.cutting.patches import Moved, Patch, Rest, patches, rest_of
 from shared.cutting.settled import Settled
-from shared.cutting.tally import Tally
 from shared.cutting.ways import Ways
 
-NOTHING = Took()
-OPTIONS = 1 << 20  # turns kept for the options of one line
+K = TypeVar("K")
+V = TypeVar("V")
 
 
-@dataclass(slots=True)
-class _Group:
-    """A group that is settled, what it takes and its turn; held, so that no other has its id."""
-
-    settled: Settled
-    took: Took
-    turn: int
-
-
-@dataclass(slots=True)
-class _Rest:
-    """What a line takes of the rest, option by option: where it may, its lines, what they take.
-
-    `flat` are the lines of all options. It was used last in the answer of that number.
-    """
-
-    of: Demand
-    reach: list[Reach]
-    lines: list[list[PlanLine]]
-    took: list[Took]
-    flat: list[PlanLine] = field(default_factory=list[PlanLine])
-    used: int = 0
-
-
-@dataclass(slots=True)
 class Remembered:
-    """The rests of the last answer by line, its groups, and the open parts.
+    """What the groups of the last answer take, and with what takes the rest; its patches.
 
-    `moved` is what is taken otherwise than in the answer before this one, as far as this one is
-    reckoned; `changed` are the places of which that holds since the open parts were reckoned.
+    `_base` is what the groups take, `_all` that and the rests. `_changed` are the places of which
+    something else is taken than when the open parts were reckoned.
     """
 
-    tally: Tally
-    rests: dict[int, _Rest] = field(default_factory=dict[int, _Rest])
-    groups: dict[int, _Group] = field(default_factory=dict[int, _Group])
-    opened: Opened = field(default_factory=Opened)
-    moved: Moved = field(default_factory=Moved)
-    reached: Reached = field(default_factory=Reached)
-    changed: set[Place] = field(default_factory=set[Place])
-    number: int = 0
-    turns: "count[int]" = field(default_factory=lambda: count(-1, -1))
+    def __init__(self, denominator: int, split: bool) -> None:
+        """Nothing is taken yet."""
+        self._base = Occupied(denominator, split)
+        self._all = Occupied(denominator, split)
+        self._groups: dict[int, Settled] = {}
+        self._rests: dict[int, Rest] = {}
+        self._patches: list[Patch] = []
+        self._at: dict[Place, Patch] = {}
+        self._noted: dict[Used, Patch] = {}
+        self._stale: dict[int, Patch] = {}
+        self._moved = Moved()
+        self._opened = Opened()
+        self._changed: set[Place] = set()
 
-    def begin(self, settled: Sequence[Settled], resting: Iterable[Demand]) -> None:
-        """Another answer: note what moved with the groups, and with lines that rest no more."""
-        self.number += 1
-        self.moved = Moved()
+    def rests(
+        self, settled: Sequence[Settled], resting: Sequence[Demand], ways: Ways
+    ) -> list[list[PlanLine]]:
+        """What each line takes of the rest when the groups have taken theirs."""
+        self._moved = Moved()
+        self._regroup(settled)
+        known = self._rests
+        lines = [one.choice.line for one in resting]
+        if len(known) != len(lines) or not all(
+            line in known and known[line].of is one
+            for line, one in zip(lines, resting, strict=True)
+        ):
+            self._rest_anew(resting, ways)
+        self._take_stale(ways)
+        return [self._rests[line].all_lines() for line in lines]
+
+    def _regroup(self, settled: Sequence[Settled]) -> None:
+        """Put what other groups take in the place of what is settled no more."""
         now = {id(one): one for one in settled}
-        gone = [self.groups.pop(key) for key in [key for key in self.groups if key not in now]]
-        come = [one for key, one in now.items() if key not in self.groups]
-        for one in gone:
-            self.tally.drop(one.turn, one.took)
-        took: list[Took] = []
-        for one in come:
-            mine = took_since(None, one.occupied)
-            turn = next(self.turns)
-            self.groups[id(one)] = _Group(one, mine, turn)
-            self.tally.add(turn, mine)
-            took.append(mine)
-        if self.number > 1:
-            self.moved.note([one.took for one in gone], took, self.reached)
-        there = {one.choice.line for one in resting}
-        for line in [line for line in self.rests if line not in there]:
-            self._forget(line)
+        gone = [self._groups.pop(key) for key in [key for key in self._groups if key not in now]]
+        come = [one for key, one in now.items() if key not in self._groups]
+        self._groups |= {id(one): one for one in come}
+        if not gone and not come:
+            return
+        was = [one.occupied for one in gone]
+        took = [one.occupied for one in come]
+        base, every = self._base, self._all
+        moved = self._moved
+        for lane, new in _other([one.lanes for one in was], [one.lanes for one in took]):
+            moved.note_lane(lane, base.lanes.get(lane, ()), new or ())
+            _put(base.lanes, lane, new)
+            self._touch(lane, every.lanes, lane, new)
+        for place, new in _other([one.parts for one in was], [one.parts for one in took]):
+            moved.parts.add(place)
+            _put(base.parts, place, new)
+            self._touch(place, every.parts, place, new)
+        for account, new in _other([one.accounts for one in was], [one.accounts for one in took]):
+            moved.accounts.add(account)
+            _put(base.accounts, account, new)
+            self._touch(account[1:], every.accounts, account, new)
+        if base.split:
+            self._share_out({key for one in (*was, *took) for key in one.by_share})
 
-    def end(self) -> None:
-        """All that rests is taken: keep what moved for the open parts."""
-        self.changed |= self.moved.places
+    def _touch(self, place: Place, every: dict[K, V], key: K, new: V | None) -> None:
+        """Something else is taken at a place; who takes the rest there, takes it anew."""
+        _put(every, key, new)
+        patch = self._at.get(place)
+        if patch is not None:
+            self._stale[id(patch)] = patch
 
-    def rest_of(self, one: Demand, ways: Ways) -> list[PlanLine]:
-        """What one line takes of the rest: again what it took, where nothing else moved there."""
-        known = self.rests.get(one.choice.line)
-        if known is None or known.of is not one or known.used != self.number - 1:
-            if known is not None:
-                self._forget(one.choice.line)
-            known = self.rests[one.choice.line] = _nothing_yet(one, ways)
-            self.reached.add(one.choice.line, known.reach)
-            for place in range(len(one.options)):
-                self._take(known, place, ways)
-            known.flat = [made for mine in known.lines for made in mine]
-        elif one.choice.line in self.moved.waiting:
-            self._again(known, ways)
-        known.used = self.number
-        return known.flat
+    def _share_out(self, keys: Iterable[Used]) -> None:
+        """Add up anew what shares have of some parts; several groups may have of one."""
+        mine = [one.occupied.by_share for one in self._groups.values()]
+        for key in keys:
+            found = [some[key] for some in mine if key in some]
+            new = found[0] if len(found) == 1 else sum(found, Fractions())
+            if self._base.by_share.get(key, ()) != new:
+                self._moved.used.add(key)
+                _put(self._base.by_share, key, new or None)
+                self._touch(key[1], self._all.by_share, key, new or None)
+                patch = self._noted.get(key)
+                if patch is not None:
+                    self._stale[id(patch)] = patch
 
-    def _again(self, known: _Rest, ways: Ways) -> None:
-        """Take the rest anew with the options where something moved, one after the other.
+    def _rest_anew(self, resting: Sequence[Demand], ways: Ways) -> None:
+        """Other lines take the rest: patches of the same options stay as they are."""
+        known = self._rests
+        self._rests = {}
+        for one in resting:
+            rest = known.get(one.choice.line)
+            same = rest is not None and rest.of is one
+            self._rests[one.choice.line] = rest if rest and same else rest_of(one, ways)
+        before = {patch.options(): patch for patch in self._patches}
+        self._patches, self._at, self._noted = [], {}, {}
+        for patch in patches([*self._rests.values()]):
+            kept = before.pop(patch.options(), patch) if before else patch
+            if kept is patch:
+                self._stale[id(patch)] = patch
+            else:
+                self._noted |= dict.fromkeys(kept.noted, kept)
+            self._patches.append(kept)
+            for place in kept.lanes:
+                self._at[place] = kept
+            for place in kept.parts:
+                self._at[place] = kept
+        for patch in before.values():
+            self._stale.pop(id(patch), None)
+            self._give_up(patch)
+            self._changed.update(patch.lanes, patch.parts, [place for _, place in patch.noted])
 
-        What one takes otherwise may move what later ones find.
-        """
-        waiting, place = self.moved.waiting[known.of.choice.line], -1
-        while later := [option for option in waiting if option > place]:
-            place = min(later)
-            self._take(known, place, ways)
-        known.flat = [made for mine in known.lines for made in mine]
+    def _give_up(self, patch: Patch) -> None:
+        """Take back what a patch took."""
+        base, every = self._base, self._all
+        for lane in patch.lanes:
+            _put(every.lanes, lane, base.lanes.get(lane))
+        for place in patch.parts:
+            _put(every.parts, place, base.parts.get(place))
+        for account in patch.accounts:
+            _put(every.accounts, account, base.accounts.get(account))
+        for used in patch.noted:
+            _put(every.by_share, used, base.by_share.get(used))
 
-    def _take(self, known: _Rest, place: int, ways: Ways) -> None:
-        """Take the rest with one option, and note what it takes otherwise than before."""
-        one, turn = known.of, known.of.choice.line * OPTIONS + place
-        there = self.tally.before(turn, known.reach[place])
-        before = there.copied()
-        lines = rest_of_option(one, one.options[place], there, ways)
-        if lines == known.lines[place]:
-            return  # what lies there and what it counts as is in the lines
-        for made in lines if there.split else ():
-            there.note(made)
-        took, was = took_since(before, there), known.took[place]
-        self.tally.drop(turn, was)
-        self.tally.add(turn, took)
-        if self.number > 1:  # at first nothing was otherwise, and every line is still to come
-            self.moved.note((was,), (took,), self.reached)
-        known.lines[place], known.took[place] = lines, took
-
-    def _forget(self, line: int) -> None:
-        """A line that takes the rest no more, or is another one now."""
-        known = self.rests.pop(line)
-        for place, took in enumerate(known.took):
-            self.tally.drop(line * OPTIONS + place, took)
-        self.reached.drop(line, known.reach)
-        self.moved.note(known.took, (), self.reached)
+    def _take_stale(self, ways: Ways) -> None:
+        """Take the rest anew of what was given up, or where something moved."""
+        moved = self._moved
+        for patch in self._stale.values():
+            if not patch.fresh:
+                self._give_up(patch)
+                for used in patch.noted:
+                    del self._noted[used]
+            elif self._opened.left:
+                self._changed.update(patch.lanes, patch.parts)
+            patch.take(self._all, moved, ways)
+            for used in patch.noted:
+                self._noted[used] = patch
+        self._stale.clear()
+        self._changed |= moved.lanes.keys()
+        self._changed |= moved.parts
+        self._changed.update([account[1:] for account in moved.accounts])
+        self._changed.update([used[1] for used in moved.used])
 
     def open_parts(self, shares: Sequence[Share], shop: Shop) -> tuple[OpenPart, ...]:
         """The open parts; those where nothing moved since they were reckoned again."""
-        self.opened.forget(self.changed)
-        self.changed = set()
-        occupied = self.tally.in_all()
-        return open_parts(shares, shop.held, shop.herd, occupied, shop.ways, self.opened)
+        self._opened.forget(self._changed)
+        self._changed = set()
+        return open_parts(shares, shop.held, shop.herd, self._all, shop.ways, self._opened)
 
 
-def _nothing_yet(one: Demand, ways: Ways) -> _Rest:
-    reach = [reach_of(option, ways) for option in one.options]
-    return _Rest(one, reach, [[] for _ in reach], [NOTHING] * len(reach))
+def _other(
+    was: Sequence[Mapping[K, V]], now: Sequence[Mapping[K, V]]
+) -> Iterable[tuple[K, V | None]]:
+    """What some groups take otherwise than others did; None where nothing is taken any more.
+
+    A place is one group's alone: groups that had one in common would be one.
+    """
+    before = {key: it for one in was for key, it in one.items()}
+    for one in now:
+        for key, it in one.items():
+            if before.pop(key, None) != it:
+                yield key, it
+    for key in before:
+        yield key, None
+
+
+def _put(there: dict[K, V], key: K, new: V | None) -> None:
+    if new is None:
+        there.pop(key, None)
+    else:
+        there[key] = new
