@@ -12,6 +12,7 @@ from desktop.counter.usual_fill import usual_choice
 from desktop.fields import ChoiceField, CountField, FormDialog, LengthField, TextField, WeightField
 from desktop.look.space import GROUP, row
 from printing.words.choice_words import fraction_text
+from printing.words.other_names import cut_names
 from shared.curing.asked import usual_finish
 from shared.cutting.breaking import package_of
 from shared.cutting.order import Amount, Choice, Package
@@ -79,6 +80,7 @@ class LineDialog(FormDialog):
         self.cut.set_choices(
             [(code, self._name(code)) for code in cuts],
             also=[[self._words.name(catalogue.species, f"cut.{code}", 2)] for code in cuts],
+            others=lambda: cut_names(words, catalogue.species, cuts),
         )
         self.show_choice(choice)
         if typed:

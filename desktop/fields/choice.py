@@ -1,25 +1,29 @@
 """The field for one of several: type any part of it, or step with up and down."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from typing import Generic, TypeVar, cast
 
 from PySide6.QtCore import QCoreApplication, QEvent, QObject, QStringListModel, Qt
-from PySide6.QtGui import QFocusEvent
+from PySide6.QtGui import QFocusEvent, QStandardItem, QStandardItemModel
 from PySide6.QtWidgets import QComboBox, QCompleter, QLineEdit, QWidget
 
 from desktop.fields.field import Field
 from desktop.fields.pick_box import PickBox
 from shared.shop.customers import name_key
-from shared.shop.found_names import Forms, found_names, name_forms, one_meant, written_nearly
+from shared.shop.found_names import name_forms
+from shared.shop.other_names import Found, Layer, NamesSearched
 
 T = TypeVar("T")
+_BETWEEN = " · "
+_OWN_NAME = Qt.ItemDataRole.UserRole
 _BY_TAB = (Qt.FocusReason.TabFocusReason, Qt.FocusReason.BacktabFocusReason)
 
 
 class ChoiceField(Field[T], Generic[T]):
     """Takes one of `set_choices`; what is typed is found in any part of the words.
 
-    The list below the line has what `found_names` finds, else what is written nearly so.
+    The list below the line has what `NamesSearched` finds, else what is written nearly so. What
+    was found by another name shows it behind its own, which is what the line then holds.
 
     A `free` field also takes words that are none of them: `value` is None then, `text` has them.
     """
@@ -32,8 +36,9 @@ class ChoiceField(Field[T], Generic[T]):
         self._values: list[T] = []
         self._words = QStringListModel(self)
         self._also: Sequence[Sequence[str]] = ()
-        self._forms: list[Forms] | None = None
-        self._like_typed: QStringListModel | None = None  # made when something is first typed
+        self._others: Callable[[], Sequence[Layer]] | None = None
+        self._by_names: NamesSearched | None = None
+        self._like_typed: QStandardItemModel | None = None  # made when something is first typed
         self._name_popup = ""
         self._quiet = False
         self.selects_all = True  # False where typing goes on in what a key has begun
@@ -71,12 +76,17 @@ class ChoiceField(Field[T], Generic[T]):
         self._name_popup = name
 
     def set_choices(
-        self, choices: Sequence[tuple[T, str]], also: Sequence[Sequence[str]] = ()
+        self,
+        choices: Sequence[tuple[T, str]],
+        also: Sequence[Sequence[str]] = (),
+        others: Callable[[], Sequence[Layer]] | None = None,
     ) -> None:
         """What can be chosen, as (value, words); what was chosen stays if it is still there.
 
-        `also` has for each the other names it is found by, such as several of it.
+        `also` has for each its own name in other forms, such as several of it; `others` gives the
+        names it doesn't carry but is found by, and is read when something is first typed.
         """
+        self._others = others
         self.share_choices(
             [value for value, _ in choices], QStringListModel([words for _, words in choices]), also
         )
@@ -90,7 +100,7 @@ class ChoiceField(Field[T], Generic[T]):
         self._quiet = True
         self._values = list(values)
         self._words = words  # the box doesn't keep it
-        self._also, self._forms = also, None
+        self._also, self._by_names = also, None
         self.box.setModel(words)
         if before is not None and before in self._values:
             self.box.setCurrentIndex(self._values.index(before))
@@ -167,7 +177,8 @@ class ChoiceField(Field[T], Generic[T]):
 
         A number means the choice that begins with it: order 4, though the others' tag is 41.
         """
-        typed, forms = name_key(self.text()), self._all_forms()
+        typed, names = name_key(self.text()), self._searched()
+        forms = names.forms
         if not typed:
             return None
         current = self.box.currentIndex()
@@ -179,31 +190,39 @@ class ChoiceField(Field[T], Generic[T]):
             begun = [at for at, each in enumerate(forms) if each[0].split()[:1] == [typed]]
             if len(begun) == 1:
                 return begun[0]
-        return one_meant(typed, forms)
+        return names.meant(typed)
 
-    def _all_forms(self) -> list[Forms]:
+    def _searched(self) -> NamesSearched:
         """What each choice is found by, its words first; read when first looked for."""
-        if self._forms is None:
+        if self._by_names is None:
             also = self._also or [()] * len(self._words.stringList())
-            self._forms = [
+            forms = [
                 name_forms([words, *others])
                 for words, others in zip(self._words.stringList(), also, strict=True)
             ]
-        return self._forms
+            self._by_names = NamesSearched(forms, self._others)
+        return self._by_names
 
-    def _like(self, typed: str) -> list[str]:
+    def _like(self, typed: str) -> tuple[Found, ...]:
         """The choices that have what is typed, else those written nearly so."""
-        forms = self._all_forms()
-        found = found_names(typed, forms) or written_nearly(typed, forms)
-        return [self.box.itemText(at) for at in found]
+        names = self._searched()
+        return names.found(typed) or names.near(typed)
 
     def _narrow(self, typed: str) -> None:
         """Put below the line what is like what is typed."""
         if self._like_typed is None:
-            self._like_typed = QStringListModel(self)
+            self._like_typed = QStandardItemModel(self)
+            self._completer.setCompletionRole(_OWN_NAME)
         if self._completer.model() is not self._like_typed:  # the box hands it its own again
             self._completer.setModel(self._like_typed)
-        self._like_typed.setStringList(self._like(typed))
+        items: list[QStandardItem] = []
+        for found in self._like(typed):
+            words = self.box.itemText(found.at)
+            item = QStandardItem(words + (f"{_BETWEEN}{found.other}" if found.other else ""))
+            item.setData(words, _OWN_NAME)
+            items.append(item)
+        self._like_typed.clear()
+        self._like_typed.invisibleRootItem().appendRows(items)
 
     def _finished(self) -> None:
         at = self._at()
@@ -228,6 +247,7 @@ class ChoiceField(Field[T], Generic[T]):
         near = self._like(self.text())
         if near:
             return self.tr("“{text}” may be {found}; type a little more.").format(
-                text=self.text().strip(), found=self.tr(" or ").join(near[:3])
+                text=self.text().strip(),
+                found=self.tr(" or ").join(self.box.itemText(one.at) for one in near[:3]),
             )
         return self.tr("“{text}” is not among the choices here.").format(text=self.text().strip())

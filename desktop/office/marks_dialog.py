@@ -12,6 +12,7 @@ from desktop.fields import ChoiceField, FormDialog, TextField
 from desktop.look.space import GROUP, row
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words
+from printing.words.other_names import cut_names
 from shared.carcass.anatomy import catalogue
 from shared.carcass.anatomy import species as all_species
 from shared.marking.plant_marks import (
@@ -244,8 +245,14 @@ class MarksDialog(FormDialog):
         return [(code, name) for _, name, code in found]
 
     def _offer_products(self) -> None:
-        self.product.set_choices(self._products())
+        self._show_products()
         self._show_number()
+
+    def _show_products(self) -> None:
+        species, words = self.species.value() or "beef", self.bench.words
+        products = self._products()
+        codes = [code for code, _ in products]
+        self.product.set_choices(products, others=lambda: cut_names(words, species, codes))
 
     def _show_number(self) -> None:
         key = (self.species.value() or "", self.product.value() or "")
@@ -262,7 +269,7 @@ class MarksDialog(FormDialog):
             self.gtin.complain(self._number_words(found))
             return
         self.numbers[species, cut] = found
-        self.product.set_choices(self._products())
+        self._show_products()
 
     def _number_words(self, problem: MarkingProblem) -> str:
         match problem.code:

@@ -13,6 +13,7 @@ from desktop.fields import (
     TextField,
     WeightField,
 )
+from printing.words.other_names import cut_names
 from shared.carcass.catalogue import UsualLine
 
 if TYPE_CHECKING:
@@ -111,12 +112,14 @@ class UsualDialog(FormDialog):
     def _name_cuts(self) -> None:
         primal = self.primal.value()
         species, words = self._catalogue.species, self._bench.words
+        codes = [
+            code
+            for code, cut in self._catalogue.cuts.items()
+            if primal is None or cut.primal == primal
+        ]
         self.cut.set_choices(
-            [
-                (code, words.name(species, f"cut.{code}"))
-                for code, cut in self._catalogue.cuts.items()
-                if primal is None or cut.primal == primal
-            ]
+            [(code, words.name(species, f"cut.{code}")) for code in codes],
+            others=lambda: cut_names(words, species, codes),
         )
 
     def _finish(self, code: str) -> str:

@@ -1,26 +1,45 @@
 """A package that stands on no line of the order: what it is, what it weighs, and why."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable
+from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QWidget
 
 from desktop.fields import ChoiceField, CountField, FormDialog, TextField, WeightField
+from printing.words.other_names import cut_names
+from shared.carcass.anatomy import catalogue
 from shared.units import Weight, net
+
+if TYPE_CHECKING:
+    from printing.words import Words
 
 
 class OddPackage(FormDialog):
-    """Asks for an odd package. `keep` adds it and says "" or why it can't be added."""
+    """Asks for an odd package of a cut of this kind of animal.
+
+    `keep` adds it and says "" or why it can't be added.
+    """
 
     def __init__(
         self,
-        cuts: Sequence[tuple[str, str]],
+        words: "Words",
+        species: str,
         keep: Callable[[str, Weight, Weight | None, int, str], str],
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
         self._keep = keep
         self.cut: ChoiceField[str] = ChoiceField(self, required=True)
-        self.cut.set_choices(cuts)
+        named = {
+            code: words.name(species, f"cut.{code}")
+            for code, cut in catalogue(species).cuts.items()
+            if cut.kind != "to_trim"
+        }
+        codes = sorted(named, key=lambda code: named[code])
+        self.cut.set_choices(
+            [(code, named[code]) for code in codes],
+            others=lambda: cut_names(words, species, codes),
+        )
         self.weight = WeightField(self, required=True)
         self.tare = WeightField(self)
         self.pieces = CountField(self, most=999)

@@ -22,7 +22,6 @@ from desktop.wrap.packages_panel import ROW_TWO_LINES, PackagesPanel
 from desktop.wrap.table_work import Wrapped, WrapTable
 from desktop.wrap.voiding import Voiding
 from desktop.wrap.wrapping import WrapLine, with_packages
-from shared.carcass.anatomy import catalogue
 from shared.shop.counted import CountedPackages
 from shared.shop.orders import Order
 from shared.shop.packages import PackageMade, of_one_stroke
@@ -318,12 +317,7 @@ class WrapPlace(Place):
         if self.wrapping is None or not self.side.odd.isEnabled():
             return
         species = self.wrapping.lot.species
-        cuts = [
-            (code, self.bench.words.name(species, f"cut.{code}"))
-            for code, cut in catalogue(species).cuts.items()
-            if cut.kind != "to_trim"
-        ]
-        self.dialog = OddPackage(sorted(cuts, key=lambda one: one[1]), self._keep_odd, self)
+        self.dialog = OddPackage(self.bench.words, species, self._keep_odd, self)
         self.dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.dialog.open()
 

@@ -28,6 +28,7 @@ SHARED_DOMAINS = (
     "labels",
     "boxes",
 )
+BETWEEN = " | "  # of names listed under one key
 _HERE = Path(__file__).parent
 
 _Entry = tuple[str, str]
@@ -92,6 +93,11 @@ class Words:
                 text = entry[0] if count == 1 else entry[1]
                 return text.format(count=count, **data)
         return self._missing(key)
+
+    def listed(self, species: str, key: str) -> tuple[str, ...]:
+        """The names this species' catalogue lists under a key, e.g. `other.hock`; none: ()."""
+        entry = _domain(self.language, species).get(key)
+        return () if entry is None else tuple(entry[0].split(BETWEEN))
 
     def has(self, key: str, species: str = "") -> bool:
         """Whether there is a text for the key."""
