@@ -211,6 +211,11 @@ class MainWindow(QMainWindow):
         self.status.setText(sentence)
         self._quiet.start()
 
+    def unsay(self, sentence: str) -> None:
+        """Take a sentence away that no longer holds, where nothing newer stands."""
+        if self.status.text() == sentence:
+            self.say("")
+
     def focus_place(self) -> None:
         """Give the keyboard to the place."""
         self.place().first_focus().setFocus(Qt.FocusReason.ShortcutFocusReason)
@@ -292,6 +297,7 @@ class MainWindow(QMainWindow):
             entry = next(each for each in ENTRIES if each.key == key)
             place = make_place(entry, self.bench, self.stack)
             place.said.connect(self.say)
+            place.unsaid.connect(self.unsay)
             place.go.connect(self.go)
             place.changed.connect(self._changed)
             self.stack.addWidget(place)

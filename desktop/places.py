@@ -14,18 +14,32 @@ class Place(QWidget):
 
     Signals:
         said: a sentence for the status line.
+        unsaid: a sentence that no longer holds; it goes if it still stands there.
         changed: this place has changed the shop's records; others refresh when entered.
         go: another place is wanted; carries a Target.
     """
 
     key = ""
     said = Signal(str)
+    unsaid = Signal(str)
     changed = Signal()
     go = Signal(object)
 
     def __init__(self, bench: "Bench", parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.bench = bench
+        self._of_shown = ""
+
+    def say_of_shown(self, sentence: str) -> None:
+        """Say what holds of what is shown now, until `unsay`: "Ctrl+Z takes them back"."""
+        self._of_shown = sentence
+        self.said.emit(sentence)
+
+    def unsay(self) -> None:
+        """Another thing is shown, or this one has changed: what was said of it goes."""
+        if self._of_shown:
+            self.unsaid.emit(self._of_shown)
+            self._of_shown = ""
 
     def title(self) -> str:
         """The place's name, for the window's title."""

@@ -113,6 +113,7 @@ class CounterPlace(Place):
 
     def show_order(self, lot_id: int, order_id: int) -> None:
         """Open an order."""
+        self.unsay()
         self.order.show_order(lot_id, order_id)
         self.order.refuse("")
         self._pages.setCurrentWidget(self.order)
@@ -179,7 +180,10 @@ class CounterPlace(Place):
         self.list.picked.connect(self._picked)
         self.order.left.connect(self._back)
         self.order.changed.connect(self.changed)
-        self.order.said.connect(self.said)
+        self.order.said.connect(self.say_of_shown)
+        turned = (self.order.chips.chosen, self.order.stage.opened, self.order.left)
+        for gone in (*turned, self.order.changed):  # Ctrl+Z now takes back something else
+            gone.connect(self.unsay)
         self.order.wanted.connect(self._step)
         self.list.ring_button.clicked.connect(self.ring)
         self.list.weights_button.clicked.connect(self.weights)
@@ -240,7 +244,7 @@ class CounterPlace(Place):
         problem = desk.move("settled") if not why else None
         self.order.refuse(why or ("" if problem is None else problem_words(problem)))
         if not why and problem is None:
-            self.said.emit("")  # what was said of its lines no longer holds
+            self.unsay()
         self.order.show_again()
         self.changed.emit()
 

@@ -12,6 +12,8 @@ from desktop.counter.book_dialog import BookDialog
 from desktop.counter.hand_over_dialog import HandOverDialog
 from desktop.counter.name_dialog import NameDialog
 from desktop.counter.payment_dialog import PaymentDialog
+from desktop.counter.place import CounterPlace
+from desktop.main_window import MainWindow
 from desktop.work import slow_turns
 from shared.cutting.order import Amount, Choice
 from shared.shop.holdings import half
@@ -31,7 +33,8 @@ from tests.desktop.counter.opened_counter import (
 )
 from tests.desktop.recorded_messages import RecordedMessages
 
-CTRL = Qt.KeyboardModifier.ControlModifier
+CTRL, ALT = Qt.KeyboardModifier.ControlModifier, Qt.KeyboardModifier.AltModifier
+NONE = Qt.KeyboardModifier.NoModifier
 
 
 def test_a_hog_with_two_halves_is_booked_by_keyboard(qtbot: QtBot, bench: Bench) -> None:
@@ -104,6 +107,51 @@ def test_typing_finds_an_order_and_enter_opens_it(qtbot: QtBot, bench: Bench) ->
     assert place.list.isVisible()
 
 
+def counter_of_a_window(qtbot: QtBot, bench: Bench) -> tuple[MainWindow, CounterPlace]:
+    """The counter in the window, whose status line has what it says."""
+    window = MainWindow(bench)
+    qtbot.addWidget(window)
+    window.enter("counter")
+    window.show()
+    window.activateWindow()
+    qtbot.waitUntil(window.isActiveWindow)
+    place = window.place()
+    assert isinstance(place, CounterPlace)
+    return window, place
+
+
+def test_what_is_said_of_an_orders_lines_goes_with_its_owner(qtbot: QtBot, bench: Bench) -> None:
+    """Ctrl+Z takes back lines of the order at hand: the next owner's has none of them."""
+    with bench.store.work(bench.person, bench.station) as work:
+        lot = lot_of_halves(work)
+        work.commit()
+    window, place = counter_of_a_window(qtbot, bench)
+    first, second = (one.order_id or 0 for one in lot.shares)
+
+    def filled() -> None:
+        place.show_order(lot.id, first)
+        for line in [one.line for one in desk_of(place).order.choices]:
+            place.order.remove(line)
+        pressed(Qt.Key.Key_F9)
+        assert window.status.text().endswith("lines as usual. Ctrl+Z takes them back.")
+
+    filled()
+    pressed(Qt.Key.Key_Right, ALT)
+    assert desk_of(place).order.id == second
+    assert window.status.text() == ""
+    filled()
+    place.show_order(lot.id, second)
+    assert window.status.text() == ""
+    for key, modifier in ((Qt.Key.Key_Z, CTRL), (Qt.Key.Key_Escape, NONE)):
+        filled()
+        pressed(key, modifier)
+        assert window.status.text() == ""
+    filled()
+    window.say("Copied.")
+    pressed(Qt.Key.Key_Right, ALT)
+    assert window.status.text() == "Copied.", "what was said since stays"
+
+
 def test_an_order_is_settled_released_and_handed_over(qtbot: QtBot, bench: Bench) -> None:
     with bench.store.work(bench.person, bench.station) as work:
         lot = lot_of_halves(work)
@@ -112,12 +160,13 @@ def test_an_order_is_settled_released_and_handed_over(qtbot: QtBot, bench: Bench
     pressed(Qt.Key.Key_Return, CTRL)
     assert "open" in place.order.refusal.text()
     assert desk_of(place).order.state == "open"
-    said: list[str] = []
+    said, unsaid = list[str](), list[str]()
     place.said.connect(said.append)
+    place.unsaid.connect(unsaid.append)
     pressed(Qt.Key.Key_F9)
     pressed(Qt.Key.Key_Return, CTRL)
     assert desk_of(place).order.state == "settled"
-    assert said[-1] == "", "that Ctrl+Z takes the lines back no longer holds"
+    assert unsaid == said, "that Ctrl+Z takes the lines back no longer holds"
     pressed(Qt.Key.Key_Return, CTRL)
     qtbot.waitUntil(lambda: desk_of(place).order.state == "released", timeout=10_000)
     assert desk_of(place).order.sheet == 1
