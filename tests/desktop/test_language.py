@@ -21,6 +21,7 @@ from desktop.paths import resources
 from desktop.places_bar import PlacesBar
 from printing.words import Words
 from tests.desktop.block.hog import hanging
+from tests.printing.words.test_quotation_marks import quoted_wrongly
 
 TRANSLATIONS = resources() / "translations"
 SPANISH = TRANSLATIONS / "steelyard_es.ts"
@@ -113,6 +114,19 @@ def test_every_alt_letter_is_kept() -> None:
         found = len(letter.findall(said.text or ""))
         assert found == len(letter.findall(text)), (context, text)
         assert "amp;" not in (said.text or ""), (context, text)
+
+
+def test_what_is_quoted_stands_between_one_kind_of_marks() -> None:
+    """“ and ”, as Spanish is written in the US; so too in the manual of both languages."""
+    for context, text, said in _messages():
+        assert not quoted_wrongly(text), (context, text)
+        assert not quoted_wrongly(said.text or ""), (context, text)
+        assert '"' not in (said.text or ""), (context, text)
+    pages = sorted((DESKTOP / "help").rglob("*.md"))
+    assert len(pages) > 10
+    for page in pages:
+        for line in page.read_text("utf-8").splitlines():
+            assert not quoted_wrongly(line), (page, line)
 
 
 def test_the_compiled_words_are_those_of_the_file(qapp: QApplication) -> None:

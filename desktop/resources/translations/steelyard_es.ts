@@ -3051,7 +3051,7 @@
     </message>
     <message>
         <source>Why does it go back to {state}?</source>
-        <translation>¿Por qué vuelve a «{state}»?</translation>
+        <translation>¿Por qué vuelve a “{state}”?</translation>
     </message>
     <message>
         <source>It is handed over once Wrap has said it is ready.</source>
@@ -3301,7 +3301,7 @@
     </message>
     <message>
         <source>No cut of these animals is called “{text}”.</source>
-        <translation>Ningún corte de estos animales se llama «{text}».</translation>
+        <translation>Ningún corte de estos animales se llama “{text}”.</translation>
     </message>
     <message>
         <source>Cut</source>
@@ -5093,7 +5093,7 @@
     </message>
     <message>
         <source>Its own lines come off ({count}); “Who changed what” keeps them.</source>
-        <translation>Sus propias líneas se quitan ({count}); «Quién cambió qué» las guarda.</translation>
+        <translation>Sus propias líneas se quitan ({count}); “Quién cambió qué” las guarda.</translation>
     </message>
     <message>
         <source>The block needs a new sheet then.</source>
@@ -6401,11 +6401,11 @@
     <name>OrderList</name>
     <message>
         <source>No order has “{text}”.</source>
-        <translation>Ninguna orden tiene «{text}».</translation>
+        <translation>Ninguna orden tiene “{text}”.</translation>
     </message>
     <message>
         <source>No open order has “{text}”. It may be among the closed ones.</source>
-        <translation>Ninguna orden abierta tiene «{text}». Puede estar entre las cerradas.</translation>
+        <translation>Ninguna orden abierta tiene “{text}”. Puede estar entre las cerradas.</translation>
     </message>
     <message>
         <source>&amp;Find an owner, tag or number</source>
@@ -10000,7 +10000,7 @@
     </message>
     <message>
         <source>“{address}” can&apos;t be read as a mail address: print the note or ring.</source>
-        <translation>«{address}» no se puede leer como dirección de correo: imprima la nota o llame.</translation>
+        <translation>“{address}” no se puede leer como dirección de correo: imprima la nota o llame.</translation>
     </message>
     <message>
         <source>{owner} has no mail address kept: print the note or ring.</source>

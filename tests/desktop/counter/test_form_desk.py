@@ -62,7 +62,7 @@ def test_a_filled_form_is_shown_then_planned_and_one_undo_takes_its_lines_back(
     assert desk_of(place).order.choices == ()
     assert dialog.lines.count() == 3
     assert [dialog.missed.item(at).text() for at in range(dialog.missed.count())] == [
-        'Ham steaks, how much: "some" wasn\'t understood. The line is left out.'
+        "Ham steaks, how much: “some” wasn't understood. The line is left out."
     ]
     dialog.try_it()
     assert {"centre_chop", "whole_butt", "bacon"} <= {
@@ -87,7 +87,7 @@ def test_the_owner_s_note_goes_to_the_order_and_what_was_not_understood_stays_sa
     assert "Call after five" in dialog.note.text()
     dialog.try_it()
     assert desk_of(place).order.note == "Call after five"
-    assert place.order.refusal.text().startswith('Ham steaks, how much: "some"')
+    assert place.order.refusal.text().startswith("Ham steaks, how much: “some”")
     place.order.undo()
     assert desk_of(place).order.note == ""
     assert desk_of(place).add_note("Call after five") is None
