@@ -27,8 +27,7 @@ class Where:
     last: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Taken:
+class Taken(NamedTuple):
     """How much of one part a plan line takes: an exact fraction of the part on that side."""
 
     part: str
@@ -96,8 +95,7 @@ class PoolDraw:
     added_ng: int = 0
 
 
-@dataclass(frozen=True, slots=True)
-class OpenPart:
+class OpenPart(NamedTuple):
     """A part nobody has settled yet: `fraction` of it on that side, owned by that share."""
 
     share: int

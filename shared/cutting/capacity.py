@@ -21,7 +21,7 @@ from shared.units import SIXTY_FOURTH, scaled_length
 SURE, EXPECTED, MOST = 0, 1, 2
 SCENARIOS = (SURE, EXPECTED, MOST)
 Interval = tuple[int, int]
-NOTHING, ALL = Fraction(0), Fraction(1)
+NOTHING, ALL, HALF = Fraction(0), Fraction(1), Fraction(1, 2)
 
 
 @dataclass(slots=True)
@@ -41,8 +41,8 @@ class Side:
     blocked: dict[int, dict[int, int]]
     lost: dict[str, str]
     trimmed: dict[str, int]
-    weights: dict[str, int] = field(default_factory=dict[str, int])
-    reckoned: dict[object, "Reckoned"] = field(default_factory=dict[object, "Reckoned"])
+    weights: dict[str, int] = field(default_factory=lambda: {})
+    reckoned: dict[object, "Reckoned"] = field(default_factory=lambda: {})
 
     def part_ng(self, part: Part) -> int:
         """Expected weight of a part that comes one to a side: its share, less what is gone."""
@@ -62,7 +62,7 @@ class Animal:
     weight_ng: int
     lost: dict[str, str]
     trimmed: dict[str, int]
-    rooms: dict[tuple[int, str], Fraction] = field(default_factory=dict[tuple[int, str], Fraction])
+    rooms: dict[tuple[int, str], Fraction] = field(default_factory=lambda: {})
 
     def part_ng(self, part: Part) -> int:
         """Expected weight of a part that comes one to an animal."""
@@ -93,9 +93,7 @@ class Held:
     place: int = 0
     quarters: frozenset[str] = frozenset()
     known: "Reckoned" = field(default_factory=lambda: Reckoned())
-    turns: dict[tuple[int, int, int, int, int], int] = field(
-        default_factory=dict[tuple[int, int, int, int, int], int]
-    )
+    turns: dict[tuple[int, int, int, int, int], int] = field(default_factory=lambda: {})
 
     def fraction(self, quarter: Quarter) -> Fraction:
         """The fraction held of what lies in that quarter."""
@@ -110,31 +108,41 @@ class Reckoned:
     run, lane and lengths.
     """
 
-    windows: dict[int, "Window | None"] = field(default_factory=dict[int, "Window | None"])
-    weighed: dict[int, tuple[int, int, Fraction]] = field(
-        default_factory=dict[int, tuple[int, int, Fraction]]
-    )
-    accounts: dict[tuple[int, int, int], int] = field(
-        default_factory=dict[tuple[int, int, int], int]
-    )
+    windows: dict[int, "Window | None"] = field(default_factory=lambda: {})
+    weighed: dict[int, tuple[int, int, Fraction]] = field(default_factory=lambda: {})
+    accounts: dict[tuple[int, int, int], int] = field(default_factory=lambda: {})
 
 
 def held_of(side: Side, parts: list[tuple[Quarter, Fraction]]) -> Held:
     """What several holdings of one side are together."""
-    of_side = sum([part for name, part in parts if not name], NOTHING)
-    of_quarters = sum([part for name, part in parts if name], NOTHING)
-    fractions = {"": min(of_side, ALL)}
-    for quarter in ("fore", "hind"):
-        mine = sum([part for name, part in parts if name == quarter], of_side)
-        fractions[quarter] = min(mine, ALL)
+    of_side, of_quarters, fractions = _fractions(parts)
     whole = of_side >= 1
     split = not whole and any(part < 1 for _, part in parts)
-    of_animal = min(of_side / 2 + of_quarters / 4, Fraction(1, 2))
+    of_animal = min(of_side / 2 + of_quarters / 4, HALF) if of_quarters else min(of_side, ALL) / 2
     uniform = not of_quarters
     quarters = frozenset([name for name, part in fractions.items() if part])
     alike = (whole, *fractions.values())
     known = side.reckoned.setdefault(alike, Reckoned())
     return Held(side, fractions, whole, split, of_animal, uniform, quarters=quarters, known=known)
+
+
+def _fractions(
+    parts: list[tuple[Quarter, Fraction]],
+) -> tuple[Fraction, Fraction, dict[str, Fraction]]:
+    """What is held of the side as such, of quarters in all, and of what lies in each quarter."""
+    if len(parts) == 1:
+        name, part = parts[0]
+        most = part if part < 1 else ALL
+        if not name:
+            return part, NOTHING, {"": most, "fore": most, "hind": most}
+        return NOTHING, part, {"": NOTHING, "fore": NOTHING, "hind": NOTHING, name: most}
+    of_side = sum([part for name, part in parts if not name], NOTHING)
+    of_quarters = sum([part for name, part in parts if name], NOTHING)
+    found = {"": min(of_side, ALL)}
+    for quarter in ("fore", "hind"):
+        mine = sum([part for name, part in parts if name == quarter], of_side)
+        found[quarter] = min(mine, ALL)
+    return of_side, of_quarters, found
 
 
 def animals(question: Question, ways: Ways) -> tuple[Animal, ...]:

@@ -33,9 +33,9 @@ class Place:
     most: Amount
     span: int = 0
     spare: int = 0
-    must: dict[int, Amount] = field(default_factory=dict[int, Amount])
-    may: dict[int, Amount] = field(default_factory=dict[int, Amount])
-    last_kerfs: dict[int, int] = field(default_factory=dict[int, int])
+    must: dict[int, Amount] = field(default_factory=lambda: {})
+    may: dict[int, Amount] = field(default_factory=lambda: {})
+    last_kerfs: dict[int, int] = field(default_factory=lambda: {})
 
     def explains(self) -> bool:
         """Whether what the lines must take is more than there can be."""

@@ -50,13 +50,13 @@ class Demand:
 
     choice: Choice
     cut: Cut
-    options: list[Option] = field(default_factory=list[Option])
-    rows: list[Row] = field(default_factory=list[Row])
+    options: list[Option] = field(default_factory=lambda: [])
+    rows: list[Row] = field(default_factory=lambda: [])
     up_to: int = 0
     rest: bool = False
     pool: bool = False
     refusal: Refusal | None = None
-    lost: list[tuple[Option, Missing]] = field(default_factory=list[tuple[Option, Missing]])
+    lost: list[tuple[Option, Missing]] = field(default_factory=lambda: [])
     keys: Keys | None = None
 
 

@@ -124,12 +124,15 @@ def _compiled(one: Demand, lean: Fraction | None, pool: dict[Pool, int]) -> _Dra
     added = NOTHING if stock is None else _added(one, lean, pool)
     # so much added to the trim as it comes that the mix has the lean asked
     as_it_comes = stock is not None and stock.share is None and added > 0
-    if lean is not None and "fat" in one.cut.pools and not as_it_comes:
+    if lean is not None and "fat" in one.cut.pools and stock is None:
+        whole = lean.denominator
+        takes: list[tuple[Pool, int]] = [("lean", lean.numerator), ("fat", whole - lean.numerator)]
+    elif lean is not None and "fat" in one.cut.pools and not as_it_comes:
         own = 1 - added
         if stock is not None:
             lean = max(NOTHING, min(own, lean - added * LEAN[stock.of]))
         fat, whole = own - lean, lean.denominator * own.denominator
-        takes: list[tuple[Pool, int]] = [
+        takes = [
             ("lean", lean.numerator * own.denominator),
             ("fat", fat.numerator * (whole // fat.denominator)),
         ]

@@ -34,17 +34,35 @@ def lay_out(found: Standing, ways: Ways) -> Laid:
         alone = _alone(found.rows[0].options[0], need, ways)
         if alone is not None:
             return Laid(found.rows, found.units, EXPECTED, {(0, 0, need): alone})
-    for scenario in (EXPECTED, found.scenario):
-        if scenario == EXPECTED and found.scenario == MOST:
-            continue
-        given = found.given if scenario == found.scenario else None
-        if given is None:
-            given = problem(found.rows, scenario, ways)
-        laid = given.layouts(found.units)
-        if laid is not None:
-            dealt = _deal(given, laid, found.units)
-            return Laid(found.rows, found.units, scenario, dealt)
-    raise AssertionError("a group that stands can be laid out")
+    if found.scenario != EXPECTED and found.scenario != MOST:
+        dealt = _of_what_is_made(found, ways)
+        if dealt is not None:
+            return Laid(found.rows, found.units, EXPECTED, dealt)
+    given = found.given or problem(found.rows, found.scenario, ways)
+    laid = given.layouts(found.units)
+    assert laid is not None, "a group that stands can be laid out"
+    return Laid(found.rows, found.units, found.scenario, _deal(given, laid, found.units))
+
+
+def _of_what_is_made(found: Standing, ways: Ways) -> dict[tuple[int, int, int], Dealt] | None:
+    """Where pieces lie at expected lengths; options nothing is made with aren't looked at."""
+    made = [
+        (number, place, count)
+        for number, units in enumerate(found.units)
+        for place, count in enumerate(units)
+        if count
+    ]
+    rows = [
+        Row(found.rows[number].line, count, [found.rows[number].options[place]])
+        for number, place, count in made
+    ]
+    units = tuple([(count,) for _, _, count in made])
+    given = problem(rows, EXPECTED, ways)
+    laid = given.layouts(units)
+    if laid is None:
+        return None
+    dealt = _deal(given, laid, units)
+    return {key: dealt[at, 0, key[2]] for at, key in enumerate(made)}
 
 
 def _alone(option: Option, need: int, ways: Ways) -> Dealt | None:

@@ -25,12 +25,10 @@ class Occupied:
 
     denominator: int
     split: bool
-    lanes: dict[tuple[Strip, int], tuple[Interval, ...]] = field(
-        default_factory=dict[tuple[Strip, int], tuple[Interval, ...]]
-    )
-    parts: dict[PartPlace, int] = field(default_factory=dict[PartPlace, int])
-    by_share: dict[Used, Fractions] = field(default_factory=dict[Used, Fractions])
-    accounts: dict[Account, int] = field(default_factory=dict[Account, int])
+    lanes: dict[tuple[Strip, int], tuple[Interval, ...]] = field(default_factory=lambda: {})
+    parts: dict[PartPlace, int] = field(default_factory=lambda: {})
+    by_share: dict[Used, Fractions] = field(default_factory=lambda: {})
+    accounts: dict[Account, int] = field(default_factory=lambda: {})
 
     def add_length(self, strip: Strip, lanes: int, start: int, end: int) -> None:
         """Note that lanes are taken from start to end, kerf included."""

@@ -32,13 +32,9 @@ class _Left:
 class Opened:
     """Open parts reckoned before, by share, carcass and side, and what is left of each side."""
 
-    of_side: dict[tuple[int, int, int], tuple[OpenPart, ...]] = field(
-        default_factory=dict[tuple[int, int, int], tuple[OpenPart, ...]]
-    )
-    of_animal: dict[tuple[int, int, int], tuple[OpenPart, ...]] = field(
-        default_factory=dict[tuple[int, int, int], tuple[OpenPart, ...]]
-    )
-    left: dict[tuple[int, int], _Left] = field(default_factory=dict[tuple[int, int], _Left])
+    of_side: dict[tuple[int, int, int], tuple[OpenPart, ...]] = field(default_factory=lambda: {})
+    of_animal: dict[tuple[int, int, int], tuple[OpenPart, ...]] = field(default_factory=lambda: {})
+    left: dict[tuple[int, int], _Left] = field(default_factory=lambda: {})
 
     def forget(self, changed: Set[Place]) -> None:
         """Forget what lies where something else is taken now."""
@@ -154,8 +150,11 @@ def _left_of_spot(
     for number in numbers:
         part, _, _, place = ways.may_be_open[number]
         lo, hi = bounds[place], bounds[place + 1]
-        left = sum([max(0, min(hi, end) - max(lo, start)) for start, end in free])
-        if left > 0 and part.code not in side.lost:
+        left = 0
+        for start, end in free:
+            if start < hi and lo < end:
+                left += (end if end < hi else hi) - (start if start > lo else lo)
+        if left and part.code not in side.lost:
             yield number, ALL if left == hi - lo else ratio(left, hi - lo)
 
 

@@ -40,10 +40,10 @@ class Moved:
     Of lanes the intervals that were taken and are not, or the other way round.
     """
 
-    lanes: dict[Lane, list[Interval]] = field(default_factory=dict[Lane, list[Interval]])
-    parts: set[PartPlace] = field(default_factory=set[PartPlace])
-    accounts: set[Account] = field(default_factory=set[Account])
-    used: set[Used] = field(default_factory=set[Used])
+    lanes: dict[Lane, list[Interval]] = field(default_factory=lambda: {})
+    parts: set[PartPlace] = field(default_factory=lambda: set())
+    accounts: set[Account] = field(default_factory=lambda: set())
+    used: set[Used] = field(default_factory=lambda: set())
 
     def lies_in(self, reach: Reach) -> bool:
         """Whether any of it lies where an option may take, or counts against its share."""
@@ -108,8 +108,9 @@ class Patch:
 
         Where nothing moved, an option takes what it took.
         """
-        mine, of, fresh = list[PlanLine](), self.turns[0][0], self.fresh
-        noted = set[Used]()
+        mine: list[PlanLine] = []
+        noted: set[Used] = set()
+        of, fresh = self.turns[0][0], self.fresh
         for rest, place in self.turns:
             if rest is not of:
                 _note(mine, occupied, noted)

@@ -76,8 +76,8 @@ def _by_nature(given: list[int], share: int, shop: Shop, natural: Sequence[PlanL
     others leave.
     """
     parts = shop.ways.nature
-    mine = dict[tuple[int, int, str], Fraction]()
-    everybodys = dict[tuple[int, int, str], Fraction]()
+    mine: dict[tuple[int, int, str], Fraction] = {}
+    everybodys: dict[tuple[int, int, str], Fraction] = {}
     for made in natural:
         for one in made.taken:
             key = (made.carcass, made.side, one.part)
@@ -122,17 +122,20 @@ def _give_back(given: list[int], made: PlanLine, shop: Shop, known: GivenBack | 
 def _given_to_trim(made: PlanLine, shop: Shop) -> Given:
     """What a line that is given to the trim gives to each pool."""
     found: Given = []
-    animal, parts = shop.herd[made.carcass], shop.ways.catalogue.parts
-    for one in made.taken:
-        whole = _weight(animal, made.side, parts[one.part])
-        taken = whole * one.fraction.numerator // one.fraction.denominator
-        found += [(place, taken * a // b) for place, a, b in shop.ways.gives[one.part]]
+    animal, gives = shop.herd[made.carcass], shop.ways.gives
+    weights = None if not made.side else animal.sides[made.side - 1].weights
+    for code, fraction in made.taken:
+        if weights is None:
+            whole = _weight(animal, shop.ways.catalogue.parts[code])
+        else:
+            whole = weights[code]
+        taken = whole if fraction is ALL else whole * fraction.numerator // fraction.denominator
+        found += [(place, taken * a // b) for place, a, b in gives[code]]
     return found
 
 
-def _weight(animal: Animal, side: int, part: Part) -> int:
+def _weight(animal: Animal, part: Part) -> int:
+    """What a part weighs that comes of both sides, or one to an animal."""
     if part.per == "animal":
         return animal.part_ng(part)
-    if side == 0:
-        return animal.sides[0].part_ng(part) + animal.sides[1].part_ng(part)
-    return animal.sides[side - 1].part_ng(part)
+    return animal.sides[0].part_ng(part) + animal.sides[1].part_ng(part)

@@ -105,11 +105,11 @@ class Ways:
     gives_back: dict[str, Gives]
     of_side: tuple[tuple[str, int, int], ...] = ()
     reaches: dict[tuple[int, frozenset[str]], Reach | None] = field(
-        default_factory=dict[tuple[int, frozenset[str]], Reach | None], compare=False
+        default_factory=lambda: {}, compare=False
     )
 
     owned: dict[tuple[str, frozenset[str]], tuple[WayPlan, ...]] = field(
-        default_factory=dict[tuple[str, frozenset[str]], tuple[WayPlan, ...]], compare=False
+        default_factory=lambda: {}, compare=False
     )
     strips: "dict[tuple[Piece, ...], Strip] | None" = None
 
