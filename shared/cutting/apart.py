@@ -6,15 +6,14 @@ others is found on its own; then the places are added up, one after another. So 
 with the number of places, where walking through all spreads grows as its power.
 """
 
-from itertools import combinations
-from operator import add
+from operator import add, ge, mul
 from typing import TYPE_CHECKING, NamedTuple
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence
 
-    from shared.cutting.judge import Left, Witness
-    from shared.cutting.problem import Part, Problem, State
+    from shared.cutting.judge import Left
+    from shared.cutting.problem import Part, Problem, State, Witness
 
 Made = tuple[tuple[int, int, int], ...]  # row's place, option's place, units
 Most = dict[tuple[int, ...], Made]  # units of each row that fit together, none of them bettered
@@ -43,24 +42,17 @@ class _Option(NamedTuple):
 def met_apart(given: "Problem", state: "State", rows: "Sequence[Left]", steps: int) -> Decided:
     """Decide whether rows can be met beside a state, place by place, in so many steps.
 
-    A step is a look at a place, or the sum of two. Where two of the rows can't be met, all can't.
+    A step is a look at a place, or the sum of two.
 
     Worked number: of 5 roasts and 4 chops on two sides, each with room for 4 roasts, or 3 beside
     1 chop, or 2 beside 2, the sides together hold 4 roasts beside 4 chops: they can't be met.
     """
     if len(rows) < 2:
         return Decided(known=False)
-    pairs = list(combinations(rows, 2)) if len(rows) > 2 else []
-    for some in [*pairs, rows]:
-        places = _Places(given, some, steps)
-        try:
-            decided = places.met(state)
-        except _Grown:
-            decided = Decided(known=False)
-        steps -= places.steps
-        if decided.known and (decided.witness is None or some is rows):
-            return decided
-    return Decided(known=False)
+    try:
+        return _Places(given, rows, steps).met(state)
+    except _Grown:
+        return Decided(known=False)
 
 
 class _Places:
@@ -161,23 +153,43 @@ class _Places:
 
     def _added_up(self, places: "Sequence[tuple[list[_Option], Most]]") -> Made | None:
         """Units of all rows over all places, or None where no sum reaches what is needed."""
-        later = [(0,) * len(self.needs)]
+        weights = self._weights()
+        later, most_later = [(0,) * len(self.needs)], [0]
         for _, most in reversed(places):
             each = tuple([max(column) for column in zip(*most, strict=True)])
             later.append(tuple(map(add, later[-1], each)))
+            heaviest = max([sum(map(mul, units, weights)) for units in most])
+            most_later.append(most_later[-1] + heaviest)
+        needed = sum(map(mul, self.needs, weights))
         sums: Most = {(0,) * len(self.needs): ()}
-        for (options, most), rest in zip(places, reversed(later[:-1]), strict=True):
+        for place, (options, most) in enumerate(places):
+            rest, heavy = later[-2 - place], most_later[-2 - place]
             least = tuple([need - more for need, more in zip(self.needs, rest, strict=True)])
             grown: Most = {}
             for units, made in sums.items():
                 for more, others in most.items():
                     self._step()
                     both = tuple(map(min, self.needs, map(add, units, more)))
-                    if both not in grown and all(a >= b for a, b in zip(both, least, strict=True)):
+                    if both in grown or sum(map(mul, both, weights)) < needed - heavy:
+                        continue
+                    if all(map(ge, both, least)):
                         named = [(row, options[at].at, count) for row, at, count in others]
                         grown[both] = (*made, *named)
             sums = _best(grown)
         return sums.get(self.needs)
+
+    def _weights(self) -> list[int]:
+        """For each row the least length that one unit takes, all its pieces together."""
+        packings = self.given.packings
+        found: list[int] = []
+        for row, _, first in self.rows:
+            steps = [
+                sum([packings[p].kinds[k].size + packings[p].kinds[k].kerf for p, k in part.pieces])
+                for part in self.given.rows[row][1][first:]
+                if part.cap
+            ]
+            found.append(min(steps, default=0))
+        return found
 
     def _step(self) -> None:
         self.steps += 1

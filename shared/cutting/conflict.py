@@ -6,8 +6,8 @@ from fractions import Fraction
 from shared.cutting.answer import Conflict, Where
 from shared.cutting.conflict_place import Place, places
 from shared.cutting.demand import Demand, Row
-from shared.cutting.groups import groups
-from shared.cutting.standing import Together, stands
+from shared.cutting.growing import Growing
+from shared.cutting.standing import stands
 from shared.cutting.ways import Ways
 
 
@@ -16,47 +16,18 @@ def split_up(
 ) -> tuple[list[list[Demand]], list[Demand]]:
     """Irreducible conflicts of a group that can't stand, and what stands without their newest.
 
-    Lines are let go from the newest on until the others stand; the line that made the
-    difference is in the conflict, and of the others each is let go that needn't be there. Then
-    that newest line is set aside and the search goes on. `fallen`: all can't stand, as is known.
+    Line after line is added to those that stand. One that can't be is in a conflict with some of
+    them; it is set aside and the search goes on. `fallen`: all can't stand, as is known.
     """
-    standing = sorted(group, key=lambda one: one.choice.line)
-    together = Together(standing, ways)
+    lines = sorted(group, key=lambda one: one.choice.line)
+    growing = Growing(lines, ways)
     found: list[list[Demand]] = []
-    place = 0  # the lines before it stand
-    while (fallen and not found) or not together.stand(standing):
-        place = _first_to_fall(standing, together, place)
-        newest = standing[place]
-        found.append(_shrunk(standing[:place], newest, together, ways))
-        standing.pop(place)
-    return found, standing
-
-
-def _first_to_fall(lines: list[Demand], together: Together, standing: int) -> int:
-    """The place of the line with which the lines up to it no longer stand; all together don't.
-
-    The first `standing` of them do, as is known.
-    """
-    low, high = standing, len(lines)
-    while high - low > 1:
-        middle = (low + high) // 2
-        if together.stand(lines[:middle]):
-            low = middle
-        else:
-            high = middle
-    return high - 1
-
-
-def _shrunk(others: list[Demand], newest: Demand, together: Together, ways: Ways) -> list[Demand]:
-    connected = next(
-        group for group in groups([*others, newest], ways) if any(one is newest for one in group)
-    )
-    kept = [one for one in connected if one is not newest]
-    for one in reversed(list(kept)):
-        without = [other for other in kept if other is not one]
-        if not together.stand([*without, newest]):
-            kept = without
-    return [*kept, newest]
+    for one in lines:
+        others = growing.add(one)
+        if others is not None:
+            found.append([*others, one])
+    assert found or not fallen, "a group that can't stand has a line that doesn't join the others"
+    return found, growing.standing
 
 
 def told(lines: Sequence[Demand], ways: Ways) -> Conflict:

@@ -3,17 +3,16 @@
 No order is kept, so this only says yes, with a witness, or no; it is exact both ways.
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
 from shared.cutting.apart import met_apart
-from shared.cutting.problem import Part, Problem, State
-
-Witness = dict[int, tuple[int, ...]]
-
+from shared.cutting.problem import Part, Problem, State, Witness
+from shared.cutting.together import Sums
 
 # Steps of a judgement, and of one place by place, after which the other has its turn.
 EFFORTS = ((100, 400), (1000, 20_000))
+FEW = 12  # steps of a judgement before sums are worth adding up
 
 
 class Left(NamedTuple):
@@ -25,16 +24,15 @@ class Left(NamedTuple):
 
 
 class Judge:
-    """Judgements over one problem, with a memory of what failed."""
+    """Judgements over one problem, with its memory of what failed."""
 
     def __init__(self, given: Problem) -> None:
-        """A judge who has tried nothing yet."""
+        """A judge of one problem."""
         self.given = given
         self.tired = False
         self.steps = 0
-        self.failed: set[tuple[object, ...]] = set()
+        self._memory = given.memory
         self._limit = 0
-        self._strips: dict[tuple[int, int], list[tuple[list[int], int]]] = {}
 
     def meet(self, state: State, rows: tuple[Left, ...]) -> Witness | None:
         """Units of each row by option that meet all rows beside a state, None if there are none.
@@ -42,11 +40,9 @@ class Judge:
         The units of a row before its `first` option are told as 0. Rows with the same options
         are judged as one: 7 and 4 of the same steak as 11, of which the first row gets the first.
         """
-        alike: dict[tuple[int, tuple[Part, ...]], list[Left]] = {}
+        alike: dict[int, list[Left]] = {}
         for one in rows:
-            parts = self.given.rows[one.row][1][one.first :]
-            key = one.row if any(part.cap >= 0 for part in parts) else -1
-            alike.setdefault((key, parts), []).append(one)
+            alike.setdefault(self._shape(one), []).append(one)
         if len(alike) == len(rows):
             return self._met(state, rows)
         together = [
@@ -54,12 +50,30 @@ class Judge:
         ]
         found = self._met(state, tuple(together))
         if found is not None:
+            found = dict(found)
             for mine in alike.values():
                 _deal_out(mine, found)
         return found
 
+    def _shape(self, one: Left) -> int:
+        """A number that rows with the same options, and no bounds of their own, have in common."""
+        shapes, numbers = self._memory.shapes, self._memory.numbers
+        key = (one.row, one.first)
+        known = shapes.get(key)
+        if known is None:
+            parts = self.given.rows[one.row][1][one.first :]
+            row = one.row if any(part.cap >= 0 for part in parts) else -1
+            known = shapes[key] = numbers.setdefault((row, parts), len(numbers))
+        return known
+
     def _met(self, state: State, rows: tuple[Left, ...]) -> Witness | None:
         """The same for rows each judged alone: by trying, or place by place where that grows."""
+        met, key = self._memory.met, (rows, self.given.signature(state))
+        if key not in met:
+            met[key] = self._tried(state, rows)
+        return met[key]
+
+    def _tried(self, state: State, rows: tuple[Left, ...]) -> Witness | None:
         for tries, sums in EFFORTS:
             self.steps, self._limit = 0, tries
             found = self._meet(state, rows)
@@ -71,44 +85,114 @@ class Judge:
         self._limit = 0
         return self._meet(state, rows)
 
-    def _meet(self, state: State, rows: tuple[Left, ...]) -> Witness | None:
-        """The same for rows that are each judged alone."""
+    def _meet(
+        self,
+        state: State,
+        rows: tuple[Left, ...],
+        known: Sequence[tuple[int, ...]] | None = None,
+        touched: int = 0,
+    ) -> Witness | None:
+        """The same for rows that are each judged alone.
+
+        `known` are the rooms of the rows before what is `touched` now was laid.
+        """
         if not rows:
             return {}
         self.steps += 1
         self.tired = 0 < self._limit < self.steps
         if self.tired:
             return None
+        failed = self._memory.failed
         key = (rows, self.given.signature(state))
-        if key in self.failed:
+        if key in failed:
             return None
-        chosen = self._fewest(state, rows)
-        if chosen is not None:
-            place, rooms = chosen
+        rooms = self._rooms(state, rows, known, touched)
+        if rooms is not None:
+            place = self._fewest(rows, rooms)
             mine, others = rows[place], (*rows[:place], *rows[place + 1 :])
-            parts = self.given.rows[mine.row][1]
-            for after, made in self._spreads(state, parts[mine.first :], mine.need, rooms):
-                found = self._meet(after, others)
+            mine_rooms = rooms.pop(place)
+            parts, (_, masks) = self.given.rows[mine.row][1], self._masks(mine)
+            for after, made in self._spreads(state, parts[mine.first :], mine.need, mine_rooms):
+                now = 0
+                for count, mask in zip(made, masks, strict=True):
+                    if count:
+                        now |= mask
+                found = self._meet(after, others, rooms, now)
                 if found is not None:
                     found[mine.row] = (0,) * mine.first + made
                     return found
                 if self.tired:
                     return None
-        self.failed.add(key)
+        failed.add(key)
         return None
 
-    def _fewest(self, state: State, rows: tuple[Left, ...]) -> tuple[int, tuple[int, ...]] | None:
-        """The row with the fewest ways left, and its rooms; None where one has none."""
-        best: tuple[int, int, tuple[int, ...]] | None = None
-        for place, (row, need, first) in enumerate(rows):
-            parts = self.given.rows[row][1][first:]
-            rooms = tuple([self.given.room(part, state, need) for part in parts])
-            if sum(rooms) < need or self._together(row, first, rooms) < need:
+    def _rooms(
+        self,
+        state: State,
+        rows: tuple[Left, ...],
+        known: Sequence[tuple[int, ...]] | None,
+        touched: int,
+    ) -> list[tuple[int, ...]] | None:
+        """The rooms of each row on its options, each on its own; None where that is too little.
+
+        Where nothing was touched since there is as much room as there was.
+        """
+        room, weights = self.given.room, self._memory.weights
+        rooms: list[tuple[int, ...]] = []
+        for place, one in enumerate(rows):
+            row, need, first = one
+            parts = self.given.rows[row][1]
+            parts = parts[first:] if first else parts
+            if known is None:
+                mine = tuple([room(part, state, need) for part in parts])
+            else:
+                mine = known[place]
+                whole, masks = self._masks(one)
+                if whole & touched:
+                    mine = tuple(
+                        [
+                            room(part, state, left) if left and mask & touched else left
+                            for part, left, mask in zip(parts, mine, masks, strict=True)
+                        ]
+                    )
+            if sum(mine) < need or self._together(row, first, mine) < need:
+                weights[row] = weights.get(row, 1) + 1
                 return None
-            ways = _count(need, rooms)
-            if best is None or ways < best[0]:
-                best = (ways, place, rooms)
-        return None if best is None else best[1:]
+            rooms.append(mine)
+        if len(rows) > 1 and self.steps > FEW and self._sums().overfull(state, rows, rooms):
+            return None
+        return rooms
+
+    def _fewest(self, rows: tuple[Left, ...], rooms: list[tuple[int, ...]]) -> int:
+        """The place of the row with the fewest ways left, the less the oftener it found no room.
+
+        Worked number: 6 ways of a row that twice found no room count as 2, and come before 3.
+        """
+        best, least, weight = 0, -1, 1
+        weights = self._memory.weights
+        for place, (one, mine) in enumerate(zip(rows, rooms, strict=True)):
+            ways, its = _count(one.need, mine), weights.get(one.row, 1)
+            if least < 0 or ways * weight < least * its:
+                best, least, weight = place, ways, its
+        return best
+
+    def _masks(self, one: Left) -> tuple[int, tuple[int, ...]]:
+        """The strips and cells a row touches, as bits: with all its options, and with each."""
+        known, key = self._memory.masks, (one.row, one.first)
+        if key not in known:
+            parts = self.given.rows[one.row][1][one.first :]
+            masks = tuple([_mask(part, len(self.given.packings)) for part in parts])
+            whole = 0
+            for mask in masks:
+                whole |= mask
+            known[key] = whole, masks
+        return known[key]
+
+    def _sums(self) -> Sums:
+        memory = self._memory
+        if memory.sums is None:
+            memory.sums = Sums(self.given)
+        return memory.sums
 
     def _together(self, row: int, first: int, rooms: tuple[int, ...]) -> int:
         """No more units of a row than this can be made, seen strip by strip.
@@ -116,10 +200,10 @@ class Judge:
         The small end, the middle and the large end of a 7-rib primal each have room for 7
         one-rib roasts, but together for 7 and not for 21.
         """
-        key = (row, first)
-        if key not in self._strips:
-            self._strips[key] = _strips(self.given, self.given.rows[row][1][first:])
-        return sum(min(most, sum(rooms[at] for at in ats)) for ats, most in self._strips[key])
+        key, strips = (row, first), self._memory.strips
+        if key not in strips:
+            strips[key] = _strips(self.given, self.given.rows[row][1][first:])
+        return sum([min(most, sum([rooms[at] for at in ats])) for ats, most in strips[key]])
 
     def _spreads(
         self, state: State, parts: tuple[Part, ...], need: int, rooms: tuple[int, ...]
@@ -144,6 +228,16 @@ class Judge:
                     continue
             for end, made in self._spreads(after, others, need - count, left):
                 yield end, (count, *made)
+
+
+def _mask(part: Part, packings: int) -> int:
+    mask = 0
+    for packing, _ in part.pieces:
+        mask |= 1 << packing
+    for cell, amount in part.cells:
+        if amount:
+            mask |= 1 << packings + cell
+    return mask
 
 
 def _deal_out(alike: list[Left], found: Witness) -> None:

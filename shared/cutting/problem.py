@@ -1,14 +1,17 @@
 """A group of lines as numbers: packings, cells and rows, and what an assignment puts on them."""
 
-from collections.abc import Sequence
-from dataclasses import dataclass
-from typing import NamedTuple
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
+from typing import TYPE_CHECKING, NamedTuple
 
 from shared.cutting.demand import Row
 from shared.cutting.run_packing import Layout, Piece
 from shared.cutting.strip import Strip as Packing
 from shared.cutting.take import Cell, Missing, Strip
 from shared.cutting.ways import Ways
+
+if TYPE_CHECKING:
+    from shared.cutting.together import Sums
 
 
 class Part(NamedTuple):
@@ -27,16 +30,45 @@ class State(NamedTuple):
 
 
 Units = tuple[tuple[int, ...], ...]
+Witness = dict[int, tuple[int, ...]]  # units by option, of rows by number
+Asked = tuple[tuple[tuple[int, int, int], ...], object]  # rows, and a state's signature
+
+
+class Memory:
+    """What judgements over a problem found, whatever is asked of each row.
+
+    `met` are questions with their witness, `failed` what failed on the way to them. `weights` are
+    how often each row found no room, and 1. By row and first option: `strips` are the options on
+    each strip and the most of them there, `shapes` the number of options that are alike, from
+    `numbers`, and `masks` the strips and cells they touch.
+    """
+
+    __slots__ = ("failed", "masks", "met", "numbers", "shapes", "strips", "sums", "weights")
+
+    def __init__(self) -> None:
+        """Nothing was asked yet."""
+        self.met: dict[Asked, Witness | None] = {}
+        self.failed: set[Asked] = set()
+        self.weights: dict[int, int] = {}
+        self.strips: dict[tuple[int, int], list[tuple[list[int], int]]] = {}
+        self.shapes: dict[tuple[int, int], int] = {}
+        self.numbers: dict[tuple[int, tuple[Part, ...]], int] = {}
+        self.masks: dict[tuple[int, int], tuple[int, tuple[int, ...]]] = {}
+        self.sums: Sums | None = None
 
 
 @dataclass(slots=True)
 class Problem:
-    """One group under one set of lengths. `where` are the strips of the packings."""
+    """One group under one set of lengths. `where` are the strips of the packings.
+
+    `memory` holds for these options whatever is asked, so it goes with a copy that asks for more.
+    """
 
     packings: list[Packing]
     where: list[Strip]
     there: list[int]
     rows: list[tuple[int, tuple[Part, ...]]]
+    memory: Memory = field(default_factory=Memory, compare=False, repr=False)
 
     def empty(self) -> State:
         """Nothing lies anywhere."""
@@ -89,12 +121,17 @@ class Problem:
             ],
         )
 
+    def lying(self, units: Mapping[int, tuple[int, ...]]) -> State:
+        """The state in which units by option, of rows by number, lie there."""
+        state = self.empty()
+        for row, made in units.items():
+            for part, count in zip(self.rows[row][1], made, strict=True):
+                state = self.added(state, part, count)
+        return state
+
     def layouts(self, units: Units) -> list[Layout] | None:
         """Where everything lies, by packing, or None where it can't lie with these lengths."""
-        state = self.empty()
-        for (_, parts), made in zip(self.rows, units, strict=True):
-            for part, count in zip(parts, made, strict=True):
-                state = self.added(state, part, count)
+        state = self.lying(dict(enumerate(units)))
         found: list[Layout] = []
         for packing, one in zip(self.packings, state.counts, strict=True):
             layout = packing.lay(one)

@@ -9,8 +9,7 @@ then found row by row, each step proved by another judgement.
 from collections.abc import Sequence
 
 from shared.cutting.judge import Judge, Left
-from shared.cutting.problem import Problem, State, Units
-from shared.cutting.together import too_much_together
+from shared.cutting.problem import Problem, State, Units, Witness
 
 PATIENCE = 24  # steps of the dive after which the judge is called
 
@@ -29,12 +28,40 @@ def solve(given: Problem, which: Sequence[int] | None = None) -> Units | None:
 
 def possible(given: Problem, which: Sequence[int]) -> bool:
     """Whether rows can be met together at all."""
+    return met(given, which) is not None
+
+
+def met(given: Problem, which: Sequence[int]) -> Witness | None:
+    """Units of rows by option that meet them together, None where there are none."""
     dive = _Dive(given, which)
     start = dive.forced()
     if start is None:
-        return False
+        return None
     rows = tuple([Left(number, given.rows[number][0], 0) for number in dive.free])
-    return Judge(given).meet(start, rows) is not None
+    found = Judge(given).meet(start, rows)
+    if found is None or len(found) == len(which):
+        return found
+    return {number: dive.made[number] for number in which} | found
+
+
+def beside(given: Problem, state: State, which: Sequence[int]) -> tuple[Witness, State] | None:
+    """Rows laid beside a state one after the other, each on its first options with room.
+
+    None where one finds too little room so; they may still be met otherwise.
+    """
+    units: Witness = {}
+    for number in which:
+        left, parts = given.rows[number]
+        made: list[int] = []
+        for part in parts:
+            count = given.room(part, state, left) if left else 0
+            state = given.added(state, part, count)
+            left -= count
+            made.append(count)
+        if left:
+            return None
+        units[number] = tuple(made)
+    return units, state
 
 
 class _Dive:
@@ -144,8 +171,6 @@ class _Dive:
 
 def _by_judgement(given: Problem, dive: _Dive) -> Units | None:
     """The first assignment where the dive grew: a witness, bettered row by row from the first."""
-    if too_much_together(given, dive.which):
-        return None
     judge, state = Judge(given), dive.start
     rows = tuple([Left(number, given.rows[number][0], 0) for number in dive.free])
     witness = judge.meet(state, rows)

@@ -1,68 +1,256 @@
-"""Sums over all sides at once: lines that are too long for all the places they may lie in."""
+"""Sums over all sides at once: lines that are too long for all the places they may lie in.
 
-from typing import TYPE_CHECKING
+A `_Region` is a set of lanes of strips, each from one point to another. What one unit of an option
+takes of it at least, wherever its pieces come to lie, times the units that find room nowhere
+else, can't be more than the region's length. Sound, never complete: False says nothing.
+"""
+
+from collections.abc import Iterable, Iterator, Sequence
+from operator import add, mul
+from typing import TYPE_CHECKING, NamedTuple
+
+from shared.cutting.lanes import bits_of
 
 if TYPE_CHECKING:
-    from collections.abc import Sequence
+    from shared.cutting.judge import Left
+    from shared.cutting.problem import Part, Problem, State
+    from shared.cutting.run_packing import Piece
+    from shared.cutting.strip import Strip
 
-    from shared.cutting.problem import Part, Problem
+Window = tuple[int, int]
+Lanes = dict[tuple[int, int], Window]  # by packing and lane
 
-Reach = dict[int, tuple[int, int]]
 
+class _Region(NamedTuple):
+    """A set of lanes, its length, and what takes of it.
 
-def too_much_together(given: "Problem", which: "Sequence[int]") -> bool:
-    """Whether some set of rows needs more length of a lane than all its windows hold.
-
-    For each row's windows: all rows that can only lie within them, lane by lane. Sound, never
-    complete: False says nothing.
+    `there` holds the last kerf of each lane, which may fall outside. `by_kind` are packings with
+    what one piece of each kind takes at least, `by_row` what one unit of a row takes on each of
+    its options, with the options in order of that, as far as it was asked for.
     """
-    for bit in range(_bits(given)):
-        mine = [
-            (need, reach, step, kerf)
-            for need, parts in [given.rows[number] for number in which]
-            for reach, step, kerf in [_reach(given, parts, 1 << bit)]
-            if reach
+
+    there: int
+    by_kind: dict[int, list[int]]
+    by_row: dict[int, tuple[tuple[int, int], ...]]
+
+
+class Sums:
+    """The regions of one problem, whatever it asks of each row; each as it is first needed."""
+
+    def __init__(self, given: "Problem") -> None:
+        """Nothing is added up yet."""
+        self._given = given
+        self._different = _different(given)
+        self._stretches = _Stretches(given)
+        self._regions: dict[int, list[_Region]] = {}
+        self._known: set[frozenset[tuple[tuple[int, int], Window]]] = set()
+
+    def overfull(
+        self,
+        state: "State",
+        rows: "Iterable[Left]",
+        rooms: "Sequence[Sequence[int]] | None" = None,
+    ) -> bool:
+        """Whether rows can't be met beside a state, as some region is too short for them.
+
+        `rooms` are how many units of each row find room on each of its options from the first
+        on, on their own; as many as are asked where not given.
+
+        Worked number: 5 chops of 1 in and 4 of 2 in on two sides of 6 in take 13 of 12 in.
+        """
+        asked = list(zip(rows, rooms, strict=True)) if rooms else [(one, None) for one in rows]
+        return any(
+            self._too_short(region, state, asked)
+            for one, _ in asked
+            for region in self._of_row(one.row)
+        )
+
+    def _too_short(
+        self,
+        region: _Region,
+        state: "State",
+        asked: "Sequence[tuple[Left, Sequence[int] | None]]",
+    ) -> bool:
+        left = region.there
+        for packing, takes in region.by_kind.items():
+            left -= sum(map(mul, state.counts[packing], takes))
+        for (row, need, first), mine in asked:
+            takes = region.by_row.get(row)
+            if takes is None:
+                takes = region.by_row[row] = _takes_of(self._given.rows[row][1], region.by_kind)
+            if takes:
+                left -= _least(need, first, takes, mine)
+        return left < 0
+
+    def _of_row(self, row: int) -> list[_Region]:
+        """The regions that come from where this row may lie, but those known from others."""
+        known = self._regions.get(row)
+        if known is None:
+            known = self._regions[row] = []
+            for reach in _reaches(self._given, self._given.rows[row][1], self._different):
+                for lanes in (reach, self._stretches.widened(reach)):
+                    name = frozenset(lanes.items())
+                    if name not in self._known:
+                        self._known.add(name)
+                        known.append(self._stretches.region(lanes))
+        return known
+
+
+def _takes_of(
+    parts: "Sequence[Part]", by_kind: dict[int, list[int]]
+) -> tuple[tuple[int, int], ...]:
+    """What one unit takes on each option, and the option, the least first; nothing: none."""
+    found = [
+        (sum([by_kind[packing][kind] for packing, kind in part.pieces if packing in by_kind]), at)
+        for at, part in enumerate(parts)
+        if part.cap
+    ]
+    found.sort()
+    return tuple(found) if found and found[-1][0] else ()
+
+
+def _least(
+    need: int, first: int, takes: "tuple[tuple[int, int], ...]", rooms: "Sequence[int] | None"
+) -> int:
+    """The least that so many units take of a region: first what takes least, as much as has room.
+
+    5 units, with room for 3 that take nothing and others that take 2 in each, take 4 in.
+    """
+    total = 0
+    for take, at in takes:
+        if at >= first:
+            room = need if rooms is None else min(need, rooms[at - first])
+            total += room * take
+            need -= room
+            if need <= 0:
+                break
+    return total
+
+
+def _different(given: "Problem") -> int:
+    """Lanes, but of those that every piece takes together only one: eye and bone of a chop."""
+    takers: dict[int, list[tuple[int, int]]] = {}
+    for packing, strip in enumerate(given.packings):
+        for number, kind in enumerate(strip.kinds):
+            for bit in bits_of(kind.lanes):
+                takers.setdefault(bit, []).append((packing, number))
+    return sum({tuple(mine): bit for bit, mine in takers.items()}.values())
+
+
+def _reaches(given: "Problem", parts: "Sequence[Part]", different: int) -> Iterator[Lanes]:
+    """Where a row's units may lie: in all lanes they take, and lane by lane.
+
+    Lane by lane, an option that doesn't take the lane counts in its first one.
+    """
+    pieces = [
+        [
+            (packing, piece, piece.lanes & different or piece.lanes)
+            for packing, kind in part.pieces
+            for piece in [given.packings[packing].kinds[kind]]
         ]
-        for _, window, _, _ in mine:
-            total = kerfs = 0
-            for need, reach, step, kerf in mine:
-                if _within(reach, window):
-                    total += need * step
-                    kerfs = max(kerfs, kerf)
-            if total > sum([hi - lo + kerfs for lo, hi in window.values()]):
-                return True
-    return False
+        for part in parts
+        if part.cap
+    ]
+    if not pieces or not all(pieces):
+        return
+    lanes = 0
+    for mine in pieces:
+        for _, _, mask in mine:
+            lanes |= mask
+    single = bits_of(lanes)
+    for only in (lanes, *single) if len(single) > 1 else single:
+        found: Lanes = {}
+        for mine in pieces:
+            taken = [(packing, piece, mask & only) for packing, piece, mask in mine]
+            if not any(mask for _, _, mask in taken):
+                taken = [(packing, piece, bits_of(mask)[0]) for packing, piece, mask in mine[:1]]
+            for packing, piece, mask in taken:
+                _widen(found, packing, piece, mask)
+        yield found
 
 
-def _bits(given: "Problem") -> int:
-    return max(
-        [kind.lanes.bit_length() for packing in given.packings for kind in packing.kinds],
-        default=0,
-    )
+def _widen(found: Lanes, packing: int, piece: "Piece", mask: int) -> None:
+    if not piece.allowed:
+        return
+    lo, hi = piece.allowed[0][0], piece.allowed[-1][1]
+    for bit in bits_of(mask):
+        a, b = found.get((packing, bit), (lo, hi))
+        found[packing, bit] = (min(a, lo), max(b, hi))
 
 
-def _reach(given: "Problem", parts: "Sequence[Part]", lane: int) -> tuple[Reach, int, int]:
-    """Where a row's units may lie in a lane, by packing, and the least length of one there."""
-    reach: Reach = {}
-    least, kerfs = -1, 0
-    for part in parts:
-        step = 0
-        for packing, kind in part.pieces:
-            piece = given.packings[packing].kinds[kind]
-            if piece.lanes & lane and piece.allowed:
-                lo, hi = piece.allowed[0][0], piece.allowed[-1][1]
-                if packing in reach:
-                    lo, hi = min(lo, reach[packing][0]), max(hi, reach[packing][1])
-                reach[packing] = (lo, hi)
-                step, kerfs = step + piece.size + piece.kerf, max(kerfs, piece.kerf)
-        if step == 0:
-            return {}, 0, 0
-        least = step if least < 0 else min(least, step)
-    return reach, least, kerfs
+class _Stretches:
+    """Lanes of strips from one point to another: what takes of them, remembered."""
+
+    def __init__(self, given: "Problem") -> None:
+        self._given = given
+        self._takes: dict[tuple[int, int, Window], tuple[list[int], int]] = {}
+        self._hulls: dict[tuple[int, int], list[Window]] = {}
+
+    def widened(self, lanes: Lanes) -> Lanes:
+        """The same lanes, as far as pieces may lie that may lie partly between those points."""
+        return {
+            (packing, bit): _grown(window, self._hulls_of(packing, bit))
+            for (packing, bit), window in lanes.items()
+        }
+
+    def _hulls_of(self, packing: int, bit: int) -> list[Window]:
+        known = self._hulls.get((packing, bit))
+        if known is None:
+            kinds = self._given.packings[packing].kinds
+            hulls = [
+                (one.allowed[0][0], one.allowed[-1][1])
+                for one in kinds
+                if one.lanes & bit and one.allowed
+            ]
+            known = self._hulls[packing, bit] = list(dict.fromkeys(hulls))
+        return known
+
+    def region(self, lanes: Lanes) -> _Region:
+        """What takes of some lanes."""
+        there = 0
+        by_kind: dict[int, list[int]] = {}
+        for (packing, bit), window in lanes.items():
+            takes, last = self._taken(packing, bit, window)
+            there += window[1] - window[0] + last
+            before = by_kind.get(packing)
+            by_kind[packing] = takes if before is None else list(map(add, before, takes))
+        return _Region(there, by_kind, {})
+
+    def _taken(self, packing: int, bit: int, window: Window) -> tuple[list[int], int]:
+        key = packing, bit, window
+        if key not in self._takes:
+            self._takes[key] = _takes(self._given.packings[packing], bit, window)
+        return self._takes[key]
 
 
-def _within(reach: Reach, window: Reach) -> bool:
-    return all(
-        packing in window and window[packing][0] <= lo and hi <= window[packing][1]
-        for packing, (lo, hi) in reach.items()
-    )
+def _grown(window: Window, hulls: list[Window]) -> Window:
+    """Widened by all that overlaps it, directly or through others."""
+    start, end = window
+    while True:
+        meet = [(lo, hi) for lo, hi in hulls if lo < end and hi > start]
+        grown = min([start, *[lo for lo, _ in meet]]), max([end, *[hi for _, hi in meet]])
+        if grown == (start, end):
+            return grown
+        start, end = grown
+
+
+def _takes(strip: "Strip", bit: int, window: Window) -> tuple[list[int], int]:
+    """What a piece of each kind takes of a lane between two points, and the longest kerf.
+
+    What lies within takes its length and kerf, what may lie partly outside the least that it can
+    take: 5 in between 0 and 8 in take 1 in of what lies between 4 and 8 in at least.
+    """
+    start, end = window
+    takes, last = [0] * len(strip.kinds), 0
+    for kind, piece in enumerate(strip.kinds):
+        if not piece.lanes & bit or not piece.allowed or piece.size + piece.kerf == 0:
+            continue
+        lo, hi = piece.allowed[0][0], piece.allowed[-1][1]
+        if start <= lo and hi <= end:
+            takes[kind] = piece.size + piece.kerf
+            last = max(last, piece.kerf)
+        else:
+            first = min(lo + piece.size, end) - max(lo, start)
+            other = min(hi, end) - max(hi - piece.size, start)
+            takes[kind] = max(0, min(first, other))
+    return takes, last

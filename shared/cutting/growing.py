@@ -1,0 +1,111 @@
+"""Lines that stand, grown by one after the other, and what stands in the way of one that can't.
+
+Whether lines can stand is asked for the longest lengths first, since what fits at all mostly fits
+there. One way of cutting the lines that stand is known, so a line that finds room beside it
+stands too, and nothing else is asked.
+"""
+
+from collections.abc import Sequence
+
+from shared.cutting.capacity import EXPECTED, MOST, SURE
+from shared.cutting.demand import Demand
+from shared.cutting.groups import groups, rows_of
+from shared.cutting.problem import Problem, State, Witness, problem
+from shared.cutting.search import beside, met
+from shared.cutting.ways import Ways
+
+SHORTER = (EXPECTED, SURE)
+
+
+class Growing:
+    """The lines that stand so far, and one way of cutting those that can be with the most."""
+
+    def __init__(self, demands: Sequence[Demand], ways: Ways) -> None:
+        """All lines that may come; none stands yet."""
+        self.standing: list[Demand] = []
+        self._ways = ways
+        self._rows = rows_of(demands)
+        self._places: dict[int, list[int]] = {}
+        for place, row in enumerate(self._rows):
+            self._places.setdefault(row.line, []).append(place)
+        self._given: list[Problem | None] = [None, None, None]
+        self._units: Witness = {}  # by row's place
+        self._state: State | None = None
+
+    def add(self, one: Demand) -> list[Demand] | None:
+        """Add a line where it can stand beside the others; else what it can't stand beside.
+
+        That is irreducible: of the others each is let go that needn't be there, from the newest
+        on. Found among the first so many of them, halving each time: of 8 lines, of which the
+        third alone stands in the way, in 5 questions.
+        """
+        if self._stands_with_most(one):
+            self.standing.append(one)
+            return None
+        others = self._connected(self.standing, one)
+        found = self._core(others, one, (MOST,))
+        if any(self._can([*found, one], lengths) for lengths in SHORTER):
+            if any(self._can([*others, one], lengths) for lengths in SHORTER):
+                self.standing.append(one)
+                return None
+            found = self._core(others, one, (MOST, *SHORTER))
+        return found
+
+    def _stands_with_most(self, one: Demand) -> bool:
+        others = self._connected(self.standing, one)
+        rows = self._rows_of(others)
+        given = self._problem(MOST)
+        if all(place in self._units for place in rows):
+            state = self._state or given.empty()
+            laid = beside(given, state, self._rows_of([one]))
+            if laid is not None:
+                units, self._state = laid
+                self._units |= units
+                return True
+        found = met(given, [*rows, *self._rows_of([one])])
+        if found is None:
+            return False
+        self._units |= found
+        self._state = given.lying(self._units)
+        return True
+
+    def _core(self, others: list[Demand], one: Demand, lengths: tuple[int, ...]) -> list[Demand]:
+        """The irreducible set of the others beside which a line can't stand, as all together."""
+        kept: list[Demand] = []
+        high = len(others)
+        while high and self._stands([*kept, one], lengths):
+            low = 0
+            while high - low > 1:
+                middle = (low + high) // 2
+                if self._stands([*others[:middle], *kept, one], lengths):
+                    low = middle
+                else:
+                    high = middle
+            high -= 1
+            kept.insert(0, others[high])
+        return kept
+
+    def _stands(self, lines: list[Demand], lengths: tuple[int, ...]) -> bool:
+        """Whether the last of some lines, of which the others stand, stands beside them."""
+        return any(self._can(lines, one) for one in lengths)
+
+    def _can(self, lines: list[Demand], lengths: int) -> bool:
+        connected = self._connected(lines[:-1], lines[-1])
+        which = self._rows_of([*connected, lines[-1]])
+        return met(self._problem(lengths), which) is not None
+
+    def _connected(self, others: list[Demand], one: Demand) -> list[Demand]:
+        """Those of the others that share a lane or part with a line, directly or through others."""
+        for group in groups([*others, one], self._ways):
+            if group[-1] is one:
+                return group[:-1]
+        return []
+
+    def _rows_of(self, lines: Sequence[Demand]) -> list[int]:
+        return [place for one in lines for place in self._places[one.choice.line]]
+
+    def _problem(self, lengths: int) -> Problem:
+        given = self._given[lengths]
+        if given is None:
+            given = self._given[lengths] = problem(self._rows, lengths, self._ways)
+        return given
