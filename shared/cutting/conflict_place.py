@@ -18,6 +18,7 @@ from shared.cutting.take import Option, Strip, Take
 from shared.cutting.ways import Ways
 
 Amount = Fraction | int
+Reach = tuple[int, int, int, int]  # run, lane, first and last stretch
 
 
 @dataclass(slots=True)
@@ -139,7 +140,7 @@ def _add(place: Place, one: Demand, amounts: Sequence[Amount]) -> None:
 
 def _lanes(lines: Sequence[Demand], ways: Ways) -> Iterator[Place]:
     """Stretches of lanes the lines' pieces may lie on, from each line's first to its last."""
-    reaches: dict[tuple[int, int, int, int], None] = {}
+    reaches: dict[Reach, None] = {}
     strips: dict[int, dict[Strip, Animal]] = {}
     for option, take in _options(lines, ways):
         for strip, piece in take.pieces:
@@ -147,8 +148,16 @@ def _lanes(lines: Sequence[Demand], ways: Ways) -> Iterator[Place]:
             for first, last in _ranges(piece, _bounds(option.animal, strip, EXPECTED)):
                 for bit in bits_of(piece.lanes):
                     reaches[strip[2], bit, first, last] = None
-    for run, lane, first, last in reaches:
-        yield _lane_place(lines, (run, lane, first, last), strips[run], ways)
+    pieces = [[_pieces(option, ways) for option in _all(one)] for one in lines]
+    sawn = {one.choice.line: one.options[0].wanted.kerf for one in lines if _is_sawn(one, ways)}
+    for reach in reaches:
+        yield _lane_place(lines, pieces, reach, strips[reach[0]], sawn, ways)
+
+
+def _pieces(option: Option, ways: Ways) -> list[tuple[Strip, Piece]]:
+    """What one unit takes on runs, as far as it may lie anywhere."""
+    take = option.take(EXPECTED, ways)
+    return [one for one in take.pieces if one[1].allowed] if isinstance(take, Take) else []
 
 
 def _bounds(animal: Animal, strip: Strip, scenario: int) -> tuple[int, ...]:
@@ -173,24 +182,39 @@ def _ranges(piece: Piece, bounds: tuple[int, ...]) -> Iterator[tuple[int, int]]:
 
 def _lane_place(
     lines: Sequence[Demand],
-    reach: tuple[int, int, int, int],
+    pieces: Sequence[Sequence[Sequence[tuple[Strip, Piece]]]],
+    reach: Reach,
     strips: dict[Strip, Animal],
+    sawn: dict[int, int],
     ways: Ways,
 ) -> Place:
+    """One reach with what each line takes of it; `sawn` are the kerfs of lines that have one."""
     run, lane, first, last = reach
-    used = [
-        strip
-        for strip in strips
-        if any(_of_lane(option, reach, ways, strip) for one in lines for option in _all(one))
-    ] or list(strips)
-    there = [0, 0]
+    ends: dict[Strip, tuple[int, int]] = {}
+    for strip, animal in strips.items():
+        bounds = _bounds(animal, strip, EXPECTED)
+        ends[strip] = bounds[first], bounds[last + 1]
+    taken: set[Strip] = set()
+    amounts = [[_of_lane(one, run, lane, ends, taken) for one in mine] for mine in pieces]
+    used = [strip for strip in strips if strip in taken] or list(strips)
+    there = most = 0
     for strip in used:
-        for number, scenario in enumerate((EXPECTED, MOST)):
-            bounds = _bounds(strips[strip], strip, scenario)
-            there[number] += bounds[last + 1] - bounds[first]
+        there += ends[strip][1] - ends[strip][0]
+        bounds = _bounds(strips[strip], strip, MOST)
+        most += bounds[last + 1] - bounds[first]
+    place = Place("length", _where(reach, used, ways), there, most, last - first)
+    for one, mine in zip(lines, amounts, strict=True):
+        _add(place, one, mine)
+    place.last_kerfs = {line: kerf * len(used) for line, kerf in sawn.items()}
+    place.spare = max(place.last_kerfs.values(), default=0)
+    return place
+
+
+def _where(reach: Reach, used: Sequence[Strip], ways: Ways) -> Where:
+    run, lane, first, last = reach
     stretches = ways.runs[run].stretches
     part = next((one.code for bit, one in ways.at[run][first] if bit == lane), "")
-    where = Where(
+    return Where(
         used[0][0],
         used[0][1] if len(used) == 1 else 0,
         run=ways.runs[run].code,
@@ -199,13 +223,6 @@ def _lane_place(
         part=part if first == last else "",
         last=stretches[last].code if first != last else "",
     )
-    place = Place("length", where, there[0], there[1], last - first)
-    for one in lines:
-        _add(place, one, [_of_lane(option, reach, ways, None) for option in _all(one)])
-    sawn = [one for one in lines if _is_sawn(one, ways)]
-    place.last_kerfs = {one.choice.line: one.options[0].wanted.kerf * len(used) for one in sawn}
-    place.spare = max(place.last_kerfs.values(), default=0)
-    return place
 
 
 def _is_sawn(one: Demand, ways: Ways) -> bool:
@@ -215,22 +232,27 @@ def _is_sawn(one: Demand, ways: Ways) -> bool:
 
 
 def _of_lane(
-    option: Option, reach: tuple[int, int, int, int], ways: Ways, only: Strip | None
+    pieces: Sequence[tuple[Strip, Piece]],
+    run: int,
+    lane: int,
+    ends: dict[Strip, tuple[int, int]],
+    taken: set[Strip],
 ) -> int:
-    """What one unit takes of a reach: pieces that can lie nowhere else, and overlaps of fixed."""
-    run, lane, first, last = reach
-    take = option.take(EXPECTED, ways)
+    """What one unit takes of a reach: pieces that can lie nowhere else, and overlaps of fixed.
+
+    The strips where it takes something are added to `taken`.
+    """
     total = 0
-    if isinstance(take, Take):
-        for strip, piece in take.pieces:
-            if strip[2] != run or not piece.lanes & lane or not piece.allowed:
-                continue
-            if only is not None and strip != only:
-                continue
-            bounds = _bounds(option.animal, strip, EXPECTED)
-            lo, hi = piece.allowed[0][0], piece.allowed[-1][1]
-            if hi - lo == piece.size:
-                total += max(0, min(hi, bounds[last + 1]) - max(lo, bounds[first]))
-            elif bounds[first] <= lo and hi <= bounds[last + 1]:
-                total += piece.size + piece.kerf
+    for strip, piece in pieces:
+        if strip[2] != run or not piece.lanes & lane:
+            continue
+        start, end = ends[strip]
+        lo, hi = piece.allowed[0][0], piece.allowed[-1][1]
+        if hi - lo == piece.size:
+            mine = max(0, min(hi, end) - max(lo, start))
+        else:
+            mine = piece.size + piece.kerf if start <= lo and hi <= end else 0
+        if mine:
+            total += mine
+            taken.add(strip)
     return total

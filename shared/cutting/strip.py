@@ -21,6 +21,7 @@ class Strip:
         "_fit",
         "_known",
         "_over",
+        "_rivals",
         "_rooms",
         "_spans",
         "_steps",
@@ -38,6 +39,7 @@ class Strip:
         self._fit: list[tuple[int, ...]] = []
         self._over: list[tuple[int, ...]] = []
         self._spans: dict[int, list[tuple[int, list[tuple[int, int]]]]] = {}
+        self._rivals: list[list[int] | None] = [None] * len(self.kinds)
         self._steps = tuple([kind.size + kind.kerf for kind in self.kinds])
         self.plain = _is_plain(self.kinds)
 
@@ -70,7 +72,10 @@ class Strip:
         return sum(map(mul, counts, self._steps))
 
     def room(self, counts: tuple[int, ...], kind: int, limit: int) -> int:
-        """How many more of one kind fit beside what lies here, up to a limit."""
+        """How many more of one kind fit beside what lies here, up to a limit.
+
+        Where nothing lies that could stand in its way, as many as on the empty strip.
+        """
         piece = self.kinds[kind]
         if self.plain:
             lo, hi = piece.allowed[0]
@@ -78,10 +83,20 @@ class Strip:
             step = self._steps[kind]
             return min(limit, left // step) if step else limit
         limit = min(limit, self.most_alone(kind) - counts[kind])
-        if limit > 0 and len(self._rooms) > FEW:
-            limit = min(limit, self._beside(counts, kind))
         if limit <= 0:
             return 0
+        rivals = self._rivals[kind]
+        if rivals is None:
+            rivals = self._rivals[kind] = _rivals(self.kinds, kind)
+        for other in rivals:
+            if counts[other]:
+                break
+        else:
+            return limit
+        if len(self._rooms) > FEW:
+            limit = min(limit, self._beside(counts, kind))
+            if limit <= 0:
+                return 0
         key = (counts, kind, limit)
         if key not in self._rooms:
             self._rooms[key] = self._room(counts, kind, limit)
@@ -147,6 +162,27 @@ class Strip:
         if kind not in self._alone:
             self._alone[kind] = most_alone(self.kinds[kind])
         return self._alone[kind]
+
+
+def _rivals(kinds: tuple[Piece, ...], kind: int) -> list[int]:
+    """The other kinds that may stand in the way of one: a lane, and with a kerf a place, in common.
+
+    Slices of 3/4 in up to 12 in with a kerf of 1/16 in, and what begins at 12 in, are rivals: the
+    last kerf may fall there. Without a kerf they aren't.
+    """
+    mine = kinds[kind]
+    if not mine.allowed:
+        return []
+    lo, hi = mine.allowed[0][0], mine.allowed[-1][1] + mine.kerf
+    return [
+        number
+        for number, one in enumerate(kinds)
+        if number != kind
+        and one.lanes & mine.lanes
+        and one.allowed
+        and one.allowed[0][0] < hi
+        and lo < one.allowed[-1][1] + one.kerf
+    ]
 
 
 def _spans(kinds: tuple[Piece, ...], kind: int) -> list[tuple[int, list[tuple[int, int]]]]:
