@@ -33,6 +33,7 @@ class Judge:
         self.steps = 0
         self._memory = given.memory
         self._limit = 0
+        self._adds = False
 
     def meet(self, state: State, rows: tuple[Left, ...]) -> Witness | None:
         """Units of each row by option that meet all rows beside a state, None if there are none.
@@ -74,6 +75,13 @@ class Judge:
         return met[key]
 
     def _tried(self, state: State, rows: tuple[Left, ...]) -> Witness | None:
+        self.steps, self._limit, self._adds = 0, FEW, False
+        found = self._meet(state, rows)
+        if found is not None or not self.tired:
+            return found
+        self._adds = True
+        if self._rooms(state, rows, None, 0) is None:
+            return None
         for tries, sums in EFFORTS:
             self.steps, self._limit = 0, tries
             found = self._meet(state, rows)
@@ -159,7 +167,7 @@ class Judge:
                 weights[row] = weights.get(row, 1) + 1
                 return None
             rooms.append(mine)
-        if len(rows) > 1 and self.steps > FEW and self._sums().overfull(state, rows, rooms):
+        if self._adds and len(rows) > 1 and self._sums().overfull(state, rows, rooms):
             return None
         return rooms
 

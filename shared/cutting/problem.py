@@ -76,7 +76,10 @@ class Problem:
         return State(counts, (0,) * len(self.there))
 
     def room(self, part: Part, state: State, limit: int) -> int:
-        """The most units of an option that still fit beside a state, up to a limit."""
+        """The most units of an option that still fit beside a state, up to a limit.
+
+        Pieces on different strips don't meet; only where two lie on one are they tried together.
+        """
         pieces, cells, cap = part
         if 0 <= cap < limit:
             limit = cap
@@ -88,12 +91,14 @@ class Problem:
                 return 0
             limit = min(limit, self.packings[packing].room(state.counts[packing], kind, limit))
         if len(pieces) > 1:
-            while limit > 0 and not self._fits(self.added(state, part, limit), part):
-                limit -= 1
+            strips = [packing for packing, _ in pieces]
+            if len({*strips}) < len(strips):
+                while limit > 0 and not self._fits(self.added(state, part, limit), strips):
+                    limit -= 1
         return max(0, limit)
 
-    def _fits(self, state: State, part: Part) -> bool:
-        return all(self.packings[packing].fits(state.counts[packing]) for packing, _ in part.pieces)
+    def _fits(self, state: State, strips: Sequence[int]) -> bool:
+        return all(self.packings[packing].fits(state.counts[packing]) for packing in {*strips})
 
     def added(self, state: State, part: Part, count: int) -> State:
         """A state with so many units of an option more."""

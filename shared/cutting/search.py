@@ -33,15 +33,50 @@ def possible(given: Problem, which: Sequence[int]) -> bool:
 
 def met(given: Problem, which: Sequence[int]) -> Witness | None:
     """Units of rows by option that meet them together, None where there are none."""
-    dive = _Dive(given, which)
-    start = dive.forced()
+    start = _forced(given, which)
     if start is None:
         return None
-    rows = tuple([Left(number, given.rows[number][0], 0) for number in dive.free])
-    found = Judge(given).meet(start, rows)
-    if found is None or len(found) == len(which):
-        return found
-    return {number: dive.made[number] for number in which} | found
+    state, free, made = start
+    rows = tuple([Left(number, given.rows[number][0], 0) for number in free])
+    found = Judge(given).meet(state, rows)
+    return None if found is None else made | found
+
+
+def _forced(given: Problem, which: Sequence[int]) -> tuple[State, list[int], Witness] | None:
+    """What has no choice of place, set; the rows that have one; and the units of the others.
+
+    None where that alone doesn't fit.
+    """
+    free: list[int] = []
+    made: Witness = {}
+    counts: dict[int, list[int]] = {}
+    empty = given.empty()
+    used = list(empty.used)
+    for number in which:
+        need, parts = given.rows[number]
+        if len(parts) != 1:
+            free.append(number)
+            continue
+        part = parts[0]
+        if 0 <= part.cap < need:
+            return None
+        made[number] = (need,)
+        for packing, kind in part.pieces:
+            if packing not in counts:
+                counts[packing] = list(empty.counts[packing])
+            counts[packing][kind] += need
+        for cell, amount in part.cells:
+            used[cell] += amount * need
+            if used[cell] > given.there[cell]:
+                return None
+    if not made:
+        return empty, free, made
+    laid = list(empty.counts)
+    for packing, one in counts.items():
+        laid[packing] = tuple(one)
+        if not given.packings[packing].fits(laid[packing]):
+            return None
+    return State(tuple(laid), tuple(used)), free, made
 
 
 def beside(given: Problem, state: State, which: Sequence[int]) -> tuple[Witness, State] | None:
@@ -79,38 +114,15 @@ class _Dive:
 
     def run(self) -> Units | None:
         """The first assignment, or None: with `tired` set nobody knows."""
-        start = self.forced()
+        start = _forced(self.given, self.which)
         if start is None:
             return None
-        self.start = start
-        if not self._all_have_room(0, start) or not self._from(0, start):
+        self.start, self.free, made = start
+        for number, units in made.items():
+            self.made[number] = units
+        if not self._all_have_room(0, self.start) or not self._from(0, self.start):
             return None
         return tuple(self.made)
-
-    def forced(self) -> State | None:
-        """Set what has no choice of place; None where that alone doesn't fit."""
-        given = self.given
-        counts = [[0] * len(packing.kinds) for packing in given.packings]
-        used = [0] * len(given.there)
-        for number in self.which:
-            need, parts = given.rows[number]
-            if len(parts) != 1:
-                self.free.append(number)
-                continue
-            part = parts[0]
-            if 0 <= part.cap < need:
-                return None
-            self.made[number] = (need,)
-            for packing, kind in part.pieces:
-                counts[packing][kind] += need
-            for cell, amount in part.cells:
-                used[cell] += amount * need
-                if used[cell] > given.there[cell]:
-                    return None
-        for packing, one in zip(given.packings, counts, strict=True):
-            if any(one) and not packing.fits(tuple(one)):
-                return None
-        return State(tuple([tuple(one) for one in counts]), tuple(used))
 
     def _from(self, place: int, state: State) -> bool:
         """Meet the free rows from this one on."""

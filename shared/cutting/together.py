@@ -1,8 +1,8 @@
-"""Sums over all sides at once: lines that are too long for all the places they may lie in.
+"""Sums over all sides at once: lines that are too much for all the places they may lie in.
 
-A `_Region` is a set of lanes of strips, each from one point to another. What one unit of an option
-takes of it at least, wherever its pieces come to lie, times the units that find room nowhere
-else, can't be more than the region's length. Sound, never complete: False says nothing.
+A `_Region` is a set of lanes of strips, each from one point to another, or of cells. What one unit
+of an option takes of it at least, wherever its pieces come to lie, times the units that find room
+nowhere else, can't be more than what is there. Sound, never complete: False says nothing.
 """
 
 from collections.abc import Iterable, Iterator, Sequence
@@ -22,7 +22,7 @@ Lanes = dict[tuple[int, int], Window]  # by packing and lane
 
 
 class _Region(NamedTuple):
-    """A set of lanes, its length, and what takes of it.
+    """A set of lanes or of cells, what is there, and what takes of it.
 
     `there` holds the last kerf of each lane, which may fall outside. `by_kind` are packings with
     what one piece of each kind takes at least, `by_row` what one unit of a row takes on each of
@@ -31,6 +31,7 @@ class _Region(NamedTuple):
 
     there: int
     by_kind: dict[int, list[int]]
+    cells: frozenset[int]
     by_row: dict[int, tuple[tuple[int, int], ...]]
 
 
@@ -43,7 +44,7 @@ class Sums:
         self._different = _different(given)
         self._stretches = _Stretches(given)
         self._regions: dict[int, list[_Region]] = {}
-        self._known: set[frozenset[tuple[tuple[int, int], Window]]] = set()
+        self._known: set[frozenset[object]] = set()
 
     def overfull(
         self,
@@ -74,10 +75,12 @@ class Sums:
         left = region.there
         for packing, takes in region.by_kind.items():
             left -= sum(map(mul, state.counts[packing], takes))
+        for cell in region.cells:
+            left -= state.used[cell]
         for (row, need, first), mine in asked:
             takes = region.by_row.get(row)
             if takes is None:
-                takes = region.by_row[row] = _takes_of(self._given.rows[row][1], region.by_kind)
+                takes = region.by_row[row] = _takes_of(self._given.rows[row][1], region)
             if takes:
                 left -= _least(need, first, takes, mine)
         return left < 0
@@ -87,24 +90,45 @@ class Sums:
         known = self._regions.get(row)
         if known is None:
             known = self._regions[row] = []
-            for reach in _reaches(self._given, self._given.rows[row][1], self._different):
+            parts = self._given.rows[row][1]
+            for reach in _reaches(self._given, parts, self._different):
                 for lanes in (reach, self._stretches.widened(reach)):
-                    name = frozenset(lanes.items())
-                    if name not in self._known:
-                        self._known.add(name)
+                    if self._is_new(frozenset(lanes.items())):
                         known.append(self._stretches.region(lanes))
+            for cells in _cells(parts):
+                if self._is_new(cells):
+                    there = sum([self._given.there[cell] for cell in cells])
+                    known.append(_Region(there, {}, cells, {}))
         return known
 
+    def _is_new(self, name: frozenset[object]) -> bool:
+        new = name not in self._known
+        self._known.add(name)
+        return new
 
-def _takes_of(
-    parts: "Sequence[Part]", by_kind: dict[int, list[int]]
-) -> tuple[tuple[int, int], ...]:
+
+def _cells(parts: "Sequence[Part]") -> Iterator[frozenset[int]]:
+    """The cells a row's units take of: all of them, and the first of each option."""
+    taken = [[cell for cell, amount in part.cells if amount] for part in parts]
+    cells = frozenset([cell for mine in taken for cell in mine])
+    if cells:
+        yield cells
+        yield frozenset([mine[0] for mine in taken if mine])
+
+
+def _takes_of(parts: "Sequence[Part]", region: _Region) -> tuple[tuple[int, int], ...]:
     """What one unit takes on each option, and the option, the least first; nothing: none."""
-    found = [
-        (sum([by_kind[packing][kind] for packing, kind in part.pieces if packing in by_kind]), at)
-        for at, part in enumerate(parts)
-        if part.cap
-    ]
+    found: list[tuple[int, int]] = []
+    for at, (pieces, cells, cap) in enumerate(parts):
+        if cap:
+            take = 0
+            for packing, kind in pieces:
+                if packing in region.by_kind:
+                    take += region.by_kind[packing][kind]
+            for cell, amount in cells:
+                if cell in region.cells:
+                    take += amount
+            found.append((take, at))
     found.sort()
     return tuple(found) if found and found[-1][0] else ()
 
@@ -149,9 +173,9 @@ def _reaches(given: "Problem", parts: "Sequence[Part]", different: int) -> Itera
             for piece in [given.packings[packing].kinds[kind]]
         ]
         for part in parts
-        if part.cap
+        if part.cap and part.pieces
     ]
-    if not pieces or not all(pieces):
+    if not pieces:
         return
     lanes = 0
     for mine in pieces:
@@ -214,7 +238,7 @@ class _Stretches:
             there += window[1] - window[0] + last
             before = by_kind.get(packing)
             by_kind[packing] = takes if before is None else list(map(add, before, takes))
-        return _Region(there, by_kind, {})
+        return _Region(there, by_kind, frozenset(), {})
 
     def _taken(self, packing: int, bit: int, window: Window) -> tuple[list[int], int]:
         key = packing, bit, window
