@@ -18,6 +18,8 @@ if TYPE_CHECKING:
 Made = tuple[tuple[int, int, int], ...]  # row's place, option's place, units
 Most = dict[tuple[int, ...], Made]  # units of each row that fit together, none of them bettered
 
+CROWDED = 128  # ways of filling a place after which those that are bettered are left out
+
 
 class Decided(NamedTuple):
     """What is known: a witness, that there is none, or (`known` False) nothing."""
@@ -37,6 +39,15 @@ class _Option(NamedTuple):
     at: int
     part: "Part"
     room: int
+
+
+class _Place(NamedTuple):
+    """Options that meet, their packings and cells, and what is known from each option on."""
+
+    options: "list[_Option]"
+    packings: list[int]
+    cells: list[int]
+    known: "dict[object, Most]"
 
 
 def met_apart(given: "Problem", state: "State", rows: "Sequence[Left]", steps: int) -> Decided:
@@ -72,7 +83,7 @@ class _Places:
         for options in _apart(self._options(state)):
             key = self._looks(state, options)
             if key not in alike:
-                alike[key] = self._most(state, options, 0, {})
+                alike[key] = self._most(state, options)
             found.append((options, alike[key]))
         made = self._added_up(found)
         if made is None:
@@ -124,32 +135,44 @@ class _Places:
         ]
         return (tuple(shapes), tuple(strips), tuple(cells))
 
-    def _most(
-        self,
-        state: "State",
-        options: "Sequence[_Option]",
-        place: int,
-        known: "dict[tuple[object, ...], Most]",
-    ) -> Most:
-        """The most units of each row beside one another, on the options from this one on."""
-        if place == len(options):
+    def _most(self, state: "State", options: "Sequence[_Option]") -> Most:
+        """The most units of each row beside one another, on the options of one place."""
+        packings = {packing: None for one in options for packing, _ in one.part.pieces}
+        cells = {cell: None for one in options for cell, amount in one.part.cells if amount}
+        place = _Place(list(options), list(packings), list(cells), {})
+        return _best(self._spread(state, place, 0))
+
+    def _spread(self, state: "State", place: "_Place", at: int) -> Most:
+        """All that fits on the options of a place from this one on; the last has its most."""
+        if at == len(place.options):
             return {(0,) * len(self.rows): ()}
-        key = (place, self.given.signature(state))
-        if key in known:
-            return known[key]
+        key = (at, self._signature(state, place))
+        if key in place.known:
+            return place.known[key]
         self._step()
-        row, _, part, room = options[place]
+        row, _, part, room = place.options[at]
         room = self.given.room(part, state, room)
-        last = place + 1 == len(options)
+        last = at + 1 == len(place.options)
         found: Most = {}
         for count in range(room, room - 1 if last else -1, -1):
             after = self.given.added(state, part, count)
-            for units, made in self._most(after, options, place + 1, known).items():
-                more = list(units)
-                more[row] = min(self.needs[row], more[row] + count)
-                found.setdefault(tuple(more), ((row, place, count), *made) if count else made)
-        known[key] = _best(found)
-        return known[key]
+            for units, made in self._spread(after, place, at + 1).items():
+                if count:
+                    more = list(units)
+                    more[row] = min(self.needs[row], more[row] + count)
+                    found.setdefault(tuple(more), ((row, at, count), *made))
+                else:
+                    found.setdefault(units, made)
+        place.known[key] = _best(found) if len(found) > CROWDED else found
+        return place.known[key]
+
+    def _signature(self, state: "State", place: "_Place") -> object:
+        """What matters of a state in one place."""
+        found: list[object] = [state.used[cell] for cell in place.cells]
+        for number in place.packings:
+            packing, counts = self.given.packings[number], state.counts[number]
+            found.append(packing.weigh(counts) if packing.plain else counts)
+        return tuple(found)
 
     def _added_up(self, places: "Sequence[tuple[list[_Option], Most]]") -> Made | None:
         """Units of all rows over all places, or None where no sum reaches what is needed."""

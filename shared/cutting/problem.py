@@ -193,15 +193,15 @@ def _parts(
         if isinstance(take, Missing):
             parts.append(Part((), (), 0))
             continue
-        amounts: list[tuple[int, int]] = []
+        amounts: dict[int, int] = {}
         for cell, amount, most in take.cells:
             number = cells.setdefault(cell, len(there))
             if number == len(there):
                 there.append(most)
             there[number] = max(there[number], most)
-            amounts.append((number, amount))
+            amounts[number] = amounts.get(number, 0) + amount
         pieces = tuple([place[strip, piece] for strip, piece in take.pieces])
-        parts.append(Part(pieces, tuple(amounts), option.cap))
+        parts.append(Part(pieces, tuple(amounts.items()), option.cap))
     return tuple(parts)
 
 
