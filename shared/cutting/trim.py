@@ -23,6 +23,7 @@ from shared.cutting.demand import Demand, Shop
 from shared.cutting.drawing import Drawing
 from shared.cutting.ways import LOST, POOLS
 
+Parts = dict[tuple[int, int, str], Fraction]  # of carcass, side and part
 Given = list[tuple[int, int]]  # a pool's place in POOLS or LOST, and nanograms
 GivenBack = dict[int, tuple[PlanLine, Given]]  # by the line's id
 
@@ -76,8 +77,8 @@ def _by_nature(given: list[int], share: int, shop: Shop, natural: Sequence[PlanL
     others leave.
     """
     parts = shop.ways.nature
-    mine: dict[tuple[int, int, str], Fraction] = {}
-    everybodys: dict[tuple[int, int, str], Fraction] = {}
+    mine: Parts = {}
+    everybodys: Parts = {}
     for made in natural:
         for one in made.taken:
             key = (made.carcass, made.side, one.part)
