@@ -12,6 +12,30 @@ from shared.cutting.ways import Ways
 from shared.cutting.windows import window
 
 
+class Asked:
+    """Expected weights of lines; what one piece weighs where is reckoned once."""
+
+    def __init__(self, ways: Ways) -> None:
+        """Nothing is reckoned yet."""
+        self._ways = ways
+        self._each: dict[int, tuple[Option, Fraction]] = {}
+
+    def piece_ng(self, option: Option) -> Fraction:
+        """Expected weight of one piece, nanograms."""
+        known = self._each.get(id(option))
+        if known is None:
+            known = self._each[id(option)] = option, piece_ng(option, self._ways)
+        return known[1]
+
+    def ng(self, one: Demand) -> int:
+        """Expected weight of all a line asks for, as `asked_ng` says it."""
+        if len(one.rows) == 1 and not one.pool:
+            option = one.rows[0].options[0]
+            if option.wanted.fraction is None:
+                return int(one.rows[0].need * self.piece_ng(option))
+        return asked_ng(one, self._ways)
+
+
 def asked_ng(one: Demand, ways: Ways) -> int:
     """Expected weight of all a line asks for where it is first made; 0 for what has no figure.
 

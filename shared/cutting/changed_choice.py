@@ -6,10 +6,10 @@ from fractions import Fraction
 
 from shared.carcass.catalogue import Catalogue, Cut
 from shared.cutting.answer import Conflict
-from shared.cutting.asked_weight import asked_ng
-from shared.cutting.demand import Demand, Shop, demand
+from shared.cutting.asked_weight import Asked
+from shared.cutting.demand import Demand, Row, Shop, demand
 from shared.cutting.order import Amount, Choice, Package
-from shared.cutting.piece_weight import count_of_pounds, piece_ng
+from shared.cutting.piece_weight import count_of_pounds
 from shared.cutting.ways import Ways
 from shared.units import NG_PER_LB, Weight
 
@@ -63,42 +63,53 @@ def loosened(one: Demand, shop: Shop) -> Iterator[tuple[str, Choice]]:
     del shop
 
 
-def carried_over(one: Demand, code: str, shop: Shop) -> Choice | None:
-    """The choice as another cut, its amount carried over in pounds; None where it can't be.
+def by_the_piece(one: Demand) -> bool:
+    """Whether a line asks for a number of pieces or slices."""
+    return one.choice.amount.kind in ("pieces", "slices")
 
-    Worked number: one whole ham of 20 lb becomes 2 half hams of 10 lb.
-    """
+
+def with_count(one: Demand, count: int) -> Demand:
+    """A line that asks for a count of one row, asking for another: only the row is another."""
+    choice = replace(one.choice, amount=replace(one.choice.amount, count=count))
+    rows = [Row(choice.line, count, one.rows[0].options)]
+    return replace(one, choice=choice, rows=rows)
+
+
+def as_cut(one: Demand, code: str, shop: Shop) -> Demand | None:
+    """The choice as another cut, one piece of it where it is made by the piece; None for no cut."""
     cut = shop.ways.catalogue.cuts.get(code)
     if cut is None or cut.kind == "pool" or code == one.cut.code:
         return None
     old = one.choice
-    bare = Choice(
+    amount = old.amount
+    if amount.kind not in ("all", "rest", "fraction") or amount.kind not in cut.amounts:
+        kind = "slices" if "slices" in cut.amounts else "pieces"
+        if kind not in cut.amounts and "rest" not in cut.amounts:
+            return None
+        amount = Amount(kind, count=1) if kind in cut.amounts else Amount("rest")
+    choice = Choice(
         old.line,
         old.share,
         code,
-        old.amount,
+        amount,
         finishes=tuple(finish for finish in old.finishes if finish in cut.finishes),
         note=old.note,
         package=old.package if cut.kind == one.cut.kind else Package(),
     )
-    kind = old.amount.kind
-    if kind in ("all", "rest", "fraction"):
-        return bare if kind in cut.amounts else _in_pieces(bare, one, cut, shop)
-    return _in_pieces(bare, one, cut, shop)
+    return demand(choice, shop)
 
 
-def _in_pieces(bare: Choice, one: Demand, cut: Cut, shop: Shop) -> Choice | None:
-    kind = "slices" if "slices" in cut.amounts else "pieces"
-    if kind not in cut.amounts:
-        return replace(bare, amount=Amount("rest")) if "rest" in cut.amounts else None
-    single = demand(replace(bare, amount=Amount(kind, count=1)), shop)
-    if single.refusal is not None or not single.options:
-        return None
-    each = piece_ng(single.options[0], shop.ways)
-    wanted = asked_ng(one, shop.ways)
+def carried_over(one: Demand, single: Demand, asked: Asked) -> Demand:
+    """Of another cut as many pieces as weigh what was asked; all, or the rest of it, as it is.
+
+    Worked number: one whole ham of 20 lb becomes 2 half hams of 10 lb.
+    """
+    if not by_the_piece(single):
+        return single
+    wanted = asked.ng(one)
     if not wanted:
-        return replace(bare, amount=Amount(kind, count=1))
-    return replace(bare, amount=Amount(kind, count=count_of_pounds(wanted, each)))
+        return single
+    return with_count(single, count_of_pounds(wanted, asked.piece_ng(single.options[0])))
 
 
 def cuts_of_same_part(one: Demand, conflict: Conflict, ways: Ways) -> list[str]:
@@ -109,10 +120,10 @@ def cuts_of_same_part(one: Demand, conflict: Conflict, ways: Ways) -> list[str]:
     found: list[str] = []
     for code, plans in ways.by_cut.items():
         cut = ways.catalogue.cuts[code]
-        if code in known or cut.kind in ("pool", "to_trim"):
+        if cut.primal != one.cut.primal or code in known or cut.kind in ("pool", "to_trim"):
             continue
         codes = {part.code for plan in plans for part in plan.parts}
-        if cut.primal == one.cut.primal and codes & parts and (not fought or fought in codes):
+        if codes & parts and (not fought or fought in codes):
             found.append(code)
     return found
 

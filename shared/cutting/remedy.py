@@ -5,15 +5,18 @@ side or in another way · a neighbouring cut · any other cut of the same part �
 where nothing before leaving it out is found: two lines at once, or a line of another owner.
 """
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from heapq import heapify, heappop, heappush
 
 from shared.carcass.catalogue import Catalogue
 from shared.cutting.answer import Answer, Conflict, Edit, Remedy
-from shared.cutting.asked_weight import asked_ng
+from shared.cutting.asked_weight import Asked
+from shared.cutting.beside import Beside
 from shared.cutting.changed_choice import (
+    as_cut,
+    by_the_piece,
     carried_over,
     cuts_of_same_part,
     less,
@@ -21,12 +24,11 @@ from shared.cutting.changed_choice import (
     loosened,
     mended,
     to_the_trim,
+    with_count,
 )
 from shared.cutting.demand import Demand, Shop, demand
-from shared.cutting.groups import groups, keys_of
-from shared.cutting.order import Choice, Question
+from shared.cutting.order import Question
 from shared.cutting.plan import Planner
-from shared.cutting.standing import most_that_stands, stands
 
 MOST_OFFERED = 5
 
@@ -78,8 +80,9 @@ class _Case:
         self.planner = planner
         self.shop = shop
         self.demands = {one.choice.line: one for one in planner.demands_of(question, shop)}
-        self.sets: dict[frozenset[int], list[list[Demand]]] = {}
         self.newest = max(conflict.lines)
+        self.asked = Asked(shop.ways)
+        self.stay: dict[int, Beside] = {}
         self.share = self.demands[self.newest].choice.share
         mine = [self.demands[line] for line in sorted(conflict.lines, reverse=True)]
         self.own = [one for one in mine if one.choice.share == self.share]
@@ -105,10 +108,10 @@ class _Case:
         (edit, *others) = one.edits
         if one.kind not in ("neighbour", "other_cut") or others or edit.choice is None:
             return True
-        if edit.choice.amount.kind not in ("pieces", "slices"):
+        new = demand(edit.choice, self.shop)
+        if not by_the_piece(new):
             return True
-        asked = asked_ng(self.demands[edit.line], self.shop.ways)
-        return asked_ng(demand(edit.choice, self.shop), self.shop.ways) * 4 >= asked
+        return self.asked.ng(new) * 4 >= self.asked.ng(self.demands[edit.line])
 
     def _classes(self) -> tuple[Callable[[], Iterator[_Try]], ...]:
         if self.conflict.kind in ("trim", "batch"):
@@ -151,59 +154,51 @@ class _Case:
         choices = [changed.get(one.line, one) for one in self.question.choices]
         return replace(self.question, choices=tuple(one for one in choices if one is not None))
 
-    def _fits(self, *changed: Demand, without: int = 0) -> bool:
-        """Whether the lines stand with some of them changed; the pools aren't looked at."""
-        if any(one.refusal is not None for one in changed):
-            return False
-        touched = self._beside(frozenset([without, *[one.choice.line for one in changed]]), changed)
-        return stands(touched, self.shop.ways)
+    def _beside(self, line: int) -> Beside:
+        """All lines of the case but one, and what fits beside them."""
+        found = self.stay.get(line)
+        if found is None:
+            stay = [one for number, one in self.demands.items() if number != line]
+            found = self.stay[line] = Beside(stay, frozenset([self.newest]), self.shop.ways)
+        return found
 
-    def _beside(self, gone: frozenset[int], changed: Sequence[Demand]) -> list[Demand]:
-        """Changed lines, the newest, and what either touches when some lines are gone."""
-        ways = self.shop.ways
-        if gone not in self.sets:
-            left = [one for line, one in self.demands.items() if line not in gone]
-            self.sets[gone] = groups([one for one in left if one.rows and not one.refusal], ways)
-        mine = [one for one in changed if one.rows]
-        touched = {key for one in mine for keys in keys_of(one, ways) for key in keys}
-        for group in self.sets[gone]:
-            watched = any(one.choice.line == self.newest for one in group)
-            if watched or any(
-                not touched.isdisjoint(keys) for one in group for keys in keys_of(one, ways)
-            ):
-                mine += group
-        return sorted(mine, key=lambda one: one.choice.line)
-
-    def _try(self, kind: str, old: Demand, choice: Choice) -> _Try:
+    def _try(self, kind: str, old: Demand, new: Demand) -> _Try:
         """An edit of one line that nobody has looked at yet."""
-        new = demand(choice, self.shop)
-        counted = choice.amount.kind in ("pieces", "slices")
-        moved = self._moved(old, new) if counted and new.refusal is None else 0
-        return _Try(kind, (Edit(choice.line, choice),), moved, (old, new))
+        moved = self._moved(old, new) if by_the_piece(new) and new.refusal is None else 0
+        return _Try(kind, (Edit(new.choice.line, new.choice),), moved, (old, new))
 
     def _fitting(self, kind: str, old: Demand, new: Demand) -> _Try | None:
         """The edit if it fits; with less of it where all of it doesn't."""
-        if not self._fits(new):
-            smaller = self._most_of(new)
-            if smaller is None:
-                return None
-            new = demand(smaller, self.shop)
-        return _Try(kind, (Edit(new.choice.line, new.choice),), self._moved(old, new))
+        fitting = self._most_fitting(new)
+        if fitting is None:
+            return None
+        moved = self._moved(old, fitting)
+        return _Try(kind, (Edit(fitting.choice.line, fitting.choice),), moved)
+
+    def _most_fitting(self, new: Demand) -> Demand | None:
+        if new.refusal is not None:
+            return None
+        beside = self._beside(new.choice.line)
+        if not by_the_piece(new) or new.choice.pinned:
+            return new if beside.fits(new) else self._less_of(new)
+        count = beside.most(new)
+        if count == new.rows[0].need:
+            return new
+        return with_count(new, count) if count else None
 
     def _moved(self, old: Demand, new: Demand) -> int:
-        return abs(asked_ng(old, self.shop.ways) - asked_ng(new, self.shop.ways))
+        return abs(self.asked.ng(old) - self.asked.ng(new))
 
-    def _most_of(self, asked: Demand) -> Choice | None:
-        """The choice with the greatest count below its own that fits, None where none does."""
+    def _less_of(self, asked: Demand) -> Demand | None:
+        """The line with the greatest count below its own that fits, None where none does."""
         high = sum([row.need for row in asked.rows]) - 1
         if high < 1:
             return None
         smaller = demand(less(asked.choice, high, asked.cut), self.shop)
         if smaller.refusal is not None or not smaller.rows:
             return None
-        beside = self._beside(frozenset([asked.choice.line]), [smaller])
-        count = most_that_stands(beside, smaller, self.shop.ways)
-        return less(asked.choice, count, asked.cut) if count else None
+        count = self._beside(asked.choice.line).most(smaller)
+        return with_count(smaller, count) if count else None
 
     def _less(self) -> Iterator[_Try]:
         """The same cut, the most that fits."""
@@ -211,11 +206,10 @@ class _Case:
             if one.pool:
                 yield from self._fewer_pounds(one)
             elif one.choice.amount.kind in ("pieces", "slices", "pounds", "at_least") and one.rows:
-                smaller = self._most_of(one)
+                smaller = self._less_of(one)
                 if smaller is not None:
-                    new = demand(smaller, self.shop)
-                    moved = asked_ng(one, self.shop.ways) - asked_ng(new, self.shop.ways)
-                    yield _Try("less", (Edit(smaller.line, smaller),), abs(moved))
+                    edit = Edit(one.choice.line, smaller.choice)
+                    yield _Try("less", (edit,), self._moved(one, smaller))
             for kind, choice in mended(one, self.conflict, self.shop.ways.catalogue):
                 yield _Try(kind, (Edit(choice.line, choice),), 0)
 
@@ -246,7 +240,7 @@ class _Case:
         """The same cut from one of the owner's sides only, in another way, or without its pins."""
         for one in self.own:
             for kind, choice in loosened(one, self.shop):
-                yield self._try(kind, one, choice)
+                yield self._try(kind, one, demand(choice, self.shop))
 
     def _neighbours(self) -> Iterator[_Try]:
         for one in self.own:
@@ -259,53 +253,62 @@ class _Case:
                 yield from self._as_cut("other_cut", one, code)
 
     def _as_cut(self, kind: str, one: Demand, code: str) -> Iterator[_Try]:
-        choice = carried_over(one, code, self.shop)
-        if choice is not None:
-            yield self._try(kind, one, choice)
+        new = as_cut(one, code, self.shop)
+        if new is None or new.refusal is not None:
+            return
+        if not by_the_piece(new) or self._beside(one.choice.line).may_fit(new):
+            yield self._try(kind, one, carried_over(one, new, self.asked))
 
     def _give_to_trim(self) -> Iterator[_Try]:
         """Up to three of the owner's other choices that would give most back to the trim."""
         lines = [one for one in self.demands.values() if one.choice.share == self.share]
         lines = [one for one in lines if not one.pool and one.refusal is None and one.options]
-        lines.sort(key=lambda one: -asked_ng(one, self.shop.ways))
+        lines.sort(key=lambda one: -self.asked.ng(one))
         for one in lines[:3]:
             choice = to_the_trim(one, self.shop.ways)
-            if choice is not None and self._fits(demand(choice, self.shop)):
-                moved = asked_ng(one, self.shop.ways)
+            if choice is not None and self._beside(choice.line).fits(demand(choice, self.shop)):
+                moved = self.asked.ng(one)
                 yield _Try("other_cut", (Edit(choice.line, choice),), moved)
 
     def _two_lines(self) -> Iterator[_Try]:
         """Two lines of the owner: one as a neighbouring cut, of the other less."""
         for one in self.own:
             for code in one.cut.neighbours:
-                choice = carried_over(one, code, self.shop)
+                first = as_cut(one, code, self.shop)
+                if first is None or first.refusal is not None:
+                    continue
+                first = carried_over(one, first, self.asked)
                 for other in self.own:
-                    if choice is None or other is one or other.pool or not other.rows:
-                        continue
-                    yield from self._both(one, choice, other)
+                    if other is not one and not other.pool and other.rows:
+                        yield from self._both(one, first, other)
 
-    def _both(self, one: Demand, choice: Choice, other: Demand) -> Iterator[_Try]:
-        first = demand(choice, self.shop)
-        for count in range(sum([row.need for row in other.rows]) - 1, 0, -1):
-            smaller = less(other.choice, count, other.cut)
-            second = demand(smaller, self.shop)
-            if self._fits(first, second):
-                moved = abs(asked_ng(one, self.shop.ways) - asked_ng(first, self.shop.ways))
-                moved += abs(asked_ng(other, self.shop.ways) - asked_ng(second, self.shop.ways))
-                edits = (Edit(choice.line, choice), Edit(smaller.line, smaller))
-                yield _Try("two_lines", edits, moved)
-                return
+    def _both(self, one: Demand, first: Demand, other: Demand) -> Iterator[_Try]:
+        high = sum([row.need for row in other.rows]) - 1
+        if high < 1:
+            return
+        smaller = demand(less(other.choice, high, other.cut), self.shop)
+        if smaller.refusal is not None:
+            return
+        gone = one.choice.line, other.choice.line
+        stay = [*[it for line, it in self.demands.items() if line not in gone], first]
+        watched = frozenset([self.newest, one.choice.line])
+        count = Beside(stay, watched, self.shop.ways).most(smaller)
+        if count:
+            second = with_count(smaller, count)
+            edits = Edit(one.choice.line, first.choice), Edit(other.choice.line, second.choice)
+            moved = self._moved(one, first) + self._moved(other, second)
+            yield _Try("two_lines", edits, moved)
 
     def _ask_other(self) -> Iterator[_Try]:
         """Another owner takes less, or leaves it out."""
         for one in self.others:
-            smaller = self._most_of(one) if one.rows and not one.pool else None
-            new = None if smaller is None else demand(smaller, self.shop)
-            left = 0 if new is None else asked_ng(new, self.shop.ways)
-            moved = asked_ng(one, self.shop.ways) - left
-            yield _Try("ask_other", (Edit(one.choice.line, smaller),), abs(moved))
+            smaller = self._less_of(one) if one.rows and not one.pool else None
+            left = 0 if smaller is None else self.asked.ng(smaller)
+            choice = None if smaller is None else smaller.choice
+            moved = self.asked.ng(one) - left
+            yield _Try("ask_other", (Edit(one.choice.line, choice),), abs(moved))
 
     def _leave_out(self) -> Iterator[_Try]:
         for one in self.own:
-            moved = asked_ng(one, self.shop.ways)
+            moved = self.asked.ng(one)
             yield _Try("leave_out", (Edit(one.choice.line, None),), moved)

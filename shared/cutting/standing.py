@@ -80,14 +80,6 @@ class Together:
             )
         return self._known[key]
 
-    def stand_with(self, line: int, need: int) -> bool:
-        """Whether all lines can be cut where one (of a single row) asks for so many units."""
-        (place,) = self._places[line]
-        return any(
-            possible(_asking(self._problem(scenario), place, need), range(len(self._rows)))
-            for scenario in (MOST, EXPECTED, SURE)
-        )
-
     def _problem(self, scenario: int) -> Problem:
         given = self._given[scenario]
         if given is None:
@@ -98,29 +90,6 @@ class Together:
 def stands(demands: Sequence[Demand], ways: Ways) -> bool:
     """Whether lines can be cut together, whatever lengths it takes."""
     return all(Together(group, ways).stand(group) for group in groups(demands, ways))
-
-
-def most_that_stands(demands: Sequence[Demand], one: Demand, ways: Ways) -> int:
-    """The most units of one line, up to those it asks for, that stand beside others.
-
-    Worked number: of 6 ham steaks beside a whole ham of the same leg, none.
-    """
-    most = 0
-    for group in groups(demands, ways):
-        lots = Together(group, ways)
-        if all(it is not one for it in group):
-            if not lots.stand(group):
-                return 0
-            continue
-        low, high = 0, one.rows[0].need
-        while low < high:
-            middle = (low + high + 1) // 2
-            if lots.stand_with(one.choice.line, middle):
-                low = middle
-            else:
-                high = middle - 1
-        most = low
-    return most
 
 
 def with_up_to(

@@ -1,0 +1,161 @@
+"""What still fits beside the lines of an order that stay as they are.
+
+Many changes of one line are asked about while all others stay, so those are put together once.
+How many units of a change fit lies between what fits beside one way of making the others and
+what fits beside those of them that have one place only; the search is asked for what lies between.
+"""
+
+from collections.abc import Sequence
+from typing import TYPE_CHECKING
+
+from shared.cutting.capacity import EXPECTED, MOST, SURE
+from shared.cutting.demand import Demand, Row
+from shared.cutting.groups import groups, keys_of, rows_of
+from shared.cutting.more_rows import Lines, More, with_rows
+from shared.cutting.search import possible
+from shared.cutting.ways import Ways
+
+if TYPE_CHECKING:
+    from shared.cutting.take import Cell, Lane
+
+TRIED = (MOST, EXPECTED, SURE)
+
+
+class Beside:
+    """Lines that stay, and every question what fits beside them, whatever lengths it takes."""
+
+    def __init__(self, stay: Sequence[Demand], watched: frozenset[int], ways: Ways) -> None:
+        """Lines that must be met; those `watched` must stand too where nothing touches them."""
+        self._ways = ways
+        self._groups = groups([one for one in stay if one.rows and one.refusal is None], ways)
+        self._of: dict[Lane | Cell, int] = {}
+        self._watched: set[int] = set()
+        self._known: dict[tuple[int, ...], tuple[_Set, ...]] = {}
+        for place, group in enumerate(self._groups):
+            for one in group:
+                if one.choice.line in watched:
+                    self._watched.add(place)
+                for keys in keys_of(one, ways):
+                    for key in keys:
+                        self._of[key] = place
+
+    def may_fit(self, one: Demand) -> bool:
+        """False where sums say already that no unit of a line of one row fits."""
+        (row,) = one.rows
+        return any(it.may_fit(row) for it in self._touched(one))
+
+    def fits(self, one: Demand) -> bool:
+        """Whether all of a line fits beside the others; the pools aren't looked at."""
+        if one.refusal is not None:
+            return False
+        sets = self._touched(one)
+        return any(it.fits(one.rows) for it in sets) if one.rows else bool(sets)
+
+    def most(self, one: Demand) -> int:
+        """The most units of a line of one row, up to those it asks for, that fit.
+
+        Worked number: of 6 ham steaks beside a whole ham of the same leg, none.
+        """
+        (row,) = one.rows
+        best = 0
+        for it in self._touched(one):
+            best = it.most(row, best)
+            if best == row.need:
+                break
+        return best
+
+    def _touched(self, one: Demand) -> "tuple[_Set, ...]":
+        """What a line touches, at all lengths; nothing where what is watched can't stand."""
+        touched: set[int] = set()
+        if one.rows:
+            lanes, cells = keys_of(one, self._ways)
+            touched = {self._of[key] for key in (*lanes, *cells) if key in self._of}
+        for place in self._watched - touched:
+            if not any(it.stands() for it in self._set((place,))):
+                return ()
+        return self._set(tuple(sorted(touched)))
+
+    def _set(self, places: tuple[int, ...]) -> "tuple[_Set, ...]":
+        found = self._known.get(places)
+        if found is None:
+            lines = [one for place in places for one in self._groups[place]]
+            rows = rows_of(sorted(lines, key=lambda one: one.choice.line))
+            found = tuple([_Set(rows, scenario, self._ways) for scenario in TRIED])
+            self._known[places] = found
+        return found
+
+
+class _Set:
+    """Some of the lines that stay, at one set of lengths."""
+
+    def __init__(self, rows: Sequence[Row], scenario: int, ways: Ways) -> None:
+        self._asked = rows, scenario, ways
+        self._known: Lines | None = None
+
+    def _lines(self) -> Lines:
+        if self._known is None:
+            self._known = Lines(*self._asked)
+        return self._known
+
+    def stands(self) -> bool:
+        """Whether the lines themselves can be met."""
+        return self._lines().made() is not None
+
+    def may_fit(self, row: Row) -> bool:
+        """False where sums say already that no unit of a row fits beside them."""
+        return any(self._lines().at_most(row))
+
+    def fits(self, rows: Sequence[Row]) -> bool:
+        """Whether rows fit beside them."""
+        lines = self._lines()
+        if len(rows) == 1:
+            return self.most(rows[0], 0) == rows[0].need
+        if any(sum(lines.at_most(row)) < row.need for row in rows):
+            return False
+        more = with_rows(lines, rows)
+        made = more.made()
+        if made is None and not more.roomier:
+            return False
+        if made is not None and more.all_taken(made):
+            return True
+        return _possible(more, rows[-1].need)
+
+    def most(self, row: Row, best: int) -> int:
+        """The most units of a row that fit beside them, if they are more than so many."""
+        lines = self._lines()
+        at_most = lines.at_most(row)
+        high = min(row.need, sum(at_most))
+        if high > best:
+            high = min(high, lines.at_most_over_sides(row))
+        if high <= best:
+            return best
+        more = with_rows(lines, [row])
+        bound = more.bound()
+        if bound is not None:
+            high = min(high, more.most(bound, at_most))
+        if high <= best:
+            return best
+        made = more.made()
+        if made is None:
+            return _between(more, best, high) if more.roomier else best
+        if not lines.free and len(row.options) == 1:
+            return high
+        return _between(more, max(best, more.taken(made, high)), high)
+
+
+def _between(more: More, low: int, high: int) -> int:
+    """The most units of the last row that can be made with all others; `low` can be."""
+    middle = high
+    while low < high:
+        if _possible(more, middle):
+            low = middle
+        else:
+            high = middle - 1
+        middle = (low + high + 1) // 2
+    return low
+
+
+def _possible(more: More, need: int) -> bool:
+    """Whether all can be made, with so many units of the last row."""
+    given = more.asking(need)
+    return possible(given, range(len(given.rows)))
