@@ -84,6 +84,9 @@ class Rest:
         return self.flat
 
 
+Turn = tuple[Rest, int]  # an option of a line, by its place
+
+
 @dataclass(slots=True)
 class Patch:
     """Options in the order in which they take, and all they reach together.
@@ -92,16 +95,12 @@ class Patch:
     taken of it yet.
     """
 
-    turns: list[tuple[Rest, int]]
+    turns: list[Turn]
     lanes: Collection[Lane]
     parts: Collection[PartPlace]
     accounts: Collection[Account]
     noted: Collection[Used] = ()
     fresh: bool = True
-
-    def options(self) -> tuple[tuple[int, int], ...]:
-        """Which options of which lines these are."""
-        return tuple([(id(rest), place) for rest, place in self.turns])
 
     def take(self, occupied: Occupied, moved: Moved, ways: Ways) -> None:
         """Take what is free of it, one option after the other; note what is otherwise now.
@@ -219,15 +218,14 @@ def _reach(option: Option, ways: Ways) -> Reach:
     return Reach((*lanes, *parts), lanes, windows, tuple(parts), accounts, share)
 
 
-def patches(rests: Sequence[Rest]) -> list[Patch]:
-    """The patches of some lines, each option in one of them.
+def patches(turns: Sequence[Turn]) -> list[Patch]:
+    """The patches of some options, each option in one of them.
 
     Worked number: who takes the rest of the ribs and of the loin on one lane of a hog's side, and
     the neck bones, has two patches: ribs and loin, of which the second finds what the first left,
     and the neck bones.
     """
-    turns = [(rest, place) for rest in rests for place in range(len(rest.reach))]
-    reaches = [reach for rest in rests for reach in rest.reach]
+    reaches = [rest.reach[place] for rest, place in turns]
     found: list[Patch] = []
     for numbers in connected([reach.places for reach in reaches]):
         mine = [turns[number] for number in numbers]

@@ -33,7 +33,6 @@ class Remembered:
         self._all = Occupied(denominator, split)
         self._groups: dict[int, Settled] = {}
         self._rests: dict[int, Rest] = {}
-        self._patches: list[Patch] = []
         self._at: dict[Place, Patch] = {}
         self._noted: dict[Used, Patch] = {}
         self._stale: dict[int, Patch] = {}
@@ -106,30 +105,37 @@ class Remembered:
                     self._stale[id(patch)] = patch
 
     def _rest_anew(self, resting: Sequence[Demand], ways: Ways) -> None:
-        """Other lines take the rest: patches of the same options stay as they are."""
-        known = self._rests
-        self._rests = {}
+        """Other lines take the rest: only patches they are in, or come to, are made anew."""
+        known, now = self._rests, dict[int, Rest]()
+        come: list[Rest] = []
         for one in resting:
             rest = known.get(one.choice.line)
-            same = rest is not None and rest.of is one
-            self._rests[one.choice.line] = rest if rest and same else rest_of(one, ways)
-        before = {patch.options(): patch for patch in self._patches}
-        self._patches, self._at, self._noted = [], {}, {}
-        for patch in patches([*self._rests.values()]):
-            kept = before.pop(patch.options(), patch) if before else patch
-            if kept is patch:
-                self._stale[id(patch)] = patch
-            else:
-                self._noted |= dict.fromkeys(kept.noted, kept)
-            self._patches.append(kept)
-            for place in kept.lanes:
-                self._at[place] = kept
-            for place in kept.parts:
-                self._at[place] = kept
-        for patch in before.values():
+            if rest is None or rest.of is not one:
+                rest = rest_of(one, ways)
+                come.append(rest)
+            now[one.choice.line] = rest
+        self._rests = now
+        gone = [rest for line, rest in known.items() if now.get(line) is not rest]
+        left_out = {id(rest) for rest in gone}
+        reached = [place for rest in (*gone, *come) for it in rest.reach for place in it.places]
+        touched = {id(patch): patch for place in reached if (patch := self._at.get(place))}
+        turns = [(rest, place) for rest in come for place in range(len(rest.reach))]
+        for patch in touched.values():
+            turns += [turn for turn in patch.turns if id(turn[0]) not in left_out]
             self._stale.pop(id(patch), None)
             self._give_up(patch)
             self._changed.update(patch.lanes, patch.parts, [place for _, place in patch.noted])
+            for used in patch.noted:
+                del self._noted[used]
+            for place in (*patch.lanes, *patch.parts):
+                del self._at[place]
+        turns.sort(key=lambda turn: (turn[0].of.choice.line, turn[1]))
+        for patch in patches(turns):
+            self._stale[id(patch)] = patch
+            for place in patch.lanes:
+                self._at[place] = patch
+            for place in patch.parts:
+                self._at[place] = patch
 
     def _give_up(self, patch: Patch) -> None:
         """Take back what a patch took."""

@@ -22,7 +22,8 @@ def _patches(*cuts: str) -> list[list[int]]:
     question = lot(*[choice(n, cut, "rest") for n, cut in enumerate(cuts, start=1)])
     shop = shop_of(question, WAYS)
     rests = [rest_of(demand(one, shop), WAYS) for one in question.choices]
-    return [[rest.of.choice.line for rest, _ in one.turns] for one in patches(rests)]
+    turns = [(rest, place) for rest in rests for place in range(len(rest.reach))]
+    return [[rest.of.choice.line for rest, _ in one.turns] for one in patches(turns)]
 
 
 def test_a_lane_in_common_makes_one_patch() -> None:
