@@ -5,14 +5,14 @@ known of the lines stays known.
 """
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from shared.cutting.demand import Row
-from shared.cutting.judge import Judge, Left
 from shared.cutting.problem import Part, Problem, State, problem
 from shared.cutting.room_left import RoomLeft
 from shared.cutting.room_over_sides import RoomOverSides
 from shared.cutting.run_packing import Piece
+from shared.cutting.search import beside, met
 from shared.cutting.strip import Strip as Packing
 from shared.cutting.take import Cell, Missing, Option, Strip, Take
 from shared.cutting.ways import Ways
@@ -41,7 +41,9 @@ class Lines:
         for row, (_, parts) in zip(rows, self.given.rows, strict=True):
             for option, part in zip(row.options, parts, strict=True):
                 take = option.take(scenario, ways)
-                for (cell, _, _), (number, _) in zip(_cells_of(take), part.cells, strict=True):
+                charged = () if isinstance(take, Missing) else take.cells
+                cells = dict.fromkeys([cell for cell, _, _ in charged])
+                for cell, (number, _) in zip(cells, part.cells, strict=True):
                     self.cells[cell] = number
         self._left: dict[Strip, RoomLeft] = {}
         self._over_sides: RoomOverSides | None = None
@@ -101,20 +103,10 @@ class Lines:
     def made(self) -> State | None:
         """One way of making all the lines, None where there is none; found when asked for."""
         if not self._judged:
-            self._judged, self._made = True, self._meet()
+            self._judged = True
+            units = met(self.given, range(len(self.given.rows)))
+            self._made = None if units is None else self.given.lying(units)
         return self._made
-
-    def _meet(self) -> State | None:
-        given, state = self.given, self.bound
-        assert state is not None, "what has no choice of place fits"
-        rows = tuple([Left(number, given.rows[number][0], 0) for number in self.free])
-        found = Judge(given).meet(state, rows)
-        if found is None:
-            return None
-        for number in self.free:
-            for part, count in zip(given.rows[number][1], found[number], strict=True):
-                state = given.added(state, part, count)
-        return state
 
 
 @dataclass(slots=True)
@@ -130,6 +122,7 @@ class More:
     joined: list[tuple[int, list[int]]]  # a packing, and those of the lines that came into it
     roomier: bool = False
     moved: dict[Place, Place] = field(default_factory=dict[Place, Place])
+    asked: Problem | None = None
 
     def bound(self) -> State | None:
         """What has no choice of place of the lines."""
@@ -169,37 +162,31 @@ class More:
         return need - left
 
     def taken(self, state: State, limit: int) -> int:
-        """Units of the last row that can be made beside a state, taken as they come."""
-        return self._taken(state, self.given.rows[-1][1], limit)[0]
-
-    def all_taken(self, state: State) -> bool:
-        """Whether all rows that are more can be made beside a state, taken as they come."""
-        for need, parts in self.given.rows[len(self.lines.given.rows) :]:
-            count, state = self._taken(state, parts, need)
-            if count < need:
-                return False
-        return True
-
-    def _taken(self, state: State, parts: Sequence[Part], need: int) -> tuple[int, State]:
-        """One option after the other takes as many units as it can."""
-        left = need
-        for part in parts:
+        """Units of the last row that can be made beside a state, on each option what fits."""
+        left = limit
+        for part in self.given.rows[-1][1]:
             count = self.given.room(part, state, left)
-            if count:
-                state = self.given.added(state, part, count)
-                left -= count
+            state = self.given.added(state, part, count)
+            left -= count
             if not left:
                 break
-        return need - left, state
+        return limit - left
+
+    def all_taken(self, state: State) -> bool:
+        """Whether all rows that are more can be made beside a state, each where it first fits."""
+        more = range(len(self.lines.given.rows), len(self.given.rows))
+        return beside(self.given, state, more) is not None
 
     def asking(self, need: int) -> Problem:
         """The whole as a problem, with so many units asked of the last row."""
-        rows = list(self.given.rows)
-        rows[-1] = need, rows[-1][1]
-        if self.moved:
-            own = len(self.lines.given.rows)
-            rows[:own] = [(need, tuple(map(self._there, parts))) for need, parts in rows[:own]]
-        return Problem(self.given.packings, self.given.where, self.given.there, rows)
+        if self.asked is None:
+            rows, own = self.given.rows, len(self.lines.given.rows)
+            if self.moved:
+                old = [(need, tuple(map(self._there, parts))) for need, parts in rows[:own]]
+                rows = [*old, *rows[own:]]
+            self.asked = replace(self.given, rows=rows)
+        rows = self.asked.rows
+        return replace(self.asked, rows=[*rows[:-1], (need, rows[-1][1])])
 
     def _there(self, part: Part) -> Part:
         return part._replace(pieces=tuple([self.moved.get(it, it) for it in part.pieces]))
@@ -231,10 +218,6 @@ def with_rows(lines: Lines, rows: Sequence[Row]) -> More:
 
 def _takes(row: Row, lines: Lines) -> list[Take | Missing]:
     return [option.take(lines.scenario, lines.ways) for option in row.options]
-
-
-def _cells_of(take: Take | Missing) -> tuple[tuple[Cell, int, int], ...]:
-    return () if isinstance(take, Missing) else take.cells
 
 
 def _kinds(takes: Iterable[Take | Missing]) -> dict[Strip, dict[Piece, None]]:
@@ -303,7 +286,7 @@ def _tried(kinds: tuple[Piece, ...], ways: Ways) -> Packing:
 
 def _charged(found: More, take: Take, new: dict[Cell, int]) -> tuple[tuple[int, int], ...]:
     """Cells by number with what one unit takes; those not there yet are added."""
-    charged: list[tuple[int, int]] = []
+    charged: dict[int, int] = {}
     there = found.given.there
     for cell, amount, most in take.cells:
         number = found.lines.cells.get(cell, -1)
@@ -314,8 +297,8 @@ def _charged(found: More, take: Take, new: dict[Cell, int]) -> tuple[tuple[int, 
         elif there[number] < most:
             there[number] = most
             found.roomier = True
-        charged.append((number, amount))
-    return tuple(charged)
+        charged[number] = charged.get(number, 0) + amount
+    return tuple(charged.items())
 
 
 def _lanes(kinds: Iterable[Piece]) -> int:
