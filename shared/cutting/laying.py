@@ -1,17 +1,19 @@
 """Where each line's pieces lie: layouts dealt out to the lines, from the head end on."""
 
 from dataclasses import dataclass
+from operator import attrgetter
 
 from shared.cutting.capacity import EXPECTED, MOST
 from shared.cutting.demand import Row
-from shared.cutting.problem import Problem, Units, problem
-from shared.cutting.run_packing import Layout, lay
+from shared.cutting.problem import Problem, Units, by_lane, problem, tried
+from shared.cutting.run_packing import Layout, Piece, lay
 from shared.cutting.standing import Standing
-from shared.cutting.take import Missing, Option
+from shared.cutting.take import Missing, Option, Strip
 from shared.cutting.taken import Segment
 from shared.cutting.ways import Ways
 
 Dealt = list[list[Segment]]
+_start = attrgetter("start")
 
 
 @dataclass(slots=True)
@@ -46,23 +48,30 @@ def lay_out(found: Standing, ways: Ways) -> Laid:
 
 def _of_what_is_made(found: Standing, ways: Ways) -> dict[tuple[int, int, int], Dealt] | None:
     """Where pieces lie at expected lengths; options nothing is made with aren't looked at."""
-    made = [
-        (number, place, count)
-        for number, units in enumerate(found.units)
-        for place, count in enumerate(units)
-        if count
-    ]
-    rows = [
-        Row(found.rows[number].line, count, [found.rows[number].options[place]])
-        for number, place, count in made
-    ]
-    units = tuple([(count,) for _, _, count in made])
-    given = problem(rows, EXPECTED, ways)
-    laid = given.layouts(units)
-    if laid is None:
-        return None
-    dealt = _deal(given, laid, units)
-    return {key: dealt[at, 0, key[2]] for at, key in enumerate(made)}
+    made: list[tuple[tuple[int, int, int], tuple[tuple[Strip, Piece], ...]]] = []
+    counts: dict[Strip, dict[Piece, int]] = {}
+    for number, (row, units) in enumerate(zip(found.rows, found.units, strict=True)):
+        for place, count in enumerate(units):
+            take = row.options[place].take(EXPECTED, ways) if count else None
+            if take is not None:
+                pieces = () if isinstance(take, Missing) else take.pieces
+                made.append(((number, place, count), pieces))
+                for strip, piece in pieces:
+                    mine = counts.setdefault(strip, {})
+                    mine[piece] = mine.get(piece, 0) + count
+    queues: dict[tuple[Strip, Piece], list[tuple[int, int]]] = {}
+    for strip, mine in counts.items():
+        for kinds in [[*mine]] if len(mine) == 1 else by_lane([*mine]):
+            layout = tried(tuple(kinds), ways).lay(tuple([mine[piece] for piece in kinds]))
+            if layout is None:
+                return None
+            for block in sorted(layout, key=_start):
+                queue = queues.setdefault((strip, kinds[block.kind]), [])
+                queue.append((block.start, block.number))
+    return {
+        key: [_next(strip, piece, key[2], queues[strip, piece]) for strip, piece in pieces]
+        for key, pieces in made
+    }
 
 
 def _alone(option: Option, need: int, ways: Ways) -> Dealt | None:
@@ -75,8 +84,8 @@ def _alone(option: Option, need: int, ways: Ways) -> Dealt | None:
         blocks = lay((piece,), (need,))
         if blocks is None:
             return None
-        blocks = sorted(blocks, key=lambda one: one.start) if len(blocks) > 1 else blocks
-        dealt.append([Segment(strip, piece, one.start, one.number) for one in blocks])
+        in_order = sorted(blocks, key=_start)
+        dealt.append([Segment(strip, piece, one.start, one.number) for one in in_order])
     return dealt
 
 
@@ -84,28 +93,26 @@ def _deal(given: Problem, layouts: list[Layout], units: Units) -> dict[tuple[int
     """Deal the pieces that lie on each strip out to the rows, in order."""
     queues: dict[tuple[int, int], list[tuple[int, int]]] = {}
     for packing, layout in enumerate(layouts):
-        for block in sorted(layout, key=lambda one: one.start):
+        for block in sorted(layout, key=_start):
             queues.setdefault((packing, block.kind), []).append((block.start, block.number))
     dealt: dict[tuple[int, int, int], Dealt] = {}
     for number, ((_, parts), made) in enumerate(zip(given.rows, units, strict=True)):
         for place, (part, count) in enumerate(zip(parts, made, strict=True)):
             if count:
                 dealt[number, place, count] = [
-                    _next(given, packing, kind, count, queues) for packing, kind in part.pieces
+                    _next(
+                        given.where[packing],
+                        given.packings[packing].kinds[kind],
+                        count,
+                        queues[packing, kind],
+                    )
+                    for packing, kind in part.pieces
                 ]
     return dealt
 
 
-def _next(
-    given: Problem,
-    packing: int,
-    kind: int,
-    count: int,
-    queues: dict[tuple[int, int], list[tuple[int, int]]],
-) -> list[Segment]:
+def _next(strip: Strip, piece: Piece, count: int, queue: list[tuple[int, int]]) -> list[Segment]:
     """The next pieces of a kind, as segments."""
-    piece, strip = given.packings[packing].kinds[kind], given.where[packing]
-    queue = queues.get((packing, kind), [])
     found: list[Segment] = []
     while count:
         start, there = queue[0]

@@ -158,12 +158,11 @@ def problem(rows: Sequence[Row], scenario: int, ways: Ways) -> Problem:
     packings: list[Packing] = []
     where: list[Strip] = []
     place: dict[tuple[Strip, Piece], tuple[int, int]] = {}
-    known = ways.strips
     for strip, pieces in kinds.items():
-        for together in [list(pieces)] if len(pieces) == 1 else _by_lane(list(pieces)):
+        for together in [list(pieces)] if len(pieces) == 1 else by_lane(list(pieces)):
             for kind, piece in enumerate(together):
                 place[strip, piece] = (len(packings), kind)
-            packings.append(Packing(together) if known is None else _tried(tuple(together), known))
+            packings.append(tried(tuple(together), ways))
             where.append(strip)
     cells: dict[Cell, int] = {}
     there: list[int] = []
@@ -171,11 +170,13 @@ def problem(rows: Sequence[Row], scenario: int, ways: Ways) -> Problem:
     return Problem(packings, where, there, numbered)
 
 
-def _tried(kinds: tuple[Piece, ...], known: dict[tuple[Piece, ...], Packing]) -> Packing:
-    """The strip with these kinds: the one that was tried before, where there is one."""
-    found = known.get(kinds)
+def tried(kinds: tuple[Piece, ...], ways: Ways) -> Packing:
+    """The strip with these kinds: the one that was tried before, where that is remembered."""
+    if ways.strips is None:
+        return Packing(kinds)
+    found = ways.strips.get(kinds)
     if found is None:
-        found = known[kinds] = Packing(kinds)
+        found = ways.strips[kinds] = Packing(kinds)
     return found
 
 
@@ -205,7 +206,7 @@ def _parts(
     return tuple(parts)
 
 
-def _by_lane(pieces: list[Piece]) -> list[list[Piece]]:
+def by_lane(pieces: list[Piece]) -> list[list[Piece]]:
     """Kinds of one strip that share lanes, directly or through others, together."""
     sets: list[tuple[int, list[Piece]]] = []
     for piece in pieces:
