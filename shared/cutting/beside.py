@@ -133,8 +133,8 @@ class _Set:
         bound = more.bound()
         if bound is not None:
             high = min(high, more.most(bound, at_most))
-        if high <= best:
-            return best
+        if high <= best or (high == best + 1 and not lines.judged):
+            return _between(more, best, high)
         made = more.made()
         if made is None:
             return _between(more, best, high) if more.roomier else best

@@ -1,6 +1,6 @@
 """Changes of one choice that a remedy may try: less of it, another cut, another way."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import replace
 from fractions import Fraction
 
@@ -10,7 +10,7 @@ from shared.cutting.asked_weight import Asked
 from shared.cutting.demand import Demand, Row, Shop, demand
 from shared.cutting.order import Amount, Choice, Package
 from shared.cutting.piece_weight import count_of_pounds
-from shared.cutting.ways import Ways
+from shared.cutting.ways import WayPlan, Ways
 from shared.units import NG_PER_LB, Weight
 
 
@@ -122,10 +122,13 @@ def cuts_of_same_part(one: Demand, conflict: Conflict, ways: Ways) -> list[str]:
         cut = ways.catalogue.cuts[code]
         if cut.primal != one.cut.primal or code in known or cut.kind in ("pool", "to_trim"):
             continue
-        codes = {part.code for plan in plans for part in plan.parts}
-        if codes & parts and (not fought or fought in codes):
+        if _takes_any(plans, parts) and (not fought or _takes_any(plans, {fought})):
             found.append(code)
     return found
+
+
+def _takes_any(plans: Iterable[WayPlan], parts: set[str]) -> bool:
+    return any(part.code in parts for plan in plans for part in plan.parts)
 
 
 def _parts_of(cut: Cut, ways: Ways) -> set[str]:
@@ -137,7 +140,7 @@ def to_the_trim(one: Demand, ways: Ways) -> Choice | None:
     parts = _parts_of(one.cut, ways)
     for code, plans in ways.by_cut.items():
         cut = ways.catalogue.cuts[code]
-        if cut.kind == "to_trim" and any(part.code in parts for p in plans for part in p.parts):
+        if cut.kind == "to_trim" and _takes_any(plans, parts):
             kind = "rest" if "rest" in cut.amounts else "all"
             return Choice(one.choice.line, one.choice.share, code, Amount(kind))
     return None

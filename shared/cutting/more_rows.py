@@ -23,7 +23,8 @@ Place = tuple[int, int]  # packing, kind
 class Lines:
     """Lines that must all be met, at one set of lengths.
 
-    `bound` is what has no choice of place, None where that alone doesn't fit.
+    `bound` is what has no choice of place, None where that alone doesn't fit. `judged` says that
+    it is known whether they can be met.
     """
 
     def __init__(self, rows: Sequence[Row], scenario: int, ways: Ways) -> None:
@@ -48,7 +49,7 @@ class Lines:
         self._left: dict[Strip, RoomLeft] = {}
         self._over_sides: RoomOverSides | None = None
         self._made: State | None = None
-        self._judged = self.bound is None
+        self.judged = self.bound is None
 
     def at_most(self, row: Row) -> list[int]:
         """Units of each option of a row that fit at most beside what has no choice of place.
@@ -102,8 +103,8 @@ class Lines:
 
     def made(self) -> State | None:
         """One way of making all the lines, None where there is none; found when asked for."""
-        if not self._judged:
-            self._judged = True
+        if not self.judged:
+            self.judged = True
             units = met(self.given, range(len(self.given.rows)))
             self._made = None if units is None else self.given.lying(units)
         return self._made

@@ -83,6 +83,7 @@ class _Case:
         self.newest = max(conflict.lines)
         self.asked = Asked(shop.ways)
         self.stay: dict[int, Beside] = {}
+        self.compiled: dict[int, Demand] = {}
         self.share = self.demands[self.newest].choice.share
         mine = [self.demands[line] for line in sorted(conflict.lines, reverse=True)]
         self.own = [one for one in mine if one.choice.share == self.share]
@@ -108,9 +109,9 @@ class _Case:
         (edit, *others) = one.edits
         if one.kind not in ("neighbour", "other_cut") or others or edit.choice is None:
             return True
-        new = demand(edit.choice, self.shop)
-        if not by_the_piece(new):
+        if edit.choice.amount.kind not in ("pieces", "slices"):
             return True
+        new = self.compiled[id(edit.choice)]
         return self.asked.ng(new) * 4 >= self.asked.ng(self.demands[edit.line])
 
     def _classes(self) -> tuple[Callable[[], Iterator[_Try]], ...]:
@@ -145,9 +146,10 @@ class _Case:
     def _leaves_less(self, one: _Try, edited: Question) -> bool:
         """Whether the rest is less than one piece: what is left of a leg is no whole ham."""
         (edit,) = one.edits
+        if self.demands[edit.line].cut.kind == "to_trim":
+            return False
         lines = [it for it in self.planner.answer(edited).lines if it.line == edit.line]
-        whole = self.demands[edit.line].cut.kind != "to_trim"
-        return whole and bool(lines) and not any(it.count for it in lines)
+        return bool(lines) and not any(it.count for it in lines)
 
     def _edited(self, edits: tuple[Edit, ...]) -> Question:
         changed = {one.line: one.choice for one in edits}
@@ -172,6 +174,7 @@ class _Case:
         fitting = self._most_fitting(new)
         if fitting is None:
             return None
+        self.compiled[id(fitting.choice)] = fitting
         moved = self._moved(old, fitting)
         return _Try(kind, (Edit(fitting.choice.line, fitting.choice),), moved)
 
