@@ -7,6 +7,7 @@ stand in a table at the end. Black on white: it is photocopied and gets wet.
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 from datetime import datetime
+from typing import NamedTuple
 
 from printing.barcode import bars, draw_bars, module_points
 from printing.block_cautions import cautions
@@ -16,7 +17,7 @@ from printing.block_row import LEAD, MAIN, Row, boxed, draw_rows, height
 from printing.block_words import block_row, merged, owner_names, pool_row, together
 from printing.letterhead import day_text, time_text
 from printing.page import Foot, Paper
-from printing.typefaces import width, wrap
+from printing.typefaces import Face, width, wrap
 from printing.words import Words
 from printing.words.place_words import capital
 from shared.carcass.catalogue import Catalogue
@@ -31,14 +32,26 @@ from shared.units import pounds_text
 CORNER = 24.0
 OWNER = 20.0
 OWNER_MOST = 34.0
+OWNER_AFAR = 28.0  # capitals of 7 mm
+DEEPER = 15.0  # points a line of the head takes, about
 WIDEST_OWNER = 270.0
 LEAD_HEAD = 1.15
 APART = 14.0
+BARS_AFTER = 26.0
 BAR_DPI = 300  # desk printers draw at 300 or 600 dots to the inch
 BAR_DOTS = 4
 BAR_ROOM = 150.0
 POOL_TITLE = 40.0
 FOOTNOTE = 16.0
+
+
+class _Line(NamedTuple):
+    """A line at the left of the head, on its foot."""
+
+    text: str
+    face: Face
+    y: float
+    size: float
 
 
 def block_sheet(
@@ -186,61 +199,105 @@ def _numbers(sheet: LotSheet, words: Words) -> Iterator[str]:
 def _head(paper: Paper, sheet: LotSheet) -> None:
     """Tag and owners at the outer corner; what the paper is, and the tag's bars, beside."""
     right = _right_texts(paper, sheet, OWNER)
-    wide = max(width(text, "bold", size) for text, size in right)
-    bottom = _head_left(paper, sheet, max(paper.room - wide - APART, paper.room * 0.4))
-    size = OWNER_MOST
-    while size > OWNER and _deep(_right_texts(paper, sheet, size), bottom) > bottom:
-        size -= 1
-    paper.y = max(bottom, _head_right(paper, _right_texts(paper, sheet, size))) + 6
+    title = _title_words(sheet, paper.room - width(right[0][0], "bold", CORNER) - APART)
+    right, left = _largest(paper, sheet, title, right)
+    paper.text(0, 20, title, CORNER, "bold")
+    if sheet.side:
+        _bars(paper, sheet.here.tag, width(title, "bold", CORNER) + BARS_AFTER)
+    for line in left:
+        paper.text(0, line.y, line.text, line.size, line.face)
+    paper.y = max(left[-1].y + 5, _head_right(paper, right)) + 6
     paper.rule(1.2)
     paper.skip(4)
 
 
-def _head_left(paper: Paper, sheet: LotSheet, room: float) -> float:
-    """The side, then in each language what hangs there and what the paper is."""
-    y = 20.0
-    told = _side_words(sheet)
-    paper.text(0, y, told, CORNER, "bold")
-    if sheet.side:
-        _bars(paper, sheet.here.tag, width(told, "bold", CORNER) + 26)
+def _largest(
+    paper: Paper, sheet: LotSheet, title: str, right: Sequence[tuple[str, float]]
+) -> tuple[Sequence[tuple[str, float]], Sequence[_Line]]:
+    """The owners as large as there is room, and what then stands beside them.
+
+    For letters that are read from afar the head may be a line deeper for each line it has.
+    """
+    left = _left_lines(paper, sheet, title, right)
+    bottom = left[-1].y
+    for most, deepest in ((OWNER_MOST, bottom), (OWNER_AFAR, bottom + DEEPER * len(left))):
+        size = most
+        while size > OWNER:
+            larger = _right_texts(paper, sheet, size)
+            beside = _left_lines(paper, sheet, title, larger)
+            if beside[-1].y <= deepest and _fits(larger, beside, paper.room):
+                if size >= OWNER_AFAR or most == OWNER_AFAR:
+                    return larger, beside
+                break
+            size -= 1
+    return right, left
+
+
+def _left_lines(
+    paper: Paper, sheet: LotSheet, title: str, right: Sequence[tuple[str, float]]
+) -> list[_Line]:
+    """In each language what hangs there and what the paper is, beside the tag and owners."""
+    wide = max(width(text, "bold", size) for text, size in right)
+    room, y = max(paper.room - wide - APART, paper.room * 0.4), 20.0
+    lines = list[_Line]()
     for words in sheet.languages:
-        for line in wrap(_hanging_words(sheet, words), "semibold", MAIN * 0.8, room):
+        for line in wrap(_hanging_words(sheet, words, title), "semibold", MAIN * 0.8, room):
             y += 17 if y > 20 else 18
-            paper.text(0, y, line, MAIN * 0.8, "semibold")
+            lines.append(_Line(line, "semibold", y, MAIN * 0.8))
     for words in sheet.languages:
         regime = words.say(f"papers.regime_{sheet.here.regime}")
         facts = [words.say("papers.block_sheet"), *_numbers(sheet, words), regime]
         for line in wrap(" · ".join(facts), "regular", 10.5, room):
             y += 13 if y > 56 or len(sheet.languages) > 1 else 15
-            paper.text(0, y, line, 10.5)
-    return y + 5
+            lines.append(_Line(line, "regular", y, 10.5))
+    return lines
 
 
-def _side_words(sheet: LotSheet) -> str:
-    if sheet.side:
-        return sheet.say("papers.side", side=sheet.side)
-    return sheet.say("papers.lot", lot=sheet.lot) if sheet.lot else _species(sheet, sheet.words)
+def _title_words(sheet: LotSheet, room: float) -> str:
+    """Which side, as far as the tag's bars beside it leave its number alone.
+
+    In every language; else in the first, the others before their own weight; else in short.
+    """
+    if not sheet.side:
+        return sheet.say("papers.lot", lot=sheet.lot) if sheet.lot else _species(sheet, sheet.words)
+    names = [one.say("papers.side", side="").strip() for one in sheet.languages[:-1]]
+    last = sheet.languages[-1].say("papers.side", side=sheet.side)
+    first = sheet.words.say("papers.side", side=sheet.side)
+    beside = BARS_AFTER + _bars_wide(sheet.here.tag)
+    for told in (" · ".join([*names, last]), first):
+        if width(told, "bold", CORNER) + beside <= room:
+            return told
+    return sheet.words.say("label.side", side=sheet.side)
 
 
 def _species(sheet: LotSheet, words: Words) -> str:
     return capital(words.name(sheet.here.species, f"species.{sheet.here.species}"))
 
 
-def _hanging_words(sheet: LotSheet, words: Words) -> str:
-    """The species, and on a side's page what the side weighs."""
+def _hanging_words(sheet: LotSheet, words: Words, title: str) -> str:
+    """The species, on a side's page what the side weighs, and the side if the title hasn't it."""
     if not sheet.side:
         return _species(sheet, words)
     known = side_weights(sheet.here, sheet.catalogue)[sheet.side - 1]
     weight = words.say(f"papers.weight_{known.basis}", weight=pounds_text(known.hanging_ng))
-    return f"{_species(sheet, words)}, {weight}"
+    side = words.say("papers.side", side="").strip()
+    told = [] if side in title else [words.say("papers.side", side=sheet.side)]
+    animal = words.name(sheet.here.species, f"species.{sheet.here.species}")
+    return capital(", ".join([*told, animal, weight]))
+
+
+def _bars_wide(tag: str) -> float:
+    """What the tag's barcode takes; 0 where Code 128 can't hold it, or it were too wide."""
+    if not tag or not tag.isascii():
+        return 0
+    wide = bars("code128", tag).wide * module_points(BAR_DOTS, BAR_DPI)
+    return wide if wide <= BAR_ROOM else 0
 
 
 def _bars(paper: Paper, tag: str, x: float) -> None:
     """The tag's barcode beside the side; a tag that Code 128 can't hold goes without."""
-    if not tag or not tag.isascii():
-        return
-    symbol = bars("code128", tag)
-    if symbol.wide * module_points(BAR_DOTS, BAR_DPI) <= BAR_ROOM:
+    if _bars_wide(tag):
+        symbol = bars("code128", tag)
         draw_bars(paper.canvas(), symbol, paper.corner(x, 24), BAR_DOTS, BAR_DPI, 24)
 
 
@@ -257,10 +314,20 @@ def _right_texts(paper: Paper, sheet: LotSheet, owner: float) -> list[tuple[str,
     return found
 
 
-def _deep(texts: Sequence[tuple[str, float]], most: float) -> float:
-    """How far down they reach; beyond `most` where one is wider than beside the left side."""
-    y = 20.0 + sum(size * LEAD_HEAD for _, size in texts[1:]) + 4
-    return y if all(width(text, "bold", size) <= WIDEST_OWNER for text, size in texts) else most + 1
+def _fits(texts: Sequence[tuple[str, float]], left: Sequence[_Line], room: float) -> bool:
+    """Whether they end where the left side does, and none reaches a line of it.
+
+    A weight ran into the owner's name, which had grown after it was set.
+    """
+    y = 20.0
+    for text, size in texts[1:]:
+        y += size * LEAD_HEAD
+        beside = [one for one in left if one.y > y - size and one.y - one.size < y + size / 4]
+        reach = max((width(one.text, one.face, one.size) for one in beside), default=0)
+        wide = width(text, "bold", size)
+        if wide > WIDEST_OWNER or wide + APART > room - reach:
+            return False
+    return y + 4 <= left[-1].y + 5
 
 
 def _head_right(paper: Paper, texts: Sequence[tuple[str, float]]) -> float:

@@ -64,7 +64,7 @@ def _draw(
         roll.once("mark", lambda: roll.mark(mark))
         y += MARK_HEIGHT
     species = capital(words.name(carcass.species, f"species.{carcass.species}"))
-    told = words.say("papers.side", side=side) if side else words.say("label.whole")
+    told = _side_words(words, side, carcass.tag, roll.room)
     right = max(width(told, "bold", SIDE), width(species, "semibold", 14))
     size = fit(carcass.tag, "bold", TAG, roll.room - right - 12, LEAST_TAG)
     if width(carcass.tag, "bold", size) > roll.room - right - 12:
@@ -79,6 +79,15 @@ def _draw(
     if found is None:
         raise ValueError("the owners' names are too long for one rail tag")
     roll.lines(y, found[0], found[1], "semibold")
+
+
+def _side_words(words: Words, side: int, tag: str, room: float) -> str:
+    """Which side, in the short words where a long tag number leaves no room for the usual ones."""
+    if not side:
+        return words.say("label.whole")
+    told = words.say("papers.side", side=side)
+    beside = width(tag, "bold", LEAST_TAG) + 12 + width(told, "bold", SIDE)
+    return told if beside <= room else words.say("label.side", side=side)
 
 
 def _foot(

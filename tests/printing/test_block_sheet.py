@@ -16,6 +16,7 @@ from shared.cutting.plan import plan
 from shared.units import Weight, pounds_text
 from tests.printing.rasterised import codes_of, letters_of, pages_of
 from tests.printing.sheet_lot import NAME, planned, sheet_of
+from tests.printing.test_long_names import drawn_over
 
 MM = 72 / 25.4
 
@@ -113,6 +114,27 @@ def test_the_tag_is_read_back() -> None:
     pdf = sheet_of(planned())
     assert [code.text for code in codes_of(pdf, 0, 300)] == ["114"]
     assert [code.text for code in codes_of(pdf, 1, 203)] == ["114"]
+
+
+@pytest.mark.parametrize("paper", ["letter", "a4"])
+@pytest.mark.parametrize("language", ["en", "es"])
+@pytest.mark.parametrize("tag", ["114", "B-2026-0451"])
+def test_the_head_is_not_drawn_over(tag: str, language: str, paper: PaperName) -> None:
+    """The owner's name grew into the weight, and the bars of a long tag reached its number."""
+    lot = planned()
+    (carcass,), (first, second) = lot.question.carcasses, lot.question.shares
+    question = replace(
+        lot.question,
+        carcasses=(replace(carcass, tag=tag),),
+        shares=(replace(first, owner="Marta Vinterberg"), second),
+    )
+    lot = replace(lot, question=question)
+    pdf = sheet_of(lot, paper=paper, language=language)
+    assert drawn_over(pdf) == []
+    assert [code.text for code in codes_of(pdf, 0, 300)] == [tag]
+    told = _pages(pdf)[0]
+    assert told.startswith("Side 1" if language == "en" else "Media")
+    assert ("Side 1" if language == "en" else "Media canal 1") in told
 
 
 @pytest.mark.parametrize("paper", ["letter", "a4"])

@@ -14,6 +14,7 @@ from shared.cutting.breaking import block_lines
 from tests.printing.hard_lots import HARD, LONG_NOTE, Hard
 from tests.printing.rasterised import codes_of, letters_of, pages_of
 from tests.printing.sheet_lot import sheet_of
+from tests.printing.test_long_names import drawn_over
 
 MM = 72 / 25.4
 TONGUES = {"en": ("en", ""), "es": ("es", ""), "both": ("en", "es")}
@@ -78,6 +79,16 @@ def test_nothing_lies_outside_or_over_the_footer(
             if letter.strip():
                 assert 30 <= left <= right <= wide - 30, (page, letter)
                 assert 30 <= bottom <= top <= high - 30, (page, letter)
+
+
+@pytest.mark.parametrize("paper", ["letter", "a4"])
+@pytest.mark.parametrize("tongue", TONGUES)
+@pytest.mark.parametrize("name", HARD)
+def test_nothing_is_drawn_over(
+    hard: dict[str, Hard], name: str, tongue: str, paper: PaperName
+) -> None:
+    """Augusta Lindqvist stood on what her side weighs."""
+    assert drawn_over(_sheet(hard[name], tongue, paper)) == []
 
 
 @pytest.mark.parametrize("tongue", TONGUES)
