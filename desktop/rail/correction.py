@@ -14,6 +14,8 @@ from shared.units import weight_text
 if TYPE_CHECKING:
     from desktop.bench import Bench
 
+LONGEST = 380  # pixels a weight of one side takes with its place
+
 
 class CorrectionDialog(FormDialog):
     """Which weight, what it really is, and why; `made` is the weight that holds now."""
@@ -28,6 +30,7 @@ class CorrectionDialog(FormDialog):
         self.reason = TextField(self, required=True)
         for field in (self.which, self.weight, self.reason):
             self.grid.add(field)
+        self.widen(LONGEST)
         self.retranslate()
         current = [one for one in seen.weighings if one.current]
         if current:

@@ -21,6 +21,7 @@ from desktop.paths import resources
 from desktop.places_bar import PlacesBar
 from printing.words import Words
 from tests.desktop.block.hog import hanging
+from tests.printing.words.test_one_word import calls_a_half_lado
 from tests.printing.words.test_quotation_marks import quoted_wrongly
 
 TRANSLATIONS = resources() / "translations"
@@ -127,6 +128,15 @@ def test_what_is_quoted_stands_between_one_kind_of_marks() -> None:
     for page in pages:
         for line in page.read_text("utf-8").splitlines():
             assert not quoted_wrongly(line), (page, line)
+
+
+def test_half_a_carcass_is_a_media_canal() -> None:
+    wrong = [
+        (context, said.text)
+        for context, text, said in _messages()
+        if calls_a_half_lado(text.replace("&", ""), said.text or "")
+    ]
+    assert wrong == []
 
 
 def test_the_compiled_words_are_those_of_the_file(qapp: QApplication) -> None:

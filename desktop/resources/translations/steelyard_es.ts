@@ -1165,7 +1165,7 @@
     </message>
     <message>
         <source>side {side}</source>
-        <translation>lado {side}</translation>
+        <translation>media canal {side}</translation>
     </message>
     <message>
         <source>all of it</source>
@@ -1200,7 +1200,7 @@
     </message>
     <message>
         <source>of both sides or the animal</source>
-        <translation>de los dos lados o del animal</translation>
+        <translation>de las dos medias canales o del animal</translation>
     </message>
     <message>
         <source>about {pounds}</source>
@@ -3392,7 +3392,7 @@
     </message>
     <message>
         <source>side {side}, {primal}</source>
-        <translation>lado {side}, {primal}</translation>
+        <translation>media canal {side}, {primal}</translation>
     </message>
 </context>
 <context>
@@ -4051,7 +4051,7 @@
     </message>
     <message>
         <source>side {side}</source>
-        <translation>lado {side}</translation>
+        <translation>media canal {side}</translation>
     </message>
     <message>
         <source>{pounds} lost</source>
@@ -4201,7 +4201,7 @@
     </message>
     <message>
         <source>side {side}</source>
-        <translation>lado {side}</translation>
+        <translation>media canal {side}</translation>
     </message>
     <message>
         <source>all of it</source>
@@ -5234,7 +5234,7 @@
     </message>
     <message>
         <source>&amp;Fraction of each side</source>
-        <translation>&amp;Fracción de cada lado</translation>
+        <translation>&amp;Fracción de cada media canal</translation>
     </message>
     <message>
         <source>&amp;Thickness</source>
@@ -5305,7 +5305,7 @@
     </message>
     <message>
         <source>&amp;Side</source>
-        <translation>&amp;Lado</translation>
+        <translation>Media cana&amp;l</translation>
     </message>
     <message>
         <source>Po&amp;unds (empty: all of it)</source>
@@ -5337,11 +5337,11 @@
     </message>
     <message>
         <source>Side 1</source>
-        <translation>Lado 1</translation>
+        <translation>Media canal 1</translation>
     </message>
     <message>
         <source>Side 2</source>
-        <translation>Lado 2</translation>
+        <translation>Media canal 2</translation>
     </message>
     <message>
         <source>The animal</source>
@@ -5361,7 +5361,7 @@
     </message>
     <message>
         <source>Say which side.</source>
-        <translation>Diga de qué lado.</translation>
+        <translation>Diga de qué media canal.</translation>
     </message>
     <message>
         <source>There is one to an animal.</source>
@@ -6382,7 +6382,7 @@
     </message>
     <message>
         <source>side fixed</source>
-        <translation>lado fijado</translation>
+        <translation>media canal fijada</translation>
     </message>
     <message>
         <source>cut</source>
@@ -6593,7 +6593,7 @@
     <name>OrderStage</name>
     <message>
         <source>side {number}</source>
-        <translation>lado {number}</translation>
+        <translation>media {number}</translation>
     </message>
     <message>
         <source>Enter takes {way}</source>
@@ -8031,15 +8031,15 @@
     </message>
     <message>
         <source>&amp;Side</source>
-        <translation>La&amp;do</translation>
+        <translation>Me&amp;dia canal</translation>
     </message>
     <message>
         <source>side 1</source>
-        <translation>lado 1</translation>
+        <translation>media canal 1</translation>
     </message>
     <message>
         <source>side 2</source>
-        <translation>lado 2</translation>
+        <translation>media canal 2</translation>
     </message>
     <message>
         <source>one to the animal</source>
@@ -8087,7 +8087,7 @@
     </message>
     <message>
         <source>side {side}</source>
-        <translation>lado {side}</translation>
+        <translation>media canal {side}</translation>
     </message>
     <message>
         <source>Say why.</source>
@@ -8103,15 +8103,15 @@
     </message>
     <message>
         <source>Say what was measured, on which side, and its length.</source>
-        <translation>Diga qué se midió, en qué lado y su largo.</translation>
+        <translation>Diga qué se midió, en qué media canal y su largo.</translation>
     </message>
     <message>
         <source>Say which part, and on which side.</source>
-        <translation>Diga qué parte y en qué lado.</translation>
+        <translation>Diga qué parte y de qué media canal.</translation>
     </message>
     <message>
         <source>Say the side; of a part there is one of, say so.</source>
-        <translation>Diga el lado; de una parte única, dígalo.</translation>
+        <translation>Diga la media canal; de una parte única, dígalo.</translation>
     </message>
     <message>
         <source>Say which line.</source>
@@ -8881,19 +8881,19 @@
     </message>
     <message>
         <source>forequarter, side {side}</source>
-        <translation>cuarto delantero, lado {side}</translation>
+        <translation>delantero, media {side}</translation>
     </message>
     <message>
         <source>hindquarter, side {side}</source>
-        <translation>cuarto trasero, lado {side}</translation>
+        <translation>trasero, media {side}</translation>
     </message>
     <message>
         <source>half, side {side}</source>
-        <translation>mitad, lado {side}</translation>
+        <translation>media canal {side}</translation>
     </message>
     <message>
         <source>split quarter, of side {side}</source>
-        <translation>cuarto mixto, del lado {side}</translation>
+        <translation>cuarto mixto, media {side}</translation>
     </message>
 </context>
 <context>
@@ -8991,7 +8991,7 @@
     </message>
     <message>
         <source>&amp;Forequarter&apos;s part of a side, %</source>
-        <translation>Parte del cuarto &amp;delantero en un lado, %</translation>
+        <translation>Parte del cuarto &amp;delantero en una media canal, %</translation>
     </message>
     <message>
         <source>as the species&apos; table has it</source>
@@ -9047,7 +9047,7 @@
     </message>
     <message>
         <source>A part of a side lies between 0 and 100 %, as in 52.</source>
-        <translation>La parte de un lado queda entre 0 y 100 %, por ejemplo 52.</translation>
+        <translation>La parte de una media canal queda entre 0 y 100 %, por ejemplo 52.</translation>
     </message>
     <message>
         <source>{who} has changed this meanwhile; it is read again.</source>
@@ -9540,7 +9540,7 @@
     </message>
     <message>
         <source>&amp;Owners of one side</source>
-        <translation>&amp;Dueños de un lado</translation>
+        <translation>&amp;Dueños de una media canal</translation>
     </message>
     <message>
         <source>have it cut one way</source>
@@ -9795,27 +9795,27 @@
     </message>
     <message>
         <source>Hot, side 1</source>
-        <translation>Caliente, lado 1</translation>
+        <translation>Caliente, media canal 1</translation>
     </message>
     <message>
         <source>Hot, side 2</source>
-        <translation>Caliente, lado 2</translation>
+        <translation>Caliente, media canal 2</translation>
     </message>
     <message>
         <source>Hot, side 1 fore</source>
-        <translation>Caliente, lado 1 delantero</translation>
+        <translation>Caliente, delantero 1</translation>
     </message>
     <message>
         <source>Hot, side 1 hind</source>
-        <translation>Caliente, lado 1 trasero</translation>
+        <translation>Caliente, trasero 1</translation>
     </message>
     <message>
         <source>Hot, side 2 fore</source>
-        <translation>Caliente, lado 2 delantero</translation>
+        <translation>Caliente, delantero 2</translation>
     </message>
     <message>
         <source>Hot, side 2 hind</source>
-        <translation>Caliente, lado 2 trasero</translation>
+        <translation>Caliente, trasero 2</translation>
     </message>
     <message>
         <source>Chilled, whole</source>
@@ -9823,27 +9823,27 @@
     </message>
     <message>
         <source>Chilled, side 1</source>
-        <translation>Frío, lado 1</translation>
+        <translation>Frío, media canal 1</translation>
     </message>
     <message>
         <source>Chilled, side 2</source>
-        <translation>Frío, lado 2</translation>
+        <translation>Frío, media canal 2</translation>
     </message>
     <message>
         <source>Chilled, side 1 fore</source>
-        <translation>Frío, lado 1 delantero</translation>
+        <translation>Frío, delantero 1</translation>
     </message>
     <message>
         <source>Chilled, side 1 hind</source>
-        <translation>Frío, lado 1 trasero</translation>
+        <translation>Frío, trasero 1</translation>
     </message>
     <message>
         <source>Chilled, side 2 fore</source>
-        <translation>Frío, lado 2 delantero</translation>
+        <translation>Frío, delantero 2</translation>
     </message>
     <message>
         <source>Chilled, side 2 hind</source>
-        <translation>Frío, lado 2 trasero</translation>
+        <translation>Frío, trasero 2</translation>
     </message>
 </context>
 <context>
@@ -9866,7 +9866,7 @@
     </message>
     <message>
         <source>sides</source>
-        <translation>lados</translation>
+        <translation>medias canales</translation>
     </message>
     <message>
         <source>whole carcass</source>
@@ -9890,19 +9890,19 @@
     </message>
     <message>
         <source>Side {side}, fore</source>
-        <translation>Lado {side}, delantero</translation>
+        <translation>Media canal {side}, delantero</translation>
     </message>
     <message>
         <source>Side {side}, hind</source>
-        <translation>Lado {side}, trasero</translation>
+        <translation>Media canal {side}, trasero</translation>
     </message>
     <message>
         <source>Hot, side &amp;{side}</source>
-        <translation>Caliente, lado &amp;{side}</translation>
+        <translation>Caliente, media canal &amp;{side}</translation>
     </message>
     <message>
         <source>Chilled, side &amp;{side}</source>
-        <translation>Frío, lado &amp;{side}</translation>
+        <translation>Frío, media canal &amp;{side}</translation>
     </message>
 </context>
 <context>

@@ -196,7 +196,7 @@ def test_a_whole_ham_and_six_ham_steaks() -> None:
     assert f"{plain(shown)} expected, " in text
     assert text.endswith(" in at the most.")
     spanish = plain(sentences.conflict(found, question, PORK, SPANISH))
-    assert spanish.startswith("Lado 1, centro de la pierna: ")
+    assert spanish.startswith("Media canal 1, centro de la pierna: ")
     assert "4 13/16 in" in spanish
 
 
