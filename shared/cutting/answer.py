@@ -59,8 +59,7 @@ class PlanLine(NamedTuple):
     size: int | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Trim:
+class Trim(NamedTuple):
     """What one share has for the pools before any draw, whole nanograms, expected figures.
 
     `loss_ng` is the cutting loss named by its cuts' trimming.
@@ -75,8 +74,7 @@ class Trim:
     loss_ng: int
 
 
-@dataclass(frozen=True, slots=True)
-class PoolDraw:
+class PoolDraw(NamedTuple):
     """What one pool choice (ground, stew, soup bones, lard) draws of its share's pools.
 
     `weight_ng` is what goes into the product; the five draws and what is added of inspected

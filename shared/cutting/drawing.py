@@ -62,11 +62,13 @@ class Drawing:
             else:
                 draws.append(_compiled(one, lean, pool))
         standing = [one for one in draws if one.asked is not None]
-        while (fall := _first_to_fall(standing, pool)) >= 0:
+        needs = _needs(standing)
+        while not _fit(needs, pool, BANDS[2]):
+            fall = _first_to_fall(standing, pool)
             self.conflicts.append(_told(_shrunk(standing[: fall + 1], pool), pool))
             standing = [one for place, one in enumerate(standing) if place != fall]
-        if standing:
             needs = _needs(standing)
+        if standing:
             level = next(n for n in range(3) if _fit(needs, pool, BANDS[n]))
             for one in standing:
                 self.verdicts.append((one.line, VERDICTS[level]))
@@ -188,9 +190,7 @@ def _fit(needs: Needs, pool: dict[Pool, int], band: int) -> bool:
 
 
 def _first_to_fall(draws: Sequence[_Draw], pool: dict[Pool, int]) -> int:
-    """The first choice with which they no longer fit, -1 where all do."""
-    if _fit(_needs(draws), pool, BANDS[2]):
-        return -1
+    """The first of the choices that don't fit with which they no longer do."""
     return next(
         place for place in range(len(draws)) if not _fit(_needs(draws[: place + 1]), pool, BANDS[2])
     )

@@ -59,8 +59,7 @@ def pools(
     given = [0] * (LOST + 1)
     if share.leader is None:
         _by_nature(given, share.number, shop, natural)
-    for made in lines:
-        _give_back(given, made, shop, known)
+    _give_back(given, lines, shop, known)
     pool = dict(zip(POOLS, given, strict=False))
     drawing = Drawing(share.number, pool)
     if demands:
@@ -103,21 +102,25 @@ def _by_nature(given: list[int], share: int, shop: Shop, natural: Sequence[PlanL
                 given[place] += left_ng * above // below
 
 
-def _give_back(given: list[int], made: PlanLine, shop: Shop, known: GivenBack | None) -> None:
-    """Add what a line gives back to each pool, and what its knife loses."""
-    ways = shop.ways
-    if ways.catalogue.cuts[made.cut].kind != "to_trim":
-        weight = made.weight_ng
-        for place, above, below in ways.gives_back[made.cut]:
-            given[place] += weight * above // below
-        return
-    before = None if known is None else known.get(id(made))
-    if before is None:
-        before = made, _given_to_trim(made, shop)
-        if known is not None:
-            known[id(made)] = before  # the line is held there, so that no other has its id
-    for place, amount in before[1]:
-        given[place] += amount
+def _give_back(
+    given: list[int], lines: Sequence[PlanLine], shop: Shop, known: GivenBack | None
+) -> None:
+    """Add what lines give back to each pool, and what the knife loses."""
+    gives_back = shop.ways.gives_back
+    for made in lines:
+        fractions = gives_back[made.cut]
+        if fractions is not None:
+            weight = made.weight_ng
+            for place, above, below in fractions:
+                given[place] += weight * above // below
+            continue
+        before = None if known is None else known.get(id(made))
+        if before is None:
+            before = made, _given_to_trim(made, shop)
+            if known is not None:
+                known[id(made)] = before  # the line is held there, so that no other has its id
+        for place, amount in before[1]:
+            given[place] += amount
 
 
 def _given_to_trim(made: PlanLine, shop: Shop) -> Given:

@@ -102,7 +102,7 @@ class Ways:
     filled: tuple[dict[int, tuple[int, ...]], ...]
     joined: bool
     gives: dict[str, Gives]
-    gives_back: dict[str, Gives]
+    gives_back: dict[str, Gives | None]
     of_side: tuple[tuple[str, int, int], ...] = ()
     reaches: dict[tuple[int, frozenset[str]], Reach | None] = field(
         default_factory=lambda: {}, compare=False
@@ -199,8 +199,13 @@ def _gives(part: Part) -> Gives:
     return _pooled((part.lean, part.fat, part.bone, part.skin))
 
 
-def _gives_back(cut: Cut) -> Gives:
-    """What a cut gives back to the pools and the knife loses, as fractions of the weight taken."""
+def _gives_back(cut: Cut) -> Gives | None:
+    """What a cut gives back to the pools and the knife loses, as fractions of the weight taken.
+
+    None for a cut that is given to the trim: that is reckoned part by part.
+    """
+    if cut.kind == "to_trim":
+        return None
     given, lost = cut.trimming, cut.trimming.loss
     back = _pooled((given.lean, given.fat, given.bone, given.skin))
     return (*back, (LOST, lost.numerator, lost.denominator)) if lost else back
