@@ -8,7 +8,7 @@ from collections.abc import Iterator, Sequence
 from shared.cutting.answer import PlanLine
 from shared.cutting.capacity import EXPECTED
 from shared.cutting.demand import Demand
-from shared.cutting.laying import Laid
+from shared.cutting.laying import Dealt, Laid
 from shared.cutting.occupied import Occupied
 from shared.cutting.take import Missing, Option
 from shared.cutting.taken import Parts, Segment, line, side_of
@@ -28,15 +28,31 @@ def lines_of(
             for one in segments:
                 _occupy(one, option, laid.scenario, occupied)
         _count_parts(option, count, laid.scenario, occupied, ways)
-        if option.wanted.fraction is None:
-            made = piece_lines(demand, option, count, dealt, laid.scenario, ways)
-        else:
-            made = whole_lines(demand, option, dealt, laid.scenario, ways)
-        lines += made
+        lines += _made(demand, option, count, dealt, laid.scenario, ways)
     if occupied.split:
         for made in lines:
             occupied.note(made)
     return lines
+
+
+def _made(
+    demand: Demand,
+    option: Option,
+    count: int,
+    dealt: Dealt,
+    scenario: int,
+    ways: Ways,
+) -> list[PlanLine]:
+    """The lines of so many units of an option; those it gave last, where they lie as they lay."""
+    last = option.made
+    if last is not None and last[0] == count and last[1] == scenario and last[2] == dealt:
+        return last[3]
+    if option.wanted.fraction is None:
+        made = list(piece_lines(demand, option, count, dealt, scenario, ways))
+    else:
+        made = whole_lines(demand, option, dealt, scenario, ways)
+    option.made = count, scenario, dealt, made
+    return made
 
 
 def _occupy(one: Segment, option: Option, scenario: int, occupied: Occupied) -> None:
@@ -108,4 +124,4 @@ def piece_lines(
     for number, one in enumerate(dealt[0]):
         parts = first if number == 0 else Parts(option, ways, scenario)
         parts.add_segment(one)
-        yield line(demand, option, plan, one.count, parts, one.start, one.end, one.piece.size)
+        yield line(demand, option, plan, one.number, parts, one.start, one.end, one.piece.size)

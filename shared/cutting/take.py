@@ -8,7 +8,7 @@ account of either.
 
 from dataclasses import dataclass
 from fractions import Fraction
-from typing import NamedTuple
+from typing import TYPE_CHECKING, NamedTuple
 
 from shared.cutting.accounts import account_length, slices_in_turn
 from shared.cutting.capacity import ALL, EXPECTED, NOTHING, Animal, Held, Interval
@@ -18,6 +18,10 @@ from shared.cutting.piece_length import Wanted, piece_length
 from shared.cutting.run_packing import Piece
 from shared.cutting.ways import OffRun, OnRun, WayPlan, Ways
 from shared.cutting.windows import window
+
+if TYPE_CHECKING:
+    from shared.cutting.answer import PlanLine
+    from shared.cutting.laying import Dealt
 
 Strip = tuple[int, int, int]  # carcass, side, run
 Lane = tuple[Strip, int]
@@ -55,7 +59,8 @@ class Option:
     """One way on one side; several ways at once where all of them are wanted.
 
     `side` is 0 for both sides or the animal. `cap` is how many units may be made here at most,
-    -1 for no bound of its own. `takes` is memory, by lengths.
+    -1 for no bound of its own. `takes` is memory, by lengths, and
+    `made` what was made with it last: units, lengths, where they lie, and the lines.
     """
 
     carcass: int
@@ -66,6 +71,7 @@ class Option:
     wanted: Wanted
     cap: int = -1
     takes: dict[int, Take | Missing] | None = None
+    made: "tuple[int, int, Dealt, list[PlanLine]] | None" = None
 
     def take(self, scenario: int, ways: Ways) -> Take | Missing:
         """What one unit takes with these lengths."""

@@ -1,9 +1,9 @@
 """What plan lines take of parts: exact fractions, and whole nanograms of expected weight."""
 
 from bisect import bisect_right
-from dataclasses import dataclass
 from fractions import Fraction
 from functools import lru_cache
+from typing import NamedTuple
 
 from shared.carcass.catalogue import Part
 from shared.cutting.answer import PlanLine, Taken
@@ -25,19 +25,18 @@ def _taken(part: str, above: int, below: int) -> Taken:
     return Taken(part, ratio(above, below))
 
 
-@dataclass(slots=True)
-class Segment:
-    """Neighbouring pieces of one line on one strip."""
+class Segment(NamedTuple):
+    """Neighbouring pieces of one line on one strip, so many by `number`."""
 
     strip: Strip
     piece: Piece
     start: int
-    count: int
+    number: int
 
     @property
     def end(self) -> int:
         """Where the last piece ends."""
-        return self.start + self.count * (self.piece.size + self.piece.kerf) - self.piece.kerf
+        return self.start + self.number * (self.piece.size + self.piece.kerf) - self.piece.kerf
 
 
 class Parts:
@@ -69,7 +68,7 @@ class Parts:
     def add_segment(self, one: Segment) -> None:
         """Take what a segment covers of each lane."""
         strip, lanes, start, end = one.strip, one.piece.lanes, one.start, one.end
-        if one.count == 1:
+        if one.number == 1:
             self.add_block(strip, lanes, start, end)
             return
         side = self._animal.sides[strip[1] - 1]
@@ -141,8 +140,8 @@ def covered(one: Segment, point: int) -> int:
     if reach <= 0:
         return 0
     whole, over = divmod(reach, max(1, step))
-    if whole >= one.count:
-        return one.count * size
+    if whole >= one.number:
+        return one.number * size
     return whole * size + min(over, size)
 
 
