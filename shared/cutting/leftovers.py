@@ -183,7 +183,7 @@ def rest_cautions(
     if not lines:
         twice = any(one.rest and _touch(one, demand) for one in earlier)
         yield Caution("rest_twice" if twice else "rest_empty", demand.choice.line)
-    elif not lines[0].count and not any(one.count for one in lines):
+    elif not any(one.count for one in lines):
         yield Caution("rest_under_one_piece", demand.choice.line)
 
 

@@ -79,11 +79,10 @@ class _Parted(NamedTuple):
 
 def _part(bound: list[Demand], last: _Parted, ways: Ways) -> _Parted:
     """The groups of some lines: the same where every line touches what it touched before."""
-    if len(bound) == len(last.bound) and all(
-        one is other or keys_of(one, ways) == keys_of(other, ways)
-        for one, other in zip(bound, last.bound, strict=True)
-    ):
-        return _Parted(bound, last.numbers)
+    if len(bound) == len(last.bound):
+        other = [pair for pair in zip(bound, last.bound, strict=True) if pair[0] is not pair[1]]
+        if all(keys_of(one, ways) == keys_of(before, ways) for one, before in other):
+            return _Parted(bound, last.numbers)
     return _Parted(bound, parted(bound, ways))
 
 
@@ -135,10 +134,12 @@ class Planner:
     def _settle_all(self, demands: list[Demand], shop: Shop) -> list[Settled]:
         bound = [one for one in demands if one.refusal is None and (one.rows or one.up_to)]
         self._parted = _part(bound, self._parted, self.ways)
-        parts = [[bound[number] for number in numbers] for numbers in self._parted.numbers]
-        settled = [self._settle(group, shop) for group in parts]
-        self._settled = {tuple(map(id, one.demands)): one for one in settled}
-        return settled
+        known, self._settled = self._settled, {}
+        for numbers in self._parted.numbers:
+            group = [bound[number] for number in numbers]
+            key = tuple(map(id, group))
+            self._settled[key] = known.get(key) or settle(group, shop)
+        return [*self._settled.values()]
 
     def _lines(
         self, demands: list[Demand], settled: list[Settled], shop: Shop
@@ -165,7 +166,7 @@ class Planner:
             taken = self._left.rests(settled, resting, self.ways)
         for place, (one, mine) in enumerate(zip(resting, taken, strict=True)):
             lines += mine
-            if not one.rows:
+            if not one.rows and not (mine and mine[0].count):
                 cautions += rest_cautions(one, mine, resting[:place])
         lines.sort(key=itemgetter(0))  # by line
         return lines, cautions, occupied
@@ -220,10 +221,6 @@ class Planner:
             found.append(one)
         self._demands = {one.choice.line: one for one in found}
         return found
-
-    def _settle(self, group: list[Demand], shop: Shop) -> Settled:
-        known = self._settled.get(tuple(map(id, group)))
-        return settle(group, shop) if known is None else known
 
     def _tell(
         self, question: Question, shop: Shop, demands: list[Demand], settled: list[Settled]

@@ -5,6 +5,7 @@ what takes the rest is taken anew where a group takes otherwise of it than in th
 """
 
 from collections.abc import Iterable, Mapping, Sequence
+from operator import is_
 from typing import TypeVar
 
 from shared.carcass.carcass import Share
@@ -47,14 +48,11 @@ class Remembered:
         self._moved = Moved()
         self._regroup(settled)
         known = self._rests
-        lines = [one.choice.line for one in resting]
-        if len(known) != len(lines) or not all(
-            line in known and known[line].of is one
-            for line, one in zip(lines, resting, strict=True)
-        ):
+        of = [rest.of for rest in known.values()]
+        if len(of) != len(resting) or not all(map(is_, of, resting)):
             self._rest_anew(resting, ways)
         self._take_stale(ways)
-        return [self._rests[line].all_lines() for line in lines]
+        return [rest.all_lines() for rest in self._rests.values()]
 
     def _regroup(self, settled: Sequence[Settled]) -> None:
         """Put what other groups take in the place of what is settled no more."""
