@@ -147,7 +147,7 @@ class Problem:
 
 
 def problem(rows: Sequence[Row], scenario: int, ways: Ways) -> Problem:
-    """Number the packings, kinds and cells of a group's rows."""
+    """Number the packings, kinds and cells of a group's rows; sides alike share one strip."""
     kinds: dict[Strip, dict[Piece, int]] = {}
     for row in rows:
         for option in row.options:
@@ -158,11 +158,12 @@ def problem(rows: Sequence[Row], scenario: int, ways: Ways) -> Problem:
     packings: list[Packing] = []
     where: list[Strip] = []
     place: dict[tuple[Strip, Piece], tuple[int, int]] = {}
+    known = {} if ways.strips is None else ways.strips
     for strip, pieces in kinds.items():
         for together in [list(pieces)] if len(pieces) == 1 else by_lane(list(pieces)):
             for kind, piece in enumerate(together):
                 place[strip, piece] = (len(packings), kind)
-            packings.append(tried(tuple(together), ways))
+            packings.append(_known(tuple(together), known))
             where.append(strip)
     cells: dict[Cell, int] = {}
     there: list[int] = []
@@ -172,11 +173,13 @@ def problem(rows: Sequence[Row], scenario: int, ways: Ways) -> Problem:
 
 def tried(kinds: tuple[Piece, ...], ways: Ways) -> Packing:
     """The strip with these kinds: the one that was tried before, where that is remembered."""
-    if ways.strips is None:
-        return Packing(kinds)
-    found = ways.strips.get(kinds)
+    return Packing(kinds) if ways.strips is None else _known(kinds, ways.strips)
+
+
+def _known(kinds: tuple[Piece, ...], known: dict[tuple[Piece, ...], Packing]) -> Packing:
+    found = known.get(kinds)
     if found is None:
-        found = ways.strips[kinds] = Packing(kinds)
+        found = known[kinds] = Packing(kinds)
     return found
 
 

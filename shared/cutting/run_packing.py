@@ -10,6 +10,7 @@ from collections.abc import Iterable, Sequence
 from typing import NamedTuple
 
 from shared.cutting.capacity import Interval
+from shared.cutting.lanes import bits_of
 from shared.cutting.run_search import Free, search
 
 ENDLESS = 1 << 62
@@ -205,22 +206,36 @@ def _lay_in_order(order: list[Free]) -> list[Block] | None:
 
 
 def _too_much(free: list[Free]) -> bool:
-    """Whether the pieces that must lie within some interval of one lane are too long for it."""
+    """Whether the pieces that must lie within some interval of one lane are too long for it.
+
+    Worked number: 3 pieces of 4 in that lie between 2 and 12 in are 2 in too long.
+    """
     if any(not one.allowed for one in free):
         return True
-    hulls = [(one.allowed[0][0], one.allowed[-1][1]) for one in free]
-    starts, ends = {lo for lo, _ in hulls}, {hi for _, hi in hulls}
-    lanes = [1 << bit for bit in range(max(one.lanes for one in free).bit_length())]
-    for lane in lanes:
-        for a in starts:
-            for b in ends:
-                total, kerf = 0, 0
-                for (lo, hi), one in zip(hulls, free, strict=True):
-                    if one.lanes & lane and lo >= a and hi <= b:
-                        total += one.number * (one.size + one.kerf)
-                        kerf = max(kerf, one.kerf)
-                if total and total > b - a + kerf:
-                    return True
+    due = sorted(
+        [
+            (one.allowed[-1][1], one.allowed[0][0], one.number * (one.size + one.kerf), one)
+            for one in free
+        ]
+    )
+    lanes = 0
+    for one in free:
+        lanes |= one.lanes
+    seen: set[tuple[int, ...]] = set()
+    for lane in bits_of(lanes):
+        mine = [(hi, lo, long, one.kerf) for hi, lo, long, one in due if one.lanes & lane]
+        takers = tuple([place for place, (_, _, _, one) in enumerate(due) if one.lanes & lane])
+        if takers in seen:
+            continue
+        seen.add(takers)
+        for start in {lo for _, lo, _, _ in mine}:
+            total = last = 0
+            for end, lo, long, kerf in mine:
+                if lo >= start:
+                    total += long
+                    last = max(last, kerf)
+                    if total > end - start + last:
+                        return True
     return False
 
 
