@@ -45,7 +45,9 @@ def told(lines: Sequence[Demand], ways: Ways) -> Conflict:
     if best is None:
         nothing = Fraction(0)
         return Conflict(numbers, kind or "whole", Where(0, 0), nothing, nothing, nothing)
-    asked, expected, most = Fraction(best.asked), Fraction(best.expected), Fraction(best.most)
+    asked, expected, most = [
+        Fraction(one, best.unit) for one in (best.asked, best.expected, best.most)
+    ]
     return Conflict(numbers, kind, best.where, asked, expected, most, best.amounts())
 
 

@@ -17,25 +17,27 @@ from shared.cutting.run_packing import Piece
 from shared.cutting.take import Option, Strip, Take
 from shared.cutting.ways import Ways
 
-Amount = Fraction | int
 Reach = tuple[int, int, int, int]  # run, lane, first and last stretch
+Cells = tuple[str, int, int]  # part or run, share and lane, on all sides
 
 
 @dataclass(slots=True)
 class Place:
     """Somewhere lines meet. `must`: by line, whatever the way; `may`: in the first way there.
 
-    `spare` is the kerf that the last piece on each side needs no more. Lengths are whole numbers.
+    All are whole numbers: lengths, or so many of a part's `unit` equal pieces. `spare` is the
+    kerf that the last piece on each side needs no more.
     """
 
     kind: str
     where: Where
-    expected: Amount
-    most: Amount
+    expected: int
+    most: int
     span: int = 0
+    unit: int = 1
     spare: int = 0
-    must: dict[int, Amount] = field(default_factory=lambda: {})
-    may: dict[int, Amount] = field(default_factory=lambda: {})
+    must: dict[int, int] = field(default_factory=lambda: {})
+    may: dict[int, int] = field(default_factory=lambda: {})
     last_kerfs: dict[int, int] = field(default_factory=lambda: {})
 
     def explains(self) -> bool:
@@ -43,7 +45,7 @@ class Place:
         return sum(self.must.values()) - self.spare > self.most
 
     @property
-    def asked(self) -> Amount:
+    def asked(self) -> int:
         """What the lines take here together."""
         amounts = self.must if self.explains() else self.may
         return max(0, sum(amounts.values()) - self.spare)
@@ -52,17 +54,19 @@ class Place:
         """What each line takes here on its own."""
         amounts = self.must if self.explains() else self.may
         return tuple(
-            (line, Fraction(amount - self.last_kerfs.get(line, 0)))
+            (line, Fraction(amount - self.last_kerfs.get(line, 0), self.unit))
             for line, amount in sorted(amounts.items())
             if amount
         )
 
-    def rank(self) -> tuple[bool, bool, int, int, Amount]:
+    def rank(self) -> tuple[bool, bool, int, int, Fraction | int]:
         """The clearest is greatest: it explains, most lines meet there, and it is short."""
         explains = self.explains()
         amounts = self.must if explains else self.may
         asked = max(0, sum(amounts.values()) - self.spare)
-        return explains, asked > self.most, sum(map(bool, amounts.values())), -self.span, asked
+        lines = sum(map(bool, amounts.values()))
+        much = asked if self.unit == 1 else Fraction(asked, self.unit)
+        return explains, asked > self.most, lines, -self.span, much
 
 
 def places(lines: Sequence[Demand], ways: Ways) -> Iterator[Place]:
@@ -82,23 +86,27 @@ def _options(lines: Sequence[Demand], ways: Ways) -> Iterator[tuple[Option, Take
 
 def _parts(lines: Sequence[Demand], ways: Ways) -> Iterator[Place]:
     """Parts off the runs, and split shares' accounts of parts and lanes."""
-    cells: dict[tuple[str, int, int], dict[tuple[int, int], Fraction]] = {}
+    cells: dict[Cells, dict[tuple[int, int], int]] = {}
+    unit = 1
     for option, take in _options(lines, ways):
         for (carcass, side, code, share, lane), _, there in take.cells:
-            unit = 1 if lane else option.wanted.denominator
-            cells.setdefault((code, share, lane), {})[carcass, side] = Fraction(there, unit)
+            cells.setdefault((code, share, lane), {})[carcass, side] = there
+            unit = option.wanted.denominator
+    if not cells:
+        return
+    taken = [[_of_cells(option, ways) for option in _all(one)] for one in lines]
     for (code, share, lane), sides in cells.items():
-        there = sum(sides.values(), Fraction(0))
+        there = sum(sides.values())
         (carcass, side), many = next(iter(sides)), len(sides) > 1
         where = (
             Where(carcass, 0 if many else side, run=code)
             if lane
             else Where(carcass, 0 if many else side, part=code)
         )
-        place = Place("length" if lane else "share", where, there, there)
-        for one in lines:
-            amounts = [_of_cell(option, (code, share, lane), ways) for option in _all(one)]
-            _add(place, one, amounts)
+        of_unit = 1 if lane else unit
+        place = Place("length" if lane else "share", where, there, there, unit=of_unit)
+        for one, mine in zip(lines, taken, strict=True):
+            _add(place, one, [amounts.get((code, share, lane), 0) for amounts in mine])
         if not lane:
             place.kind = _part_kind(place, all(side == 0 for _, side in sides))
         yield place
@@ -107,28 +115,27 @@ def _parts(lines: Sequence[Demand], ways: Ways) -> Iterator[Place]:
 def _part_kind(place: Place, of_the_animal: bool) -> str:
     if of_the_animal:
         return "single"
-    return "whole" if all(one.denominator == 1 for one in place.may.values()) else "share"
+    return "whole" if all(one % place.unit == 0 for one in place.may.values()) else "share"
 
 
 def _all(one: Demand) -> list[Option]:
     return [option for row in one.rows for option in row.options]
 
 
-def _of_cell(option: Option, key: tuple[str, int, int], ways: Ways) -> Fraction:
+def _of_cells(option: Option, ways: Ways) -> dict[Cells, int]:
+    """What one unit takes of each part or account, on all sides together."""
     take = option.take(EXPECTED, ways)
-    total = Fraction(0)
+    found: dict[Cells, int] = {}
     if isinstance(take, Take):
         for (_, _, code, share, lane), amount, _ in take.cells:
-            if (code, share, lane) == key:
-                total += Fraction(amount, 1 if lane else option.wanted.denominator)
-    return total
+            key = code, share, lane
+            found[key] = found.get(key, 0) + amount
+    return found
 
 
-def _add(place: Place, one: Demand, amounts: Sequence[Amount]) -> None:
+def _add(place: Place, one: Demand, amounts: Sequence[int]) -> None:
     """Add a line: what it must take over all its rows, and what it takes where it first can."""
-    must: Amount = 0
-    may: Amount = 0
-    start = 0
+    must = may = start = 0
     for row in one.rows:
         mine = amounts[start : start + len(row.options)]
         start += len(row.options)
@@ -139,19 +146,39 @@ def _add(place: Place, one: Demand, amounts: Sequence[Amount]) -> None:
 
 
 def _lanes(lines: Sequence[Demand], ways: Ways) -> Iterator[Place]:
-    """Stretches of lanes the lines' pieces may lie on, from each line's first to its last."""
+    """Stretches of lanes the lines' pieces may lie on, from each line's first to its last.
+
+    Of lanes that every piece takes together, eye and bone of a chop, the first stands for all.
+    """
     reaches: dict[Reach, None] = {}
     strips: dict[int, dict[Strip, Animal]] = {}
+    first_of = _first_lanes(lines, ways)
     for option, take in _options(lines, ways):
         for strip, piece in take.pieces:
             strips.setdefault(strip[2], {})[strip] = option.animal
+            lanes = [bit for bit in bits_of(piece.lanes) if (strip[2], bit) in first_of]
             for first, last in _ranges(piece, _bounds(option.animal, strip, EXPECTED)):
-                for bit in bits_of(piece.lanes):
+                for bit in lanes:
                     reaches[strip[2], bit, first, last] = None
     pieces = [[_pieces(option, ways) for option in _all(one)] for one in lines]
     sawn = {one.choice.line: one.options[0].wanted.kerf for one in lines if _is_sawn(one, ways)}
     for reach in reaches:
         yield _lane_place(lines, pieces, reach, strips[reach[0]], sawn, ways)
+
+
+def _first_lanes(lines: Sequence[Demand], ways: Ways) -> set[tuple[int, int]]:
+    """Runs and lanes, but of those that the same pieces take only the first."""
+    takers: dict[tuple[int, int], list[int]] = {}
+    number = 0
+    for _, take in _options(lines, ways):
+        for strip, piece in take.pieces:
+            number += 1
+            for bit in bits_of(piece.lanes):
+                takers.setdefault((strip[2], bit), []).append(number)
+    first: dict[tuple[int, ...], tuple[int, int]] = {}
+    for lane, mine in takers.items():
+        first.setdefault(tuple(mine), lane)
+    return {*first.values()}
 
 
 def _pieces(option: Option, ways: Ways) -> list[tuple[Strip, Piece]]:

@@ -63,8 +63,8 @@ def tight(found: Standing, ways: Ways) -> Iterator[Caution]:
         yield Caution("tight", newest)
         return
     line = max(line for line, amount in best.must.items() if amount)
-    asked = Fraction(sum(best.must.values()) - best.spare)
-    expected, most = Fraction(best.expected), Fraction(best.most)
+    asked = Fraction(sum(best.must.values()) - best.spare, best.unit)
+    expected, most = Fraction(best.expected, best.unit), Fraction(best.most, best.unit)
     yield Caution("tight", line, best.where, asked, expected, most)
 
 
