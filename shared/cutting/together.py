@@ -19,6 +19,7 @@ if TYPE_CHECKING:
 
 Window = tuple[int, int]
 Lanes = dict[tuple[int, int], Window]  # by packing and lane
+_Name = tuple[frozenset[tuple[tuple[int, int], Window]], frozenset[int]]
 
 
 class _Region(NamedTuple):
@@ -43,8 +44,9 @@ class Sums:
         self._given = given
         self._different = _different(given)
         self._stretches = _Stretches(given)
-        self._regions: dict[int, list[_Region]] = {}
-        self._known: set[frozenset[object]] = set()
+        self._regions: list[_Region] = []
+        self._numbers: dict[_Name, int] = {}
+        self._of_rows: dict[int, set[int]] = {}
 
     def overfull(
         self,
@@ -60,11 +62,10 @@ class Sums:
         Worked number: 5 chops of 1 in and 4 of 2 in on two sides of 6 in take 13 of 12 in.
         """
         asked = list(zip(rows, rooms, strict=True)) if rooms else [(one, None) for one in rows]
-        return any(
-            self._too_short(region, state, asked)
-            for one, _ in asked
-            for region in self._of_row(one.row)
-        )
+        meant: set[int] = set()
+        for one, _ in asked:
+            meant |= self._of_row(one.row)
+        return any(self._too_short(self._regions[number], state, asked) for number in meant)
 
     def _too_short(
         self,
@@ -85,26 +86,26 @@ class Sums:
                 left -= _least(need, first, takes, mine)
         return left < 0
 
-    def _of_row(self, row: int) -> list[_Region]:
-        """The regions that come from where this row may lie, but those known from others."""
-        known = self._regions.get(row)
+    def _of_row(self, row: int) -> set[int]:
+        """The numbers of the regions that come from where this row may lie."""
+        known = self._of_rows.get(row)
         if known is None:
-            known = self._regions[row] = []
+            known = self._of_rows[row] = set()
             parts = self._given.rows[row][1]
             for reach in _reaches(self._given, parts, self._different):
-                for lanes in (reach, self._stretches.widened(reach)):
-                    if self._is_new(frozenset(lanes.items())):
-                        known.append(self._stretches.region(lanes))
+                known.add(self._number(reach, frozenset()))
+                known.add(self._number(self._stretches.widened(reach), frozenset()))
             for cells in _cells(parts):
-                if self._is_new(cells):
-                    there = sum([self._given.there[cell] for cell in cells])
-                    known.append(_Region(there, {}, cells, {}))
+                known.add(self._number({}, cells))
         return known
 
-    def _is_new(self, name: frozenset[object]) -> bool:
-        new = name not in self._known
-        self._known.add(name)
-        return new
+    def _number(self, lanes: Lanes, cells: frozenset[int]) -> int:
+        name = frozenset(lanes.items()), cells
+        number = self._numbers.get(name)
+        if number is None:
+            number = self._numbers[name] = len(self._regions)
+            self._regions.append(self._stretches.region(lanes, cells))
+        return number
 
 
 def _cells(parts: "Sequence[Part]") -> Iterator[frozenset[int]]:
@@ -229,16 +230,16 @@ class _Stretches:
             known = self._hulls[packing, bit] = list(dict.fromkeys(hulls))
         return known
 
-    def region(self, lanes: Lanes) -> _Region:
-        """What takes of some lanes."""
-        there = 0
+    def region(self, lanes: Lanes, cells: frozenset[int]) -> _Region:
+        """What is there of some lanes and cells, and what takes of it."""
+        there = sum([self._given.there[cell] for cell in cells])
         by_kind: dict[int, list[int]] = {}
         for (packing, bit), window in lanes.items():
             takes, last = self._taken(packing, bit, window)
             there += window[1] - window[0] + last
             before = by_kind.get(packing)
             by_kind[packing] = takes if before is None else list(map(add, before, takes))
-        return _Region(there, by_kind, frozenset(), {})
+        return _Region(there, by_kind, cells, {})
 
     def _taken(self, packing: int, bit: int, window: Window) -> tuple[list[int], int]:
         key = packing, bit, window
