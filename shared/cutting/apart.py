@@ -9,6 +9,9 @@ with the number of places, where walking through all spreads grows as its power.
 from operator import add, ge, mul
 from typing import TYPE_CHECKING, NamedTuple
 
+from shared.cutting.lanes import bits_of
+from shared.cutting.together import takes_of
+
 if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence
 
@@ -42,11 +45,18 @@ class _Option(NamedTuple):
 
 
 class _Place(NamedTuple):
-    """Options that meet, their packings and cells, and what is known from each option on."""
+    """Options that meet: their packings and cells, lengths, and what is known from each on.
+
+    `lengths` are what a unit of each option takes of all its lanes together, `later` what all
+    options from each one on can take, `there` what the place has.
+    """
 
     options: "list[_Option]"
     packings: list[int]
     cells: list[int]
+    lengths: list[int]
+    later: list[int]
+    there: int
     known: "dict[object, Most]"
 
 
@@ -77,18 +87,52 @@ class _Places:
         self.steps = 0
 
     def met(self, state: "State") -> Decided:
-        """A witness that meets all rows, or that there is none."""
+        """A witness that meets all rows, or that there is none.
+
+        Where all places together are hardly longer than what is asked, each must be nearly full:
+        what leaves more of one free than that is not looked at. Of 2 sides of 12 in and 23 in
+        asked no side may have more than 1 in left.
+        """
+        places = [self._place(state, options) for options in _apart(self._options(state))]
+        weights = self._weights(places)
+        spare = sum([place.there for place in places]) - sum(map(mul, self.needs, weights))
+        if spare < 0:
+            return Decided(known=True)
         alike: dict[object, Most] = {}
         found: list[tuple[list[_Option], Most]] = []
-        for options in _apart(self._options(state)):
-            key = self._looks(state, options)
+        for place in places:
+            key = self._looks(state, place.options)
             if key not in alike:
-                alike[key] = self._most(state, options)
-            found.append((options, alike[key]))
-        made = self._added_up(found)
+                alike[key] = self._most(state, place, place.there - spare, weights)
+            if not alike[key]:
+                return Decided(known=True)
+            found.append((place.options, alike[key]))
+        found.sort(key=lambda one: len(one[1]))
+        made = self._added_up(found, weights)
         if made is None:
             return Decided(known=True)
         return Decided(known=True, witness=self._witness(made))
+
+    def _place(self, state: "State", options: "list[_Option]") -> _Place:
+        packings = [*{packing: None for one in options for packing, _ in one.part.pieces}]
+        cells = [*{cell: None for one in options for cell, amount in one.part.cells if amount}]
+        lengths: list[int] = []
+        for one in options:
+            kinds = [self.given.packings[packing].kinds[kind] for packing, kind in one.part.pieces]
+            lengths.append(sum([(it.size + it.kerf) * it.lanes.bit_count() for it in kinds]))
+        later = [0]
+        for one, length in zip(reversed(options), reversed(lengths), strict=True):
+            later.append(later[-1] + one.room * length)
+        there = sum([_left(self.given, state, packing, options) for packing in packings])
+        return _Place(options, packings, cells, lengths, later[::-1], there, {})
+
+    def _weights(self, places: "Iterable[_Place]") -> list[int]:
+        """For each row the least length that one unit takes, all its lanes together."""
+        found: dict[int, int] = {}
+        for place in places:
+            for one, length in zip(place.options, place.lengths, strict=True):
+                found[one.row] = min(found.get(one.row, length), length)
+        return [found.get(row, 0) for row in range(len(self.rows))]
 
     def _witness(self, made: Made) -> "Witness":
         """Units by row and option; what was made beyond the need is left out again."""
@@ -135,15 +179,20 @@ class _Places:
         ]
         return (tuple(shapes), tuple(strips), tuple(cells))
 
-    def _most(self, state: "State", options: "Sequence[_Option]") -> Most:
-        """The most units of each row beside one another, on the options of one place."""
-        packings = {packing: None for one in options for packing, _ in one.part.pieces}
-        cells = {cell: None for one in options for cell, amount in one.part.cells if amount}
-        place = _Place(list(options), list(packings), list(cells), {})
-        return _best(self._spread(state, place, 0))
+    def _most(self, state: "State", place: "_Place", least: int, weights: "Sequence[int]") -> Most:
+        """The most units of each row beside one another that take so much of one place."""
+        found = _best(self._spread(state, place, 0, 0, least))
+        return {
+            units: made for units, made in found.items() if sum(map(mul, units, weights)) >= least
+        }
 
-    def _spread(self, state: "State", place: "_Place", at: int) -> Most:
-        """All that fits on the options of a place from this one on; the last has its most."""
+    def _spread(self, state: "State", place: "_Place", at: int, long: int, least: int) -> Most:
+        """All that fits on the options of a place from this one on; the last has its most.
+
+        What was made on the options before is so `long`.
+        """
+        if long + place.later[at] < least:
+            return {}
         if at == len(place.options):
             return {(0,) * len(self.rows): ()}
         key = (at, self._signature(state, place))
@@ -156,7 +205,8 @@ class _Places:
         found: Most = {}
         for count in range(room, room - 1 if last else -1, -1):
             after = self.given.added(state, part, count)
-            for units, made in self._spread(after, place, at + 1).items():
+            length = long + count * place.lengths[at]
+            for units, made in self._spread(after, place, at + 1, length, least).items():
                 if count:
                     more = list(units)
                     more[row] = min(self.needs[row], more[row] + count)
@@ -174,9 +224,10 @@ class _Places:
             found.append(packing.weigh(counts) if packing.plain else counts)
         return tuple(found)
 
-    def _added_up(self, places: "Sequence[tuple[list[_Option], Most]]") -> Made | None:
+    def _added_up(
+        self, places: "Sequence[tuple[list[_Option], Most]]", weights: "Sequence[int]"
+    ) -> Made | None:
         """Units of all rows over all places, or None where no sum reaches what is needed."""
-        weights = self._weights()
         later, most_later = [(0,) * len(self.needs)], [0]
         for _, most in reversed(places):
             each = tuple([max(column) for column in zip(*most, strict=True)])
@@ -201,23 +252,28 @@ class _Places:
             sums = _best(grown)
         return sums.get(self.needs)
 
-    def _weights(self) -> list[int]:
-        """For each row the least length that one unit takes, all its pieces together."""
-        packings = self.given.packings
-        found: list[int] = []
-        for row, _, first in self.rows:
-            steps = [
-                sum([packings[p].kinds[k].size + packings[p].kinds[k].kerf for p, k in part.pieces])
-                for part in self.given.rows[row][1][first:]
-                if part.cap
-            ]
-            found.append(min(steps, default=0))
-        return found
-
     def _step(self) -> None:
         self.steps += 1
         if self.steps > self.limit:
             raise _Grown
+
+
+def _left(given: "Problem", state: "State", number: int, options: "Sequence[_Option]") -> int:
+    """What is left of the lanes of a strip where options may lie, with the last kerfs."""
+    packing, counts = given.packings[number], state.counts[number]
+    kinds = {kind for one in options for its, kind in one.part.pieces if its == number}
+    reaches: dict[int, tuple[int, int]] = {}
+    for kind in kinds:
+        piece = packing.kinds[kind]
+        lo, hi = piece.allowed[0][0], piece.allowed[-1][1]
+        for bit in bits_of(piece.lanes):
+            start, end = reaches.get(bit, (lo, hi))
+            reaches[bit] = min(start, lo), max(end, hi)
+    left = 0
+    for bit, (start, end) in reaches.items():
+        takes, last = takes_of(packing, bit, (start, end))
+        left += end - start + last - sum(map(mul, counts, takes))
+    return left
 
 
 def _best(found: Most) -> Most:

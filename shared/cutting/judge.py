@@ -11,7 +11,7 @@ from shared.cutting.problem import Part, Problem, State, Witness
 from shared.cutting.together import Sums
 
 # Steps of a judgement, and of one place by place, after which the other has its turn.
-EFFORTS = ((100, 400), (1000, 20_000))
+EFFORTS = ((100, 3000), (1000, 20_000))
 FEW = 12  # steps of a judgement before sums are worth adding up
 
 

@@ -244,7 +244,7 @@ class _Stretches:
     def _taken(self, packing: int, bit: int, window: Window) -> tuple[list[int], int]:
         key = packing, bit, window
         if key not in self._takes:
-            self._takes[key] = _takes(self._given.packings[packing], bit, window)
+            self._takes[key] = takes_of(self._given.packings[packing], bit, window)
         return self._takes[key]
 
 
@@ -259,7 +259,7 @@ def _grown(window: Window, hulls: list[Window]) -> Window:
         start, end = grown
 
 
-def _takes(strip: "Strip", bit: int, window: Window) -> tuple[list[int], int]:
+def takes_of(strip: "Strip", bit: int, window: Window) -> tuple[list[int], int]:
     """What a piece of each kind takes of a lane between two points, and the longest kerf.
 
     What lies within takes its length and kerf, what may lie partly outside the least that it can
