@@ -26,13 +26,14 @@ class Left(NamedTuple):
 class Judge:
     """Judgements over one problem, with its memory of what failed."""
 
-    def __init__(self, given: Problem) -> None:
-        """A judge of one problem."""
+    def __init__(self, given: Problem, hard: bool = False) -> None:
+        """A judge of one problem; where it is `hard`, as is known, sums are added up at once."""
         self.given = given
         self.tired = False
         self.steps = 0
         self._memory = given.memory
         self._limit = 0
+        self._hard = hard
         self._adds = False
 
     def meet(self, state: State, rows: tuple[Left, ...]) -> Witness | None:
@@ -75,10 +76,11 @@ class Judge:
         return met[key]
 
     def _tried(self, state: State, rows: tuple[Left, ...]) -> Witness | None:
-        self.steps, self._limit, self._adds = 0, FEW, False
-        found = self._meet(state, rows)
-        if found is not None or not self.tired:
-            return found
+        if not self._hard:
+            self.steps, self._limit, self._adds = 0, FEW, False
+            found = self._meet(state, rows)
+            if found is not None or not self.tired:
+                return found
         self._adds = True
         if self._rooms(state, rows, None, 0) is None:
             return None

@@ -183,12 +183,12 @@ class _Dive:
 
 def _by_judgement(given: Problem, dive: _Dive) -> Units | None:
     """The first assignment where the dive grew: a witness, bettered row by row from the first."""
-    judge, state = Judge(given), dive.start
+    state = dive.start
     rows = tuple([Left(number, given.rows[number][0], 0) for number in dive.free])
-    witness = judge.meet(state, rows)
+    witness = Judge(given, hard=True).meet(state, rows)
     if witness is None:
         return None
-    made = dive.made
+    judge, made = Judge(given), dive.made
     for place, number in enumerate(dive.free):
         left, parts = given.rows[number]
         counts: list[int] = []
