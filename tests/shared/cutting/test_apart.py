@@ -69,3 +69,19 @@ def test_two_rows_that_cannot_be_met_refuse_the_rest(beside: tuple[tuple[int, in
     found = met_apart(given, given.empty(), lefts(given), ENOUGH)
     assert found.known
     assert found.witness is None
+
+
+def test_where_hardly_anything_is_to_spare_nothing_is_overlooked() -> None:
+    # What is asked fills the sides to the last inch or two, or is one too long for them.
+    draw, met = random.Random(44), 0
+    for _ in range(200):
+        rows = [(draw.randint(1, 4), long) for long in draw.sample([2, 3, 4, 5, 7], 3)]
+        total = sum(need * long for need, long in rows)
+        first = draw.randint(total // 3, total // 2)
+        lengths = [first, total - first + draw.randint(-1, 2)]
+        given = plain(lengths, rows)
+        found = met_apart(given, given.empty(), lefts(given), ENOUGH)
+        assert found.known
+        assert (found.witness is not None) == tried(lengths, rows), (lengths, rows)
+        met += found.witness is not None
+    assert 50 < met < 150

@@ -1,6 +1,7 @@
 """Whether rows can be met at all: the witness meets every row, also where rows are alike."""
 
 import random
+from dataclasses import replace
 
 from shared.cutting.judge import Judge, Left
 from tests.shared.cutting.test_search import plain
@@ -27,3 +28,39 @@ def test_a_witness_can_be_laid_as_it_stands() -> None:
         assert [sum(made) for made in units] == [need for need, _ in given.rows]
         assert given.layouts(units) is not None
     assert 40 < met < 160
+
+
+def test_what_is_remembered_is_true_of_other_counts_too() -> None:
+    # A copy that asks for other counts keeps the memory: each answer is as of a problem made anew.
+    draw, met = random.Random(8), 0
+    for _ in range(60):
+        lengths = [draw.randint(6, 14) for _ in range(3)]
+        rows = [(draw.randint(1, 3), draw.choice([2, 3, 4, 5])) for _ in range(4)]
+        kept = plain(lengths, rows)
+        for _ in range(6):
+            asked = [(draw.randint(1, 4), size) for _, size in rows]
+            again = plain(lengths, asked)
+            more = replace(kept, rows=[(need, parts) for (need, _), (_, parts) in
+                                       zip(asked, kept.rows, strict=True)])  # fmt: skip
+            lefts = tuple(Left(number, need, 0) for number, (need, _) in enumerate(asked))
+            first = Judge(more).meet(more.empty(), lefts)
+            assert (first is None) is (Judge(again).meet(again.empty(), lefts) is None)
+            if first is not None:
+                met += 1
+                units = tuple(first[number] for number in range(len(rows)))
+                assert [sum(made) for made in units] == [need for need, _ in asked]
+                assert more.layouts(units) is not None
+    assert 60 < met < 300
+
+
+def test_a_hard_judgement_says_the_same() -> None:
+    draw, seen = random.Random(9), {True: 0, False: 0}
+    for _ in range(150):
+        lengths = [draw.randint(6, 14) for _ in range(3)]
+        rows = [(draw.randint(1, 4), draw.choice([2, 3, 4, 5])) for _ in range(4)]
+        lefts = tuple(Left(number, need, 0) for number, (need, _) in enumerate(rows))
+        one, other = plain(lengths, rows), plain(lengths, rows)
+        found = Judge(one, hard=True).meet(one.empty(), lefts) is not None
+        assert found is (Judge(other).meet(other.empty(), lefts) is not None)
+        seen[found] += 1
+    assert min(seen.values()) > 30

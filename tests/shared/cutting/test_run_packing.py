@@ -146,3 +146,30 @@ def test_what_has_no_length_stands_in_nobodys_way() -> None:
     assert lay([nothing._replace(allowed=())], [1]) is None
     assert most_alone(nothing) >= 3
     assert Strip([nothing]).room((0,), 0, 3) == 3
+
+
+def test_a_kerf_may_fall_where_another_piece_would_begin() -> None:
+    # 3 slices of 3 in with kerfs of 1 in end at 11 in, where the other begins: the kerf hits it.
+    for kerf, beside in ((1, 2), (0, 3)):
+        strip = Strip([Piece(1, ((0, 11),), 3, kerf), Piece(1, ((11, 13),), 2, 0)])
+        assert strip.room((0, 0), 0, 99) == 3
+        assert strip.room((0, 1), 0, 99) == beside
+
+
+def test_room_is_what_laying_one_more_after_the_other_says() -> None:
+    draw, beside = random.Random(17), 0
+    for _ in range(400):
+        kinds, _ = _small_case(draw)
+        strip, counts = Strip(kinds), [0] * len(kinds)
+        for _ in range(5):
+            kind = draw.randrange(len(kinds))
+            room = strip.room(tuple(counts), kind, 4)
+            lying = [0] * 5
+            for more in range(5):
+                asked = [count + more * (at == kind) for at, count in enumerate(counts)]
+                lying[more] = lay(kinds, asked) is not None
+            assert lying[0]
+            assert room == max(more for more in range(5) if all(lying[: more + 1]))
+            beside += room < 4 and sum(counts) > counts[kind]
+            counts[kind] += min(room, 1)
+    assert beside > 200

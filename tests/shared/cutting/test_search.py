@@ -6,7 +6,7 @@ from itertools import product
 from shared.cutting.judge import Judge, Left
 from shared.cutting.problem import Part, Problem, Units
 from shared.cutting.run_packing import Piece
-from shared.cutting.search import possible, solve
+from shared.cutting.search import beside, met, possible, solve
 from shared.cutting.strip import Strip
 
 Case = tuple[Problem, list[list[int]]]
@@ -74,3 +74,31 @@ def _first_of_all(given: Problem, spreads: list[list[tuple[int, ...]]]) -> Units
         if given.layouts(units) is not None:
             return units
     return None
+
+
+def test_rows_laid_beside_what_lies_there_take_their_first_options_with_room() -> None:
+    given = plain([10, 10], [(1, 4), (3, 4)])
+    state = given.added(given.empty(), given.rows[0][1][0], 1)
+    found = beside(given, state, [1])
+    assert found is not None
+    assert found[0] == {1: (1, 2)}
+    assert found[1] == given.lying({0: (1, 0), 1: (1, 2)})
+    assert beside(plain([10, 10], [(1, 4), (4, 4)]), state, [1]) is None
+
+
+def test_a_witness_tells_rows_without_a_choice_too() -> None:
+    given = plain([10, 10], [(2, 4), (1, 4)])
+    given.rows[0] = 2, given.rows[0][1][:1]
+    assert met(given, [0, 1]) == {0: (2,), 1: (0, 1)}
+    assert met(given, [0]) == {0: (2,)}
+    given.rows[0] = 3, given.rows[0][1]
+    assert met(given, [0]) is None
+
+
+def test_pieces_of_one_unit_on_one_strip_are_tried_together() -> None:
+    # A unit of 3 in and 4 in: 10 in hold two of either, but one of both.
+    strip = Strip([Piece(1, ((0, 10),), 3, 0), Piece(1, ((0, 10),), 4, 0)])
+    both = Part(((0, 0), (0, 1)), (), -1)
+    given = Problem([strip, strip], [(0, 1, 0), (0, 2, 0)], [], [(2, (both,))])
+    assert given.room(both, given.empty(), 2) == 1
+    assert given.room(Part(((0, 0), (1, 1)), (), -1), given.empty(), 2) == 2

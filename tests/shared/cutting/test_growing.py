@@ -1,0 +1,72 @@
+"""What stands in the way of a line: as letting go of one after the other finds it."""
+
+import random
+from collections.abc import Sequence
+
+from shared.cutting.demand import Demand, demand
+from shared.cutting.groups import groups
+from shared.cutting.growing import Growing
+from shared.cutting.order import Choice
+from shared.cutting.plan import compiled, shop_of
+from shared.cutting.standing import stands
+from tests.shared.cutting.tiny_lot import catalogue, choice, lot
+
+WAYS = compiled(catalogue())
+CUTS = (
+    *("whole_ham", "ham_steaks", "half_ham", "ham_ends", "grind_ham", "chops", "t_bones"),
+    *("boneless_chops", "rib_roast", "loin_roast", "saddle", "tenderloin", "brisket"),
+)
+
+
+def demands(choices: Sequence[Choice], sides: int) -> list[Demand]:
+    shop = shop_of(lot(*choices, sides=sides), WAYS)
+    found = [demand(one, shop) for one in choices]
+    return [one for one in found if one.refusal is None and one.rows]
+
+
+def let_go(standing: list[Demand], newest: Demand) -> list[Demand] | None:
+    """The same by trying: None where all stand, else the others without each that can go."""
+    if stands([*standing, newest], WAYS):
+        return None
+    connected = next(it for it in groups([*standing, newest], WAYS) if it[-1] is newest)
+    kept = connected[:-1]
+    for one in reversed(connected[:-1]):
+        without = [other for other in kept if other is not one]
+        if not stands([*without, newest], WAYS):
+            kept = without
+    return kept
+
+
+def test_of_eight_lines_the_one_in_the_way_is_found() -> None:
+    # One whole ham and chops beside it stand; steaks of the same leg only miss the ham.
+    choices = [choice(n, "chops", "slices", 1) for n in range(1, 8)]
+    choices.insert(2, choice(9, "whole_ham", "pieces", 1))
+    lines = demands([*choices, choice(10, "ham_steaks", "slices", 6)], 1)
+    growing = Growing(lines, WAYS)
+    assert [growing.add(one) for one in lines[:-1]] == [None] * 8
+    assert growing.add(lines[-1]) == [lines[2]]
+    assert growing.standing == lines[:-1]
+
+
+def test_it_finds_what_letting_go_of_one_after_the_other_finds() -> None:
+    draw, sizes = random.Random(21), dict[int, int]()
+    for _ in range(150):
+        sides = draw.randint(1, 2)
+        choices = [
+            choice(n, draw.choice(CUTS), *draw.choice(
+                [("pieces", draw.choice([1, 2, 5, 14])), ("pieces", 1), ("all", 0)])
+            ) for n in range(1, draw.randint(5, 12))
+        ]  # fmt: skip
+        lines = demands(choices, sides)
+        growing, standing = Growing(lines, WAYS), list[Demand]()
+        for one in lines:
+            others, expected = growing.add(one), let_go(standing, one)
+            assert others == expected
+            if expected is None:
+                standing.append(one)
+            else:
+                sizes[len(expected)] = sizes.get(len(expected), 0) + 1
+        assert growing.standing == standing
+    assert sizes[0] > 20
+    assert sizes[1] > 60
+    assert sizes.get(2, 0) + sizes.get(3, 0) > 10
