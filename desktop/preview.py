@@ -1,11 +1,13 @@
 """A finished paper in the window: look at it, print it on any printer, or save it as PDF."""
 
+from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent, QSize, Qt, Signal
+from PySide6.QtCore import QEvent, QSize, Qt
 from PySide6.QtGui import QImage, QKeyEvent, QKeySequence, QPixmap, QShortcut, QShowEvent
 from PySide6.QtWidgets import QDialog, QLabel, QScrollArea, QWidget
+from shiboken6 import isValid
 
 from desktop.fields import ChoiceField, CountField
 from desktop.file_out import write_out
@@ -17,6 +19,8 @@ from desktop.printers import Kind, PageSize, PrintProblem, page_image, page_size
 if TYPE_CHECKING:
     from desktop.bench import Bench
 
+Told = Callable[[PrintProblem | None], object]
+Sends = Callable[[str, int, Told], object]
 ZOOMS = (50, 75, 100, 150, 200, 300)
 MOST_TO_FIT = 200
 
@@ -53,11 +57,9 @@ class PageView(QScrollArea):
 class Preview(QDialog):
     """Shows a PDF's pages; Page up and down turn them, Ctrl+P prints, Ctrl+S saves.
 
-    Signals:
-        sent: a printer took it.
+    `sends` hands it to a printer and calls back with the problem or None: a place has its own
+    where what goes to a printer is kept in mind, though the preview be closed meanwhile.
     """
-
-    sent = Signal()
 
     def __init__(
         self,
@@ -66,9 +68,11 @@ class Preview(QDialog):
         title: str,
         kind: Kind = "paper",
         parent: QWidget | None = None,
+        sends: Sends | None = None,
     ) -> None:
         super().__init__(parent)
         self.bench = bench
+        self._sends = sends or self._send
         self.pdf = pdf
         self.kind: Kind = kind
         self._title = title
@@ -194,7 +198,10 @@ class Preview(QDialog):
                 self.copies.focus()
             return
         self.print_button.setEnabled(False)
-        self.bench.work.run(self.bench.printers.send, self.pdf, printer, copies, then=self._printed)
+        self._sends(printer, copies, self._printed)
+
+    def _send(self, printer: str, copies: int, then: Told) -> None:
+        self.bench.work.run(self.bench.printers.send, self.pdf, printer, copies, then=then)
 
     def file_name(self) -> str:
         """The title as a file's name, without what a file system may refuse."""
@@ -221,12 +228,13 @@ class Preview(QDialog):
             self.retranslate()
 
     def _printed(self, problem: PrintProblem | None) -> None:
+        if not isValid(self):  # closed while the printer had it
+            return
         self.print_button.setEnabled(True)
         printer = self.printer.value()
         if problem is None:
             if printer is not None:
                 self.bench.printers.remember(self.kind, printer)
-            self.sent.emit()
             self.accept()
             return
         self._say(self.sentence(problem))
@@ -266,10 +274,15 @@ class Preview(QDialog):
 
 
 def show_paper(
-    bench: "Bench", pdf: bytes, title: str, kind: Kind = "paper", parent: QWidget | None = None
+    bench: "Bench",
+    pdf: bytes,
+    title: str,
+    kind: Kind = "paper",
+    parent: QWidget | None = None,
+    sends: Sends | None = None,
 ) -> Preview:
     """Open a preview over the window and return it; it goes when it is closed."""
-    preview = Preview(bench, pdf, title, kind, parent)
+    preview = Preview(bench, pdf, title, kind, parent, sends)
     preview.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
     preview.open()
     return preview

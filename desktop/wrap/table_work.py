@@ -7,7 +7,8 @@ from PySide6.QtCore import QObject, Signal
 
 from desktop.preview import Preview, show_paper
 from desktop.wrap.label_of import label_complaint, label_of
-from desktop.wrap.on_their_way import OnTheirWay, print_again
+from desktop.wrap.labels_sent import LabelsSent
+from desktop.wrap.on_their_way import print_again
 from desktop.wrap.papers import counts_pdf, order_labels
 from desktop.wrap.wrapping import (
     WrapLine,
@@ -21,7 +22,7 @@ from printing.words.choice_words import product_words
 from shared.marking.label import PackageLabel
 from shared.shop.counted import CountedPackages, NewCount
 from shared.shop.orders import Order
-from shared.shop.packages import WRAPPED_WHILE, NewPackage, PackageMade, without_label
+from shared.shop.packages import WRAPPED_WHILE, NewPackage, PackageMade
 from shared.shop.problems import MoveRefused, Refused, StaleEdit
 from shared.units import weight_text
 
@@ -65,8 +66,9 @@ class WrapTable(QObject):
         self.bench = bench
         self._place = place
         self.preview: Preview | None = None
-        self._under_way: set[int] = set()  # packages whose label is on its way to the printer
-        self.way = OnTheirWay(bench.journal)
+        self.sending = LabelsSent(bench, self)
+        self.way = self.sending.way
+        self.sending.labelled.connect(self.labelled)
 
     def orders(self) -> "tuple[OrderRow, ...]":
         """Orders to wrap, those that are not closed."""
@@ -269,8 +271,17 @@ class WrapTable(QObject):
         packages: tuple[PackageMade, ...],
     ) -> None:
         if isinstance(pdf, bytes):
-            self.preview = show_paper(self.bench, pdf, title, "label", self._place)
-            self.preview.sent.connect(lambda: self._handed(packages, taken=True))
+            printers = self.bench.printers
+            self.preview = show_paper(
+                self.bench,
+                pdf,
+                title,
+                "label",
+                self._place,
+                lambda to, copies, then: self.sending.send(
+                    packages, lambda: printers.send(pdf, to, copies), then
+                ),
+            )
         else:
             self.no_label.emit(label_complaint(pdf))
 
@@ -290,8 +301,7 @@ class WrapTable(QObject):
 
     def missing(self, wrapping: Wrapping) -> tuple[PackageMade, ...]:
         """Packages whose label no printer took, nor is it on its way to one."""
-        found = without_label(wrapping.packages)
-        return tuple(one for one in found if one.id not in self._under_way)
+        return self.sending.missing(wrapping.packages)
 
     def print_missing(self, wrapping: Wrapping) -> str:
         """Print labels that never were, or show them without a printer; "" or why some aren't."""
@@ -300,7 +310,7 @@ class WrapTable(QObject):
             return self.tr("No label is left to be printed.")
         doubted = self.way.doubtful(missing)
         if doubted and not print_again(self.bench.messages, doubted):
-            self._handed(doubted, taken=True)
+            self.sending.answered(doubted, taken=True)
             missing = tuple(one for one in missing if one not in doubted)
         self.way.end([one.id for one in doubted])
         made = {one: label_of(one, wrapping) for one in missing}
@@ -338,34 +348,18 @@ class WrapTable(QObject):
     ) -> None:
         """Send labels to a printer on a worker, and say what came of it."""
         words, printers = self.bench.words, self.bench.printers
-        self._under_way.update(one.id for one in packages)
-        self.way.begin(packages)
 
         def send() -> object:
             pdf = order_labels(packages, wrapping, words)
-            self.way.written()
             return printers.send(pdf, printer, 1) if isinstance(pdf, bytes) else pdf
 
-        def sent(problem: object) -> None:
-            self._handed(packages, taken=problem is None)
+        def told(problem: object) -> None:
             if isinstance(problem, tuple):
                 self.no_label.emit(label_complaint(cast("tuple[MarkingProblem, ...]", problem)))
                 return
             self.said.emit(good if problem is None else bad)
 
-        self.bench.work.run(send, then=sent)
-
-    def _handed(self, packages: tuple[PackageMade, ...], *, taken: bool) -> None:
-        """A printer took these labels, or did not: it is kept, and the order's packages told."""
-        ids, order_id = [one.id for one in packages], packages[0].order_id
-        self._under_way.difference_update(ids)
-        self.way.end(ids)
-        with self.bench.store.work(self.bench.person, self.bench.station) as work:
-            if taken:
-                work.packages.labelled(ids)
-            after = work.packages.of_order(order_id)
-            work.commit()
-        self.labelled.emit(order_id, after)
+        self.sending.send(packages, send, told)
 
     def shut(self, wrapping: Wrapping | None, line: WrapLine | None) -> str:
         """Why nothing of a line is packed as its order stands; "" where it can be."""

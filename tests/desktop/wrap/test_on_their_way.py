@@ -10,8 +10,10 @@ from pytestqt.qtbot import QtBot
 
 from db.store import Store
 from desktop.bench import Bench
+from desktop.preview import Preview
 from desktop.wrap.on_their_way import NAME, OnTheirWay
 from desktop.wrap.place import WrapPlace
+from desktop.wrap.wrapping import Wrapping
 from shared.shop.packages import NewPackage, PackageMade, without_label
 from shared.shop.people import SignedOn
 from shared.units import Weight
@@ -23,7 +25,10 @@ from tests.printing.rasterised import pages_of
 
 
 def on_disk(bench: Bench) -> dict[str, dict[str, str]]:
-    (path,) = Path(bench.paths.journal).glob("station-*.json")
+    paths = list(Path(bench.paths.journal).glob("station-*.json"))
+    if not paths:
+        return {}
+    (path,) = paths
     found: dict[str, dict[str, str]] = json.loads(path.read_text(encoding="utf-8"))
     return found
 
@@ -48,6 +53,20 @@ def place(qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn) -> WrapPla
     before.written()
     assert on_disk(bench)[NAME] == {str(first.id): str(first.label_number)}
     return opened(qtbot, bench)
+
+
+@pytest.fixture
+def watched(bench: Bench, monkeypatch: pytest.MonkeyPatch) -> tuple[Printed, list[dict[str, str]]]:
+    """A printer, and what was on the disk of labels on their way each time it was sent some."""
+    printer = Printed(monkeypatch, bench)
+    seen: list[dict[str, str]] = []
+
+    def send(pdf: bytes, to: str, copies: int = 1) -> object:
+        seen.append(on_disk(bench).get(NAME, {}))
+        return printer.send(pdf, to, copies)
+
+    monkeypatch.setattr(bench.printers, "send", send)
+    return printer, seen
 
 
 def print_missing(qtbot: QtBot, bench: Bench, place: WrapPlace) -> None:
@@ -99,18 +118,15 @@ def test_not_found_it_is_printed_under_its_number(
 
 
 def test_it_is_on_the_disk_before_the_printer_has_it_and_gone_once_it_answered(
-    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn, monkeypatch: pytest.MonkeyPatch
+    qtbot: QtBot,
+    bench: Bench,
+    store: Store,
+    signed: SignedOn,
+    watched: tuple[Printed, list[dict[str, str]]],
 ) -> None:
     order_on_the_table(store, signed)
     place = opened(qtbot, bench)
-    printer = Printed(monkeypatch, bench)
-    seen: list[dict[str, str]] = []
-
-    def send(pdf: bytes, to: str, copies: int = 1) -> object:
-        seen.append(on_disk(bench).get(NAME, {}))
-        return printer.send(pdf, to, copies)
-
-    monkeypatch.setattr(bench.printers, "send", send)
+    printer, seen = watched
     place.lines.choose(2)
     weigh(place, "1.01")
     qtbot.waitUntil(lambda: bool(printer.sent) and not bench.work.busy())
@@ -118,3 +134,88 @@ def test_it_is_on_the_disk_before_the_printer_has_it_and_gone_once_it_answered(
     bench.journal.wait_written()
     assert NAME not in on_disk(bench)
     assert place.side.said.text() == ""
+
+
+def shown(qtbot: QtBot, bench: Bench, place: WrapPlace) -> Preview:
+    """The label of the chosen package on the screen, by F9."""
+    QTest.keyClick(place.side.table, Qt.Key.Key_F9)
+    qtbot.waitUntil(lambda: place.work.preview is not None and not bench.work.busy())
+    assert place.work.preview is not None
+    place.work.preview.printer.set_value("Roll")
+    return place.work.preview
+
+
+@pytest.mark.parametrize("closed", [False, True])
+def test_a_label_printed_from_the_preview_is_noted_the_same(
+    qtbot: QtBot,
+    bench: Bench,
+    store: Store,
+    signed: SignedOn,
+    watched: tuple[Printed, list[dict[str, str]]],
+    closed: bool,
+) -> None:
+    """On the disk before the printer has it, gone once it answered, kept though one looks away."""
+    order = order_on_the_table(store, signed)
+    one, two = weighed(store, signed, order.id)
+    place = opened(qtbot, bench)
+    place.side.choose(two.id)
+    preview = shown(qtbot, bench, place)
+    preview.print_it()
+    assert [each.id for each in place.work.missing(_wrapping(place))] == [one.id]
+    if closed:
+        preview.close()
+    qtbot.waitUntil(lambda: not bench.work.busy())
+    printer, seen = watched
+    assert len(printer.sent) == 1
+    assert seen == [{str(two.id): str(two.label_number)}]
+    bench.journal.wait_written()
+    assert NAME not in on_disk(bench)
+    assert without_label(kept(store, order.id)) == (one,)
+
+
+def test_a_label_the_preview_could_not_print_is_still_missing_and_in_no_doubt(
+    qtbot: QtBot,
+    bench: Bench,
+    store: Store,
+    signed: SignedOn,
+    watched: tuple[Printed, list[dict[str, str]]],
+) -> None:
+    order = order_on_the_table(store, signed)
+    one, two = weighed(store, signed, order.id)
+    place = opened(qtbot, bench)
+    place.side.choose(two.id)
+    watched[0].gone = True
+    preview = shown(qtbot, bench, place)
+    preview.print_it()
+    qtbot.waitUntil(lambda: not bench.work.busy())
+    assert preview.isVisible()
+    assert "Roll is gone" in preview.said.text()
+    assert preview.print_button.isEnabled()
+    assert NAME not in bench.journal.names()
+    assert {each.id for each in place.work.missing(_wrapping(place))} == {one.id, two.id}
+
+
+def test_one_printed_again_from_the_preview_is_in_no_doubt(
+    qtbot: QtBot,
+    bench: Bench,
+    store: Store,
+    signed: SignedOn,
+    watched: tuple[Printed, list[dict[str, str]]],
+) -> None:
+    """Its label came out once and is on record: nobody is asked about it after a kill."""
+    order = order_on_the_table(store, signed)
+    one, _two = weighed(store, signed, order.id)
+    with store.work(signed.person, signed.station) as work:
+        work.packages.labelled([one.id])
+        work.commit()
+    place = opened(qtbot, bench)
+    place.side.choose(one.id)
+    shown(qtbot, bench, place).print_it()
+    qtbot.waitUntil(lambda: not bench.work.busy())
+    assert len(watched[0].sent) == 1
+    assert watched[1] == [{}]
+
+
+def _wrapping(place: WrapPlace) -> Wrapping:
+    assert place.wrapping is not None
+    return place.wrapping
