@@ -11,7 +11,7 @@ from fractions import Fraction
 from heapq import heapify, heappop, heappush
 
 from shared.carcass.catalogue import Catalogue
-from shared.cutting.answer import Answer, Conflict, Edit, Remedy
+from shared.cutting.answer import Answer, Conflict, Edit, Remedy, Verdict
 from shared.cutting.asked_weight import Asked
 from shared.cutting.beside import Beside
 from shared.cutting.changed_choice import (
@@ -27,6 +27,7 @@ from shared.cutting.changed_choice import (
     with_count,
 )
 from shared.cutting.demand import Demand, Shop, demand
+from shared.cutting.foreseen import Foreseen
 from shared.cutting.order import Question
 from shared.cutting.plan import Planner
 
@@ -59,12 +60,13 @@ def remedies(
     if planner is None:
         planner = Planner(catalogue)
     shop = planner.shop_of(question)
+    foreseen = Foreseen(question, answer, planner.demands_of(question, shop), shop)
     newest = [max(one.lines) for one in answer.conflicts]
     found: list[tuple[Remedy, ...]] = []
     for place, conflict in enumerate(answer.conflicts):
         aside = {line for other, line in enumerate(newest) if other != place} - {newest[place]}
         kept = tuple(one for one in question.choices if one.line not in aside)
-        case = _Case(replace(question, choices=kept), conflict, planner, shop)
+        case = _Case(replace(question, choices=kept), conflict, planner, shop, foreseen)
         found.append(case.remedies())
     return tuple(found)
 
@@ -73,12 +75,18 @@ class _Case:
     """One conflict with the order it stands in, the other conflicts set aside."""
 
     def __init__(
-        self, question: Question, conflict: Conflict, planner: Planner, shop: Shop
+        self,
+        question: Question,
+        conflict: Conflict,
+        planner: Planner,
+        shop: Shop,
+        foreseen: Foreseen,
     ) -> None:
         self.question = question
         self.conflict = conflict
         self.planner = planner
         self.shop = shop
+        self.foreseen = foreseen
         self.demands = {one.choice.line: one for one in planner.demands_of(question, shop)}
         self.newest = max(conflict.lines)
         self.asked = Asked(shop.ways)
@@ -136,12 +144,26 @@ class _Case:
             elif one.edits not in seen:
                 seen.add(one.edits)
                 edited = self._edited(one.edits)
-                verdict = self.planner.verdict(edited)
+                verdict = self._verdict(one.edits, edited)
                 if verdict != "cant" and not (
                     one.kind == "rest" and self._leaves_less(one, edited)
                 ):
                     found.append(Remedy(one.kind, one.edits, one.moved_ng, verdict))
         return found
+
+    def _verdict(self, edits: tuple[Edit, ...], edited: Question) -> Verdict:
+        """The verdict of the order with some edits: foreseen where it can be, else planned."""
+        demands = dict(self.demands)
+        for edit in edits:
+            del demands[edit.line]
+        for edit in edits:
+            if edit.choice is not None:
+                known = self.compiled.get(id(edit.choice))
+                demands[edit.line] = demand(edit.choice, self.shop) if known is None else known
+        lines = [demands[line] for line in sorted(demands)]
+        changed = frozenset([edit.line for edit in edits])
+        found = self.foreseen.verdict(lines, changed | {self.newest})
+        return self.planner.verdict(edited) if found is None else found
 
     def _leaves_less(self, one: _Try, edited: Question) -> bool:
         """Whether the rest is less than one piece: what is left of a leg is no whole ham."""
