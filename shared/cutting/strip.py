@@ -39,7 +39,7 @@ class Strip:
         self._fit: list[tuple[int, ...]] = []
         self._over: list[tuple[int, ...]] = []
         self._spans: dict[int, list[tuple[int, list[tuple[int, int]]]]] = {}
-        self._rivals: list[list[int] | None] = [None] * len(self.kinds)
+        self._rivals = [-1] * len(self.kinds)
         self._steps = tuple([kind.size + kind.kerf for kind in self.kinds])
         self.plain = _is_plain(self.kinds)
 
@@ -85,14 +85,13 @@ class Strip:
         limit = min(limit, self.most_alone(kind) - counts[kind])
         if limit <= 0:
             return 0
-        rivals = self._rivals[kind]
-        if rivals is None:
-            rivals = self._rivals[kind] = _rivals(self.kinds, kind)
-        for other in rivals:
-            if counts[other]:
-                break
-        else:
+        lying = 0
+        for other, count in enumerate(counts):
+            if count:
+                lying |= 1 << other
+        if not self._rivals_of(kind) & lying:
             return limit
+        counts = self._near(counts, kind, lying)
         if len(self._rooms) > FEW:
             limit = min(limit, self._beside(counts, kind))
             if limit <= 0:
@@ -101,6 +100,27 @@ class Strip:
         if key not in self._rooms:
             self._rooms[key] = self._room(counts, kind, limit)
         return self._rooms[key]
+
+    def _rivals_of(self, kind: int) -> int:
+        known = self._rivals[kind]
+        if known < 0:
+            known = self._rivals[kind] = _rivals(self.kinds, kind)
+        return known
+
+    def _near(self, counts: tuple[int, ...], kind: int, lying: int) -> tuple[int, ...]:
+        """Of what lies here only what stands in the way of a kind, directly or through others.
+
+        The rest lies as it lies, however many more of the kind come: chops beside shoulder and
+        leg, where a whole loin parts the leg from them, ask for room beside the loin alone.
+        """
+        near, new = 0, 1 << kind
+        while new:
+            near |= new
+            one = new & -new
+            new = (new ^ one) | self._rivals_of(one.bit_length() - 1) & lying & ~near
+        if not lying & ~near:
+            return counts
+        return tuple([count if near >> one & 1 else 0 for one, count in enumerate(counts)])
 
     def _beside(self, counts: tuple[int, ...], kind: int) -> int:
         """No more of a kind fit beside these, lane by lane, wherever they all lie.
@@ -164,25 +184,23 @@ class Strip:
         return self._alone[kind]
 
 
-def _rivals(kinds: tuple[Piece, ...], kind: int) -> list[int]:
-    """The other kinds that may stand in the way of one: a lane, and with a kerf a place, in common.
+def _rivals(kinds: tuple[Piece, ...], kind: int) -> int:
+    """The other kinds, as bits, that may stand in the way of one: in a lane, and where they lie.
 
     Slices of 3/4 in up to 12 in with a kerf of 1/16 in, and what begins at 12 in, are rivals: the
     last kerf may fall there. Without a kerf they aren't.
     """
     mine = kinds[kind]
     if not mine.allowed:
-        return []
+        return 0
     lo, hi = mine.allowed[0][0], mine.allowed[-1][1] + mine.kerf
-    return [
-        number
-        for number, one in enumerate(kinds)
-        if number != kind
-        and one.lanes & mine.lanes
-        and one.allowed
-        and one.allowed[0][0] < hi
-        and lo < one.allowed[-1][1] + one.kerf
-    ]
+    found = 0
+    for number, one in enumerate(kinds):
+        if number == kind or not one.lanes & mine.lanes or not one.allowed:
+            continue
+        if one.allowed[0][0] < hi and lo < one.allowed[-1][1] + one.kerf:
+            found |= 1 << number
+    return found
 
 
 def _spans(kinds: tuple[Piece, ...], kind: int) -> list[tuple[int, list[tuple[int, int]]]]:
