@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from fractions import Fraction
 
 from shared.cutting.answer import Conflict, Where
-from shared.cutting.conflict_place import Place, places
+from shared.cutting.conflict_place import clearest
 from shared.cutting.demand import Demand, Row
 from shared.cutting.growing import Growing
 from shared.cutting.standing import stands
@@ -38,7 +38,7 @@ def told(lines: Sequence[Demand], ways: Ways) -> Conflict:
     asked 9 15/16 in.
     """
     numbers = tuple(sorted(one.choice.line for one in lines))
-    best = max(places(lines, ways), key=Place.rank, default=None)
+    best = clearest(lines, ways)
     kind = "" if best is None else best.kind
     if any(one.choice.pinned for one in lines) and _stand_without_pins(lines, ways):
         kind = "pinned"

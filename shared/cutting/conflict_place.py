@@ -18,6 +18,7 @@ from shared.cutting.take import Option, Strip, Take
 from shared.cutting.ways import Ways
 
 Reach = tuple[int, int, int, int]  # run, lane, first and last stretch
+OnLanes = dict[tuple[int, int], list[tuple[Strip, Piece]]]  # by run and lane
 Cells = tuple[str, int, int]  # part or run, share and lane, on all sides
 
 
@@ -72,7 +73,23 @@ class Place:
 def places(lines: Sequence[Demand], ways: Ways) -> Iterator[Place]:
     """Every place where one of the lines takes something."""
     yield from _parts(lines, ways)
-    yield from _lanes(lines, ways)
+    lanes = _Lanes(lines, ways)
+    for reach in lanes.reaches:
+        yield lanes.place(reach)
+
+
+def clearest(lines: Sequence[Demand], ways: Ways) -> Place | None:
+    """The place that is most clearly overfull, the first of those that are alike.
+
+    Where several lines must take too much together no place of one of them alone is clearer.
+    """
+    lanes, parts = _Lanes(lines, ways), [*_parts(lines, ways)]
+    shared = {reach: lanes.place(reach) for reach in lanes.reaches if lanes.is_shared(reach)}
+    best = max([*parts, *shared.values()], key=Place.rank, default=None)
+    if best is not None and best.explains() and sum(map(bool, best.must.values())) > 1:
+        return best
+    every = [shared.get(reach) or lanes.place(reach) for reach in lanes.reaches]
+    return max([*parts, *every], key=Place.rank, default=None)
 
 
 def _options(lines: Sequence[Demand], ways: Ways) -> Iterator[tuple[Option, Take]]:
@@ -145,25 +162,59 @@ def _add(place: Place, one: Demand, amounts: Sequence[int]) -> None:
     place.may[one.choice.line] = may
 
 
-def _lanes(lines: Sequence[Demand], ways: Ways) -> Iterator[Place]:
+class _Lanes:
     """Stretches of lanes the lines' pieces may lie on, from each line's first to its last.
 
     Of lanes that every piece takes together, eye and bone of a chop, the first stands for all.
     """
-    reaches: dict[Reach, None] = {}
-    strips: dict[int, dict[Strip, Animal]] = {}
-    first_of = _first_lanes(lines, ways)
-    for option, take in _options(lines, ways):
-        for strip, piece in take.pieces:
-            strips.setdefault(strip[2], {})[strip] = option.animal
-            lanes = [bit for bit in bits_of(piece.lanes) if (strip[2], bit) in first_of]
-            for first, last in _ranges(piece, _bounds(option.animal, strip, EXPECTED)):
-                for bit in lanes:
-                    reaches[strip[2], bit, first, last] = None
-    pieces = [[_pieces(option, ways) for option in _all(one)] for one in lines]
-    sawn = {one.choice.line: one.options[0].wanted.kerf for one in lines if _is_sawn(one, ways)}
-    for reach in reaches:
-        yield _lane_place(lines, pieces, reach, strips[reach[0]], sawn, ways)
+
+    def __init__(self, lines: Sequence[Demand], ways: Ways) -> None:
+        self.reaches: dict[Reach, None] = {}
+        self._lines, self._ways = lines, ways
+        self._strips: dict[int, dict[Strip, Animal]] = {}
+        first_of = _first_lanes(lines, ways)
+        for option, take in _options(lines, ways):
+            for strip, piece in take.pieces:
+                self._strips.setdefault(strip[2], {})[strip] = option.animal
+                lanes = [bit for bit in bits_of(piece.lanes) if (strip[2], bit) in first_of]
+                for first, last in _ranges(piece, _bounds(option.animal, strip, EXPECTED)):
+                    for bit in lanes:
+                        self.reaches[strip[2], bit, first, last] = None
+        self._pieces = [[_by_lane(option, ways) for option in _all(one)] for one in lines]
+        self._sawn = {
+            one.choice.line: one.options[0].wanted.kerf for one in lines if _is_sawn(one, ways)
+        }
+
+    def is_shared(self, reach: Reach) -> bool:
+        """Whether several lines have pieces in its lane."""
+        lane = reach[:2]
+        return sum([any(lane in one for one in mine) for mine in self._pieces]) > 1
+
+    def place(self, reach: Reach) -> Place:
+        """One reach with what each line takes of it."""
+        run, lane, first, last = reach
+        strips = self._strips[run]
+        ends: dict[Strip, tuple[int, int]] = {}
+        for strip, animal in strips.items():
+            bounds = _bounds(animal, strip, EXPECTED)
+            ends[strip] = bounds[first], bounds[last + 1]
+        taken: set[Strip] = set()
+        amounts = [
+            [_of_lane(one.get((run, lane), ()), ends, taken) for one in mine]
+            for mine in self._pieces
+        ]
+        used = [strip for strip in strips if strip in taken] or list(strips)
+        there = most = 0
+        for strip in used:
+            there += ends[strip][1] - ends[strip][0]
+            bounds = _bounds(strips[strip], strip, MOST)
+            most += bounds[last + 1] - bounds[first]
+        place = Place("length", _where(reach, used, self._ways), there, most, last - first)
+        for one, mine in zip(self._lines, amounts, strict=True):
+            _add(place, one, mine)
+        place.last_kerfs = {line: kerf * len(used) for line, kerf in self._sawn.items()}
+        place.spare = max(place.last_kerfs.values(), default=0)
+        return place
 
 
 def _first_lanes(lines: Sequence[Demand], ways: Ways) -> set[tuple[int, int]]:
@@ -181,10 +232,15 @@ def _first_lanes(lines: Sequence[Demand], ways: Ways) -> set[tuple[int, int]]:
     return {*first.values()}
 
 
-def _pieces(option: Option, ways: Ways) -> list[tuple[Strip, Piece]]:
-    """What one unit takes on runs, as far as it may lie anywhere."""
+def _by_lane(option: Option, ways: Ways) -> OnLanes:
+    """What one unit takes on runs, by run and lane, as far as it may lie anywhere."""
     take = option.take(EXPECTED, ways)
-    return [one for one in take.pieces if one[1].allowed] if isinstance(take, Take) else []
+    found: OnLanes = {}
+    for strip, piece in take.pieces if isinstance(take, Take) else ():
+        if piece.allowed:
+            for bit in bits_of(piece.lanes):
+                found.setdefault((strip[2], bit), []).append((strip, piece))
+    return found
 
 
 def _bounds(animal: Animal, strip: Strip, scenario: int) -> tuple[int, ...]:
@@ -205,36 +261,6 @@ def _ranges(piece: Piece, bounds: tuple[int, ...]) -> Iterator[tuple[int, int]]:
     if hi - lo == piece.size:
         for place in touched:
             yield place, place
-
-
-def _lane_place(
-    lines: Sequence[Demand],
-    pieces: Sequence[Sequence[Sequence[tuple[Strip, Piece]]]],
-    reach: Reach,
-    strips: dict[Strip, Animal],
-    sawn: dict[int, int],
-    ways: Ways,
-) -> Place:
-    """One reach with what each line takes of it; `sawn` are the kerfs of lines that have one."""
-    run, lane, first, last = reach
-    ends: dict[Strip, tuple[int, int]] = {}
-    for strip, animal in strips.items():
-        bounds = _bounds(animal, strip, EXPECTED)
-        ends[strip] = bounds[first], bounds[last + 1]
-    taken: set[Strip] = set()
-    amounts = [[_of_lane(one, run, lane, ends, taken) for one in mine] for mine in pieces]
-    used = [strip for strip in strips if strip in taken] or list(strips)
-    there = most = 0
-    for strip in used:
-        there += ends[strip][1] - ends[strip][0]
-        bounds = _bounds(strips[strip], strip, MOST)
-        most += bounds[last + 1] - bounds[first]
-    place = Place("length", _where(reach, used, ways), there, most, last - first)
-    for one, mine in zip(lines, amounts, strict=True):
-        _add(place, one, mine)
-    place.last_kerfs = {line: kerf * len(used) for line, kerf in sawn.items()}
-    place.spare = max(place.last_kerfs.values(), default=0)
-    return place
 
 
 def _where(reach: Reach, used: Sequence[Strip], ways: Ways) -> Where:
@@ -259,11 +285,7 @@ def _is_sawn(one: Demand, ways: Ways) -> bool:
 
 
 def _of_lane(
-    pieces: Sequence[tuple[Strip, Piece]],
-    run: int,
-    lane: int,
-    ends: dict[Strip, tuple[int, int]],
-    taken: set[Strip],
+    pieces: Sequence[tuple[Strip, Piece]], ends: dict[Strip, tuple[int, int]], taken: set[Strip]
 ) -> int:
     """What one unit takes of a reach: pieces that can lie nowhere else, and overlaps of fixed.
 
@@ -271,8 +293,6 @@ def _of_lane(
     """
     total = 0
     for strip, piece in pieces:
-        if strip[2] != run or not piece.lanes & lane:
-            continue
         start, end = ends[strip]
         lo, hi = piece.allowed[0][0], piece.allowed[-1][1]
         if hi - lo == piece.size:
