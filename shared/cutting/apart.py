@@ -95,7 +95,7 @@ class _Places:
         """
         places = [self._place(state, options) for options in _apart(self._options(state))]
         weights = self._weights(places)
-        spare = sum([place.there for place in places]) - sum(map(mul, self.needs, weights))
+        spare = sum([place.there for place in places]) - _weight(self.needs, weights)
         if spare < 0:
             return Decided(known=True)
         alike: dict[object, Most] = {}
@@ -182,9 +182,7 @@ class _Places:
     def _most(self, state: "State", place: "_Place", least: int, weights: "Sequence[int]") -> Most:
         """The most units of each row beside one another that take so much of one place."""
         found = _best(self._spread(state, place, 0, 0, least))
-        return {
-            units: made for units, made in found.items() if sum(map(mul, units, weights)) >= least
-        }
+        return {units: made for units, made in found.items() if _weight(units, weights) >= least}
 
     def _spread(self, state: "State", place: "_Place", at: int, long: int, least: int) -> Most:
         """All that fits on the options of a place from this one on; the last has its most.
@@ -228,23 +226,29 @@ class _Places:
         self, places: "Sequence[tuple[list[_Option], Most]]", weights: "Sequence[int]"
     ) -> Made | None:
         """Units of all rows over all places, or None where no sum reaches what is needed."""
+        heavy = [
+            (options, sorted([(_weight(it, weights), it, made) for it, made in most.items()])[::-1])
+            for options, most in places
+        ]
         later, most_later = [(0,) * len(self.needs)], [0]
-        for _, most in reversed(places):
-            each = tuple([max(column) for column in zip(*most, strict=True)])
+        for _, most in reversed(heavy):
+            each = tuple([max(column) for column in zip(*[it for _, it, _ in most], strict=True)])
             later.append(tuple(map(add, later[-1], each)))
-            heaviest = max([sum(map(mul, units, weights)) for units in most])
-            most_later.append(most_later[-1] + heaviest)
-        needed = sum(map(mul, self.needs, weights))
+            most_later.append(most_later[-1] + most[0][0])
+        needed = _weight(self.needs, weights)
         sums: Most = {(0,) * len(self.needs): ()}
-        for place, (options, most) in enumerate(places):
-            rest, heavy = later[-2 - place], most_later[-2 - place]
+        for place, (options, most) in enumerate(heavy):
+            rest, missing = later[-2 - place], needed - most_later[-2 - place]
             least = tuple([need - more for need, more in zip(self.needs, rest, strict=True)])
             grown: Most = {}
             for units, made in sums.items():
-                for more, others in most.items():
+                before = missing - _weight(units, weights)
+                for weight, more, others in most:
+                    if weight < before:
+                        break  # and so are all after it
                     self._step()
                     both = tuple(map(min, self.needs, map(add, units, more)))
-                    if both in grown or sum(map(mul, both, weights)) < needed - heavy:
+                    if both in grown or _weight(both, weights) < missing:
                         continue
                     if all(map(ge, both, least)):
                         named = [(row, options[at].at, count) for row, at, count in others]
@@ -256,6 +260,10 @@ class _Places:
         self.steps += 1
         if self.steps > self.limit:
             raise _Grown
+
+
+def _weight(units: "Iterable[int]", weights: "Iterable[int]") -> int:
+    return sum(map(mul, units, weights))
 
 
 def _left(given: "Problem", state: "State", number: int, options: "Sequence[_Option]") -> int:
