@@ -17,8 +17,9 @@ pytestmark = pytest.mark.skipif(
     sys.gettrace() is not None, reason="under coverage the figures are false"
 )
 QUARTERS = [question_of(full_order(f"speed {number}", "quarters")) for number in range(12)]
-# What it once took: 1,500 ms; the claim, 20 ms, isn't reached yet. Beef 33 once took 14 s.
-ONCE_SLOW = {"beef_s1_53": 500}
+# Beef s1 once took 1,500 ms, beef 33 14 s, deer s5 700 and lamb s5 440; the claim is 20 ms.
+# Twice what these three take now; the others keep to twice the claim.
+STILL_SLOW = {"beef_s1_53": 50, "deer_s5_22": 70, "lamb_s5_30": 70}
 
 
 def test_percentiles_by_hand() -> None:
@@ -51,4 +52,4 @@ def test_what_is_remembered_changes_no_answer() -> None:
 )
 def test_orders_that_once_were_slow(name: str, order: dict[str, object]) -> None:
     catalogue, question = anatomy.catalogue(str(order["species"])), question_of(order)
-    assert cpu_ms(lambda: plan(question, catalogue), 3) < ONCE_SLOW.get(name, 40)
+    assert cpu_ms(lambda: plan(question, catalogue), 3) < STILL_SLOW.get(name, 40)
