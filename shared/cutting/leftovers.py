@@ -9,6 +9,7 @@ from shared.cutting.capacity import ALL, EXPECTED, Held, Interval, Window
 from shared.cutting.demand import Demand
 from shared.cutting.lanes import bits_of
 from shared.cutting.occupied import Occupied
+from shared.cutting.run_packing import ENDLESS
 from shared.cutting.take import Option, Strip
 from shared.cutting.taken import Parts, line, taken_between
 from shared.cutting.ways import OffRun, WayPlan, Ways
@@ -140,13 +141,16 @@ def _account_left(
     option: Option, held: Held, strip: Strip, lanes: int, occupied: Occupied, ways: Ways
 ) -> int:
     """What a split share may still take of these lanes."""
-    run, share, used = strip[2], option.wanted.share, occupied.accounts
-    return min(
-        [
-            account_length(held, run, bit, EXPECTED, ways) - used.get((share, strip, bit), 0)
-            for bit in bits_of(lanes)
-        ]
-    )
+    run, share, used, known = strip[2], option.wanted.share, occupied.accounts, held.known.accounts
+    least = ENDLESS
+    for bit in bits_of(lanes):
+        there = known.get((run, bit, EXPECTED))
+        if there is None:
+            there = account_length(held, run, bit, EXPECTED, ways)
+        there -= used.get((share, strip, bit), 0)
+        if there < least:
+            least = there
+    return least
 
 
 def free_of(
