@@ -79,7 +79,7 @@ def lay(kinds: Sequence[Piece], counts: Sequence[int]) -> Layout | None:
             nothing.append(Block(piece.lanes, start, start, 0, kind, count))
         elif piece.anchor or _has_one_place(piece):
             block = _fixed(piece, kind, count)
-            if block is None or any(_clash(block, other) for other in fixed):
+            if block is None or (fixed and any(_clash(block, other) for other in fixed)):
                 return None
             fixed.append(block)
         else:
@@ -87,7 +87,10 @@ def lay(kinds: Sequence[Piece], counts: Sequence[int]) -> Layout | None:
     if not free:
         return (*nothing, *fixed)
     if fixed:
-        free = [one._replace(allowed=carve(one, fixed)) for one in free]
+        free = [
+            Free(one.lanes, carve(one, fixed), one.size, one.kerf, one.kind, one.number)
+            for one in free
+        ]
     layout = nothing + fixed
     for together in _by_lanes(free):
         blocks = _lay_free(together)
@@ -143,7 +146,10 @@ def carve(one: Free, blocks: Iterable[Block]) -> tuple[Interval, ...]:
 
 def _by_lanes(free: list[Free]) -> list[list[Free]]:
     """Kinds that share a lane, directly or through others, together."""
-    if len(free) == 1:
+    common = free[0].lanes
+    for one in free:
+        common &= one.lanes
+    if common:
         return [free]
     sets: list[tuple[int, list[Free]]] = []
     for one in free:
@@ -160,27 +166,35 @@ def _by_lanes(free: list[Free]) -> list[list[Free]]:
 
 
 def _lay_free(free: list[Free]) -> list[Block] | None:
-    for number, order in enumerate(_orders(free)):
+    if len(free) == 1:
+        return _lay_in_order(free)
+    blocks = _lay_in_order(sorted(free, key=_narrowest))
+    if blocks is not None:
+        return blocks
+    if _too_much(free) or _one_window(free):
+        return None
+    for order in _other_orders(free):
         blocks = _lay_in_order(order)
         if blocks is not None:
             return blocks
-        if number == 0 and (len(free) == 1 or _too_much(free) or _one_window(free)):
-            return None
     return _as_blocks(free, search(free))
 
 
-def _orders(free: list[Free]) -> Iterable[list[Free]]:
-    """Orders of laying that mostly work, the narrowest windows first."""
-    if len(free) == 1:
-        yield free
-        return
-    yield sorted(free, key=lambda one: (_room(one), one.allowed, -one.size, one.kind))
+def _narrowest(one: Free) -> tuple[int, tuple[Interval, ...], int, int]:
+    """By the room there is, the least first: laid so, most of what fits lies at once."""
+    return _room(one), one.allowed, -one.size, one.kind
+
+
+def _other_orders(free: list[Free]) -> Iterable[list[Free]]:
+    """Orders of laying that often work where the narrowest windows first don't."""
     yield sorted(free, key=lambda one: (one.allowed, -one.lanes.bit_count(), one.kind))
     yield sorted(free, key=lambda one: (-one.lanes.bit_count(), _room(one), one.kind))
     yield sorted(free, key=lambda one: (-one.size, _room(one), one.kind))
 
 
 def _room(one: Free) -> int:
+    if len(one.allowed) == 1:
+        return one.allowed[0][1] - one.allowed[0][0]
     return sum([hi - lo for lo, hi in one.allowed])
 
 

@@ -54,9 +54,9 @@ class Strip:
         """Whether they can lie; fewer than what fitted do, more than what didn't don't."""
         if counts in self._known:
             return self._known[counts] is not None
-        if any(all(map(ge, counts, over)) for over in self._over):
+        if self._over and any(all(map(ge, counts, over)) for over in self._over):
             return False
-        if any(all(map(le, counts, fit)) for fit in self._fit):
+        if self._fit and any(all(map(le, counts, fit)) for fit in self._fit):
             return True
         found = self.lay(counts) is not None
         if found:
