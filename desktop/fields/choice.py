@@ -3,7 +3,7 @@
 from collections.abc import Callable, Sequence
 from typing import Generic, TypeVar, cast
 
-from PySide6.QtCore import QCoreApplication, QEvent, QObject, QStringListModel, Qt
+from PySide6.QtCore import QCoreApplication, QEvent, QModelIndex, QObject, QStringListModel, Qt
 from PySide6.QtGui import QFocusEvent, QStandardItem, QStandardItemModel
 from PySide6.QtWidgets import QComboBox, QCompleter, QLineEdit, QWidget
 
@@ -16,6 +16,7 @@ from shared.shop.other_names import Found, Layer, NamesSearched
 T = TypeVar("T")
 _BETWEEN = " · "
 _OWN_NAME = Qt.ItemDataRole.UserRole
+_PLACE = Qt.ItemDataRole.UserRole + 1
 _BY_TAB = (Qt.FocusReason.TabFocusReason, Qt.FocusReason.BacktabFocusReason)
 
 
@@ -213,6 +214,8 @@ class ChoiceField(Field[T], Generic[T]):
         if self._like_typed is None:
             self._like_typed = QStandardItemModel(self)
             self._completer.setCompletionRole(_OWN_NAME)
+            by_index = self._completer.activated[QModelIndex]  # pyright: ignore[reportIndexIssue]
+            by_index.connect(self._picked_below)
         if self._completer.model() is not self._like_typed:  # the box hands it its own again
             self._completer.setModel(self._like_typed)
         items: list[QStandardItem] = []
@@ -220,6 +223,7 @@ class ChoiceField(Field[T], Generic[T]):
             words = self.box.itemText(found.at)
             item = QStandardItem(words + (f"{_BETWEEN}{found.other}" if found.other else ""))
             item.setData(words, _OWN_NAME)
+            item.setData(found.at, _PLACE)
             items.append(item)
         self._like_typed.clear()
         self._like_typed.invisibleRootItem().appendRows(items)
@@ -233,9 +237,19 @@ class ChoiceField(Field[T], Generic[T]):
             self._quiet = False
         self._left()
 
-    def _picked(self, _at: int) -> None:
-        self._changed()
-        self._left()
+    def _picked(self, at: int) -> None:
+        if at >= 0:
+            self._changed()
+            self._left()
+
+    def _picked_below(self, index: QModelIndex) -> None:
+        """The box looks for what the list shows, and has nothing with another name behind it."""
+        at = index.data(_PLACE)
+        if self.box.currentIndex() != at:
+            self._quiet = True
+            self.box.setCurrentIndex(at)
+            self._quiet = False
+            self._picked(at)
 
     def _stepped(self, _at: int) -> None:
         if not self._quiet:
