@@ -23,8 +23,6 @@ from shared.cutting.standing import Standing, stand
 from shared.cutting.take import Cell, Lane, Missing, Option
 from shared.cutting.trim import pools
 
-OF_POOLS = ("trim", "batch", "leaner")
-
 
 @dataclass(frozen=True, slots=True, eq=False)
 class _Rests:
@@ -51,13 +49,12 @@ class Foreseen:
         self._prints = Footprints(shop.ways)
         self._stood: dict[tuple[int, ...], tuple[list[Demand], Verdict | None]] = {}
         newest = {max(one.lines) for one in answer.conflicts}
-        self.blind = any(one.kind in OF_POOLS for one in answer.conflicts) or any(
-            not self._plain(one) for one in demands
-        )
+        self._blind = any(self._out_of_step(one) for one in demands)
+        self._natural = any(self._takes_nature(one) for one in demands)
         self._shaken: dict[int, Demand] = {}
         self._groups: list[list[Demand]] = []
         self._in: dict[Lane | Cell, int] = {}
-        for group in groups([one for one in demands if one.rows], shop.ways):
+        for group in groups([one for one in demands if one.rows or one.up_to], shop.ways):
             if any(one.choice.line in newest for one in group):
                 self._shaken |= {one.choice.line: one for one in group}
                 continue
@@ -78,7 +75,7 @@ class Foreseen:
         """
         moved = [one for one in demands if one.choice.line in changed]
         moved += [self._lines[line] for line in changed if line in self._lines]
-        if self.blind or any(one.pool or not self._plain(one) for one in moved):
+        if self._blind or any(one.pool or self._out_of_step(one) for one in moved):
             return None
         if any(one.refusal is not None for one in demands):
             return None
@@ -89,8 +86,8 @@ class Foreseen:
         anew, verdicts = self._regrouped(demands, moved)
         for group in anew:
             told = self._of_group(group)
-            if told is None:
-                return None
+            if told is None or told == "cant":
+                return told
             verdicts.append(told)
             if any(one.choice.line in changed for one in group):
                 touched |= {one.choice.line for one in group}
@@ -99,15 +96,13 @@ class Foreseen:
         drawn = self._of_pools(demands, touched, moved)
         return None if drawn is None else worst([*verdicts, *drawn])
 
-    def _plain(self, one: Demand) -> bool:
-        """Whether nothing of a line makes the whole depend on it in ways that aren't followed."""
+    def _out_of_step(self, one: Demand) -> bool:
+        """Whether a line asks for a part that the figures aren't reckoned in."""
         fraction = one.choice.amount.fraction
-        return (
-            not one.up_to
-            and one.choice.cut not in self._shop.ways.takes_nature
-            and (one.cut.batch is None or not one.pool)
-            and (fraction is None or self._shop.denominator % fraction.denominator == 0)
-        )
+        return fraction is not None and self._shop.denominator % fraction.denominator != 0
+
+    def _takes_nature(self, one: Demand) -> bool:
+        return one.choice.cut in self._shop.ways.takes_nature
 
     def _regrouped(
         self, demands: Sequence[Demand], moved: Sequence[Demand]
@@ -115,7 +110,7 @@ class Foreseen:
         """The groups that aren't as they were, and the verdicts of those that are."""
         ways, met = self._shop.ways, set[int]()
         for one in moved:
-            lanes, cells = keys_of(one, ways) if one.rows else ((), ())
+            lanes, cells = keys_of(one, ways) if one.rows or one.up_to else ((), ())
             met |= {self._in[key] for key in (*lanes, *cells) if key in self._in}
         verdicts: list[Verdict] = []
         anew = {one.choice.line for one in moved} | self._shaken.keys()
@@ -124,18 +119,25 @@ class Foreseen:
                 anew |= {one.choice.line for one in group}
             else:
                 verdicts.append(self._verdicts[group[0].choice.line])
-        bound = [one for one in demands if one.rows and one.choice.line in anew]
+        bound = [one for one in demands if (one.rows or one.up_to) and one.choice.line in anew]
         return groups(bound, ways), verdicts
 
     def _of_group(self, group: list[Demand]) -> Verdict | None:
-        """How a group stands; None where it doesn't, or where its layout would decide."""
+        """How a group stands; None where its layout would decide, or owners may have to settle."""
         key = tuple(map(id, group))
         known = self._stood.get(key)
         if known is None:
-            found = stand(group, self._shop.ways)
-            told = None if found is None else self._told(found)
+            told: Verdict | None = None
+            if not (self._shop.split and any(one.up_to for one in group)):
+                found = stand([one for one in group if one.rows], self._shop.ways)
+                told = self._fallen(group) if found is None else self._told(found)
             known = self._stood[key] = group, told  # held, so that no other has its id
         return known[1]
+
+    def _fallen(self, group: Sequence[Demand]) -> Verdict | None:
+        """A group that can't stand: what comes one to an animal may be its owners' to settle."""
+        cells = [cell for one in group for cell in keys_of(one, self._shop.ways).cells]
+        return None if any(side == 0 for _, side, *_ in cells) else "cant"
 
     def _told(self, found: Standing) -> Verdict | None:
         """A group's verdict: with a piece that is bigger than its owner's part it asks.
@@ -166,6 +168,9 @@ class Foreseen:
                 drawing.setdefault(one.choice.share, []).append(one)
         if not drawing:
             return []
+        natural = self._natural or any(self._takes_nature(one) for one in moved)
+        if natural or any(one.cut.batch is not None for mine in drawing.values() for one in mine):
+            return None
         lost = set(self._lost)
         mine = [one for one in demands if one.choice.line in touched - self._shaken.keys()]
         self._spread(self._ground | self._of([*mine, *moved]), lost)
@@ -178,6 +183,8 @@ class Foreseen:
             mine = drawing.get(share.number, [])
             if share.number not in shares:
                 found.extend([self._verdicts[one.choice.line] for one in mine])
+                if "cant" in found:  # a conflict over the pools, of which the newest is aside
+                    return None
             elif mine and not self._filled(share, mine, touched, lost):
                 return None
         return found
