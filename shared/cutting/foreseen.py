@@ -7,7 +7,7 @@ bones asked, the bones of one untouched quarter. Where they don't, the whole mus
 """
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from shared.carcass.carcass import Share
 from shared.cutting.answer import Answer, PlanLine, Verdict
@@ -24,14 +24,13 @@ from shared.cutting.take import Cell, Lane, Missing, Option
 from shared.cutting.trim import pools
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class _Rests:
+class _Rests(NamedTuple):
     """An option of a line that takes the rest: what it makes may change with what it meets."""
 
     line: int
     share: int
     carcass: int
-    side: int
+    sides: tuple[int, ...]
     way: str
     ground: int
 
@@ -64,9 +63,8 @@ class Foreseen:
             self._groups.append(group)
         self._known: dict[int, tuple[Demand, int]] = {}
         self._resting = [it for one in demands if one.rest for it in self._rests(one)]
-        self._lost: set[_Rests] = set()
-        self._ground = self._spread(self._of(self._shaken.values()), self._lost)
-        self._enough: dict[int, list[tuple[set[int], set[_Rests]]]] = {}
+        self._ground, self._lost = self._spread(self._of(self._shaken.values()), 0)
+        self._enough: dict[int, list[tuple[set[int], int]]] = {}
 
     def verdict(self, demands: Sequence[Demand], changed: frozenset[int]) -> Verdict | None:
         """The verdict of the order with other lines, None where it must be planned to know.
@@ -171,13 +169,12 @@ class Foreseen:
         natural = self._natural or any(self._takes_nature(one) for one in moved)
         if natural or any(one.cut.batch is not None for mine in drawing.values() for one in mine):
             return None
-        lost = set(self._lost)
         mine = [one for one in demands if one.choice.line in touched - self._shaken.keys()]
-        self._spread(self._ground | self._of([*mine, *moved]), lost)
+        _, lost = self._spread(self._ground | self._of([*mine, *moved]), self._lost)
         touched = touched | self._shaken.keys()
         shares = {one.choice.share for one in demands if one.choice.line in touched}
         shares |= {one.choice.share for one in (*moved, *self._shaken.values())}
-        shares |= {one.share for one in lost}
+        shares |= {one.share for one in self._among(lost)}
         found: list[Verdict] = []
         for share in self._question.shares:
             mine = drawing.get(share.number, [])
@@ -189,31 +186,39 @@ class Foreseen:
                 return None
         return found
 
-    def _spread(self, ground: int, lost: set[_Rests]) -> int:
-        """Add what takes the rest where something may be otherwise, and what meets that in turn."""
+    def _spread(self, ground: int, lost: int) -> tuple[int, int]:
+        """Add what takes the rest where something may be otherwise, and what meets that in turn.
+
+        What is `lost` so is a bit for each of those that take the rest.
+        """
         met = True
         while met:
             met = False
-            for one in self._resting:
-                if one.ground & ground and one not in lost:
-                    lost.add(one)
+            for number, one in enumerate(self._resting):
+                if one.ground & ground and not lost >> number & 1:
+                    lost |= 1 << number
                     ground |= one.ground
                     met = True
-        return ground
+        return ground, lost
 
-    def _filled(
-        self, share: Share, draws: list[Demand], touched: set[int], lost: set[_Rests]
-    ) -> bool:
+    def _among(self, lost: int) -> list[_Rests]:
+        return [one for number, one in enumerate(self._resting) if lost >> number & 1]
+
+    def _filled(self, share: Share, draws: list[Demand], touched: set[int], lost: int) -> bool:
         """Whether what surely stays of a share's lines is enough for all it draws.
 
         What is enough without some lines is enough without fewer of them.
         """
         known = self._enough.setdefault(share.number, [])
-        if any(touched <= lines and lost <= rests for lines, rests in known):
+        if any(touched <= lines and not lost & ~rests for lines, rests in known):
             return True
         if not all(_steady(one) for one in draws):
             return False
-        places = {(one.line, one.carcass, one.side, one.way) for one in lost}
+        places = {
+            (one.line, one.carcass, side, one.way)
+            for one in self._among(lost)
+            for side in one.sides
+        }
         stays: list[PlanLine] = [
             one
             for one in self._answer.lines
@@ -241,10 +246,11 @@ class Foreseen:
         return ground
 
     def _rests(self, one: Demand) -> Iterable[_Rests]:
+        line, share = one.choice.line, one.choice.share
         for option in one.options:
-            ground, way = self._prints.of(option), option.ways[0].way.code
-            for side in {option.side, *[held.side.number for held in option.held]}:
-                yield _Rests(one.choice.line, one.choice.share, option.carcass, side, way, ground)
+            sides = (option.side, *[held.side.number for held in option.held])
+            way, ground = option.ways[0].way.code, self._prints.of(option)
+            yield _Rests(line, share, option.carcass, sides, way, ground)
 
 
 def _steady(one: Demand) -> bool:
