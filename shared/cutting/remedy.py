@@ -1,5 +1,7 @@
 """Ways out of a conflict: concrete changes, each planned before it is offered, the least first.
 
+Planned, or its verdict foreseen from the answer there was, where that tells it for sure.
+
 In this order: the same cut, the most that fits · all becomes the rest · the same cut from another
 side or in another way · a neighbouring cut · any other cut of the same part · leave it out. Only
 where nothing before leaving it out is found: two lines at once, or a line of another owner.
