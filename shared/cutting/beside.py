@@ -12,6 +12,7 @@ from shared.cutting.capacity import EXPECTED, MOST, SURE
 from shared.cutting.demand import Demand, Row
 from shared.cutting.groups import groups, keys_of, rows_of
 from shared.cutting.more_rows import Lines, More, with_rows
+from shared.cutting.room_by_sums import RoomBySums
 from shared.cutting.search import possible
 from shared.cutting.ways import Ways
 
@@ -91,11 +92,17 @@ class _Set:
     def __init__(self, rows: Sequence[Row], scenario: int, ways: Ways) -> None:
         self._asked = rows, scenario, ways
         self._known: Lines | None = None
+        self._added: RoomBySums | None = None
 
     def _lines(self) -> Lines:
         if self._known is None:
             self._known = Lines(*self._asked)
         return self._known
+
+    def _sums(self) -> RoomBySums:
+        if self._added is None:
+            self._added = RoomBySums(*self._asked)
+        return self._added
 
     def stands(self) -> bool:
         """Whether the lines themselves can be met."""
@@ -103,16 +110,15 @@ class _Set:
 
     def may_fit(self, row: Row) -> bool:
         """False where sums say already that no unit of a row fits beside them."""
-        return any(self._lines().at_most(row))
+        return any(self._sums().of_each(row))
 
     def fits(self, rows: Sequence[Row]) -> bool:
         """Whether rows fit beside them."""
-        lines = self._lines()
         if len(rows) == 1:
             return self.most(rows[0], 0) == rows[0].need
-        if any(sum(lines.at_most(row)) < row.need for row in rows):
+        if any(sum(self._sums().of_each(row)) < row.need for row in rows):
             return False
-        more = with_rows(lines, rows)
+        more = with_rows(self._lines(), rows)
         made = more.made()
         if made is None and not more.roomier:
             return False
@@ -122,24 +128,24 @@ class _Set:
 
     def most(self, row: Row, best: int) -> int:
         """The most units of a row that fit beside them, if they are more than so many."""
-        lines = self._lines()
-        at_most = lines.at_most(row)
+        at_most = self._sums().of_each(row)
         high = min(row.need, sum(at_most))
         if high > best:
-            high = min(high, lines.at_most_over_sides(row))
+            high = min(high, self._sums().over_sides(row))
         if high <= best:
             return best
+        lines = self._lines()
         more = with_rows(lines, [row])
         bound = more.bound()
         if bound is not None:
             high = min(high, more.most(bound, at_most))
+            if not lines.free and len(row.options) == 1:
+                return max(best, high)
         if high <= best or (high == best + 1 and not lines.judged):
             return _between(more, best, high)
         made = more.made()
         if made is None:
             return _between(more, best, high) if more.roomier else best
-        if not lines.free and len(row.options) == 1:
-            return high
         return _between(more, max(best, more.taken(made, high)), high)
 
 

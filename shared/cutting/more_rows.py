@@ -9,12 +9,10 @@ from dataclasses import dataclass, field, replace
 
 from shared.cutting.demand import Row
 from shared.cutting.problem import Part, Problem, State, problem
-from shared.cutting.room_left import RoomLeft
-from shared.cutting.room_over_sides import RoomOverSides
 from shared.cutting.run_packing import Piece
 from shared.cutting.search import beside, met
 from shared.cutting.strip import Strip as Packing
-from shared.cutting.take import Cell, Missing, Option, Strip, Take
+from shared.cutting.take import Cell, Missing, Strip, Take
 from shared.cutting.ways import Ways
 
 Place = tuple[int, int]  # packing, kind
@@ -29,7 +27,7 @@ class Lines:
 
     def __init__(self, rows: Sequence[Row], scenario: int, ways: Ways) -> None:
         """Put the lines' rows together; nothing is looked for yet."""
-        self.scenario, self.ways, self._rows = scenario, ways, rows
+        self.scenario, self.ways = scenario, ways
         self.given = problem(rows, scenario, ways)
         self.bound = _bound(self.given)
         self.free = [at for at, (_, parts) in enumerate(self.given.rows) if len(parts) != 1]
@@ -46,60 +44,8 @@ class Lines:
                 cells = dict.fromkeys([cell for cell, _, _ in charged])
                 for cell, (number, _) in zip(cells, part.cells, strict=True):
                     self.cells[cell] = number
-        self._left: dict[Strip, RoomLeft] = {}
-        self._over_sides: RoomOverSides | None = None
         self._made: State | None = None
         self.judged = self.bound is None
-
-    def at_most(self, row: Row) -> list[int]:
-        """Units of each option of a row that fit at most beside what has no choice of place.
-
-        By sums alone, option by option; nothing is laid. Where that doesn't fit nothing does,
-        unless the row brings more room to an account.
-        """
-        if self.bound is None:
-            return [row.need if self.given.there else 0 for _ in row.options]
-        return [self._room(option, row.need) for option in row.options]
-
-    def at_most_over_sides(self, row: Row) -> int:
-        """Units of a row that fit at most beside all lines, by sums over all places."""
-        if not self.free and len(row.options) == 1:
-            return row.need
-        if self._over_sides is None:
-            rows = [(one.need, _takes(one, self)) for one in self._rows]
-            self._over_sides = RoomOverSides(rows)
-        return self._over_sides.most(_takes(row, self))
-
-    def _room(self, option: Option, limit: int) -> int:
-        take = option.take(self.scenario, self.ways)
-        if isinstance(take, Missing):
-            return 0
-        assert self.bound is not None, "what has no choice of place fits"
-        if 0 <= option.cap < limit:
-            limit = option.cap
-        for cell, amount, there in take.cells:
-            if amount:
-                number = self.cells.get(cell, -1)
-                if number >= 0:
-                    there = max(there, self.given.there[number]) - self.bound.used[number]
-                limit = min(limit, there // amount)
-        for strip, piece in take.pieces:
-            if limit <= 0:
-                return 0
-            limit = min(limit, self._left_on(strip).most(piece))
-        return max(0, limit)
-
-    def _left_on(self, strip: Strip) -> RoomLeft:
-        found = self._left.get(strip)
-        if found is None:
-            assert self.bound is not None, "what has no choice of place fits"
-            kinds: list[Piece] = []
-            counts: list[int] = []
-            for number, _ in self.on.get(strip, ()):
-                kinds += self.given.packings[number].kinds
-                counts += self.bound.counts[number]
-            found = self._left[strip] = RoomLeft(kinds, counts)
-        return found
 
     def made(self) -> State | None:
         """One way of making all the lines, None where there is none; found when asked for."""

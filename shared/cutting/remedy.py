@@ -59,6 +59,8 @@ def remedies(
     Worked number: a half hog with a whole ham and 6 ham steaks: leave the steaks out, or take
     the ends as roasts and keep the centre for the steaks.
     """
+    if not answer.conflicts:
+        return ()
     if planner is None:
         planner = Planner(catalogue)
     shop = planner.shop_of(question)

@@ -22,11 +22,14 @@ class RoomLeft:
     """One strip with pieces that must lie there: no more of another kind than this fit beside."""
 
     def __init__(self, kinds: Sequence[Piece], counts: Sequence[int]) -> None:
-        """So many pieces of each kind, which can lie there."""
+        """So many pieces of each kind; where they can't lie nothing more can."""
         self._fixed: list[Block] = []
         self._free: list[_Lying] = []
         self._known: dict[Piece, int] = {}
         there = [(kind, count) for kind, count in zip(kinds, counts, strict=True) if count]
+        self._cant = not all(kind.allowed for kind, _ in there)
+        if self._cant:
+            return
         for kind, count in there:
             if kind.size + kind.kerf and _has_its_place(kind):
                 (lo, hi), length = kind.allowed[0], count * (kind.size + kind.kerf) - kind.kerf
@@ -36,6 +39,9 @@ class RoomLeft:
             step = kind.size + kind.kerf
             if step and not _has_its_place(kind):
                 free = carve(_free(kind), self._fixed)
+                if not free:
+                    self._cant = True
+                    return
                 lying = _Lying(kind.lanes, free[0][0], free[-1][1], count * step, kind.kerf)
                 self._free.append(lying)
 
@@ -52,6 +58,8 @@ class RoomLeft:
 
     def _most(self, piece: Piece) -> int:
         step = piece.size + piece.kerf
+        if self._cant:
+            return 0
         if not step:
             return most_alone(piece)
         allowed = carve(_free(piece), self._fixed) if self._fixed else piece.allowed

@@ -33,6 +33,13 @@ def test_what_has_its_place_is_cut_out_of_the_room() -> None:
     assert lay([whole, slice_], [1, 3]) is not None
 
 
+def test_beside_what_cannot_lie_nothing_fits() -> None:
+    whole = Piece(1, RUN, inches("30"), 0)
+    roast, slice_ = Piece(1, RUN, inches("5"), SAW), Piece(1, RUN, inches("3/4"), SAW)
+    assert RoomLeft([whole, roast], [1, 1]).most(slice_) == 0
+    assert RoomLeft([roast._replace(allowed=())], [1]).most(slice_) == 0
+
+
 def test_a_strip_never_holds_more_than_the_sums_say() -> None:
     draw, exact, tried = random.Random(3), 0, 0
     for _ in range(300):
