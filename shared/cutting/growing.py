@@ -7,10 +7,11 @@ stands too, and nothing else is asked.
 
 from collections.abc import Sequence
 
+from shared.cutting.accounted import Accounted
 from shared.cutting.capacity import EXPECTED, MOST, SURE
 from shared.cutting.demand import Demand
 from shared.cutting.groups import groups, rows_of
-from shared.cutting.problem import Problem, State, Witness, problem
+from shared.cutting.problem import Problem, State, Witness
 from shared.cutting.search import beside, met
 from shared.cutting.ways import Ways
 
@@ -28,7 +29,7 @@ class Growing:
         self._places: dict[int, list[int]] = {}
         for place, row in enumerate(self._rows):
             self._places.setdefault(row.line, []).append(place)
-        self._given: list[Problem | None] = [None, None, None]
+        self._wholes: dict[int, Accounted] = {}
         self._units: Witness = {}  # by row's place
         self._state: State | None = None
 
@@ -49,20 +50,44 @@ class Growing:
                 self.standing.append(one)
                 return None
             found = self._core(others, one, (MOST, *SHORTER))
+        if any(whole.varies for whole in self._wholes.values()):
+            return self._checked(found, others, one)
         return found
+
+    def _checked(self, found: list[Demand], others: list[Demand], one: Demand) -> list[Demand]:
+        """The same where a line may bring room to an account that others need.
+
+        Then it isn't enough to have asked for more and fewer of the first lines: each is let go,
+        until none can be.
+        """
+        if not self._all_stand([*found, one]) and all(
+            self._all_stand([*[other for other in found if other is not it], one]) for it in found
+        ):
+            return found
+        kept, before = others, -1
+        while len(kept) != before:
+            before = len(kept)
+            for it in reversed(kept):
+                without = [other for other in kept if other is not it]
+                if not self._all_stand([*without, one]):
+                    kept = without
+        return kept
+
+    def _all_stand(self, lines: list[Demand]) -> bool:
+        return all(self._stands(group, (MOST, *SHORTER)) for group in groups(lines, self._ways))
 
     def _stands_with_most(self, one: Demand) -> bool:
         others = self._connected(self.standing, one)
-        rows = self._rows_of(others)
-        given = self._problem(MOST)
+        rows, mine = self._rows_of(others), self._rows_of([one])
+        given = self._given(MOST, [*rows, *mine])
         if all(place in self._units for place in rows):
             state = self._state or given.empty()
-            laid = beside(given, state, self._rows_of([one]))
+            laid = beside(given, state, mine)
             if laid is not None:
                 units, self._state = laid
                 self._units |= units
                 return True
-        found = met(given, [*rows, *self._rows_of([one])])
+        found = met(given, [*rows, *mine])
         if found is None:
             return False
         self._units |= found
@@ -92,7 +117,7 @@ class Growing:
     def _can(self, lines: list[Demand], lengths: int) -> bool:
         connected = self._connected(lines[:-1], lines[-1])
         which = self._rows_of([*connected, lines[-1]])
-        return met(self._problem(lengths), which) is not None
+        return met(self._given(lengths, which), which) is not None
 
     def _connected(self, others: list[Demand], one: Demand) -> list[Demand]:
         """Those of the others that share a lane or part with a line, directly or through others."""
@@ -104,8 +129,9 @@ class Growing:
     def _rows_of(self, lines: Sequence[Demand]) -> list[int]:
         return [place for one in lines for place in self._places[one.choice.line]]
 
-    def _problem(self, lengths: int) -> Problem:
-        given = self._given[lengths]
-        if given is None:
-            given = self._given[lengths] = problem(self._rows, lengths, self._ways)
-        return given
+    def _given(self, lengths: int, which: Sequence[int]) -> Problem:
+        """The problem of some rows at some lengths, with the accounts they alone have."""
+        whole = self._wholes.get(lengths)
+        if whole is None:
+            whole = self._wholes[lengths] = Accounted(self._rows, lengths, self._ways)
+        return whole.of(which)
