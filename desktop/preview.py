@@ -38,6 +38,13 @@ class PageView(QScrollArea):
         self.setWidget(self._label)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
 
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Leave what turns the pages to the paper: a scroll area takes it, full page or not."""
+        if event.key() in (Qt.Key.Key_PageUp, Qt.Key.Key_PageDown):
+            event.ignore()
+        else:
+            super().keyPressEvent(event)
+
     def show_image(self, image: QImage) -> None:
         """Show a page already drawn at the zoom wanted."""
         pixmap = QPixmap.fromImage(image)

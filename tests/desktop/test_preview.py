@@ -33,6 +33,17 @@ def test_page_keys_turn_the_pages(qtbot: QtBot, bench: Bench) -> None:
     assert preview.view.image_size().width() == 231
 
 
+def test_page_keys_turn_the_pages_where_the_keyboard_is_at_first(
+    qtbot: QtBot, bench: Bench
+) -> None:
+    preview = opened(qtbot, bench, paper(LETTER, LETTER))
+    assert preview.focusWidget() is preview.view
+    QTest.keyClick(preview.view, Qt.Key.Key_PageDown)
+    assert preview.page == 1
+    QTest.keyClick(preview.view, Qt.Key.Key_PageUp)
+    assert preview.page == 0
+
+
 def test_the_whole_page_is_seen_at_first(qtbot: QtBot, bench: Bench) -> None:
     preview = opened(qtbot, bench, paper(LETTER))
     assert not preview.view.verticalScrollBar().isVisible()
