@@ -31,6 +31,7 @@ class Beside:
         self._groups = groups([one for one in stay if one.rows and one.refusal is None], ways)
         self._of: dict[Lane | Cell, int] = {}
         self._watched: set[int] = set()
+        self._mine = {one.choice.line: one for one in stay}
         self._known: dict[tuple[int, ...], tuple[_Set, ...]] = {}
         for place, group in enumerate(self._groups):
             for one in group:
@@ -65,12 +66,33 @@ class Beside:
                 break
         return best
 
+    def lone(self, group: Sequence[Demand]) -> Demand | None:
+        """The one line of a group that isn't among these, if others of it have a choice of place.
+
+        Where none has one, the group is as soon tried as a whole.
+        """
+        found = [one for one in group if self._mine.get(one.choice.line) is not one]
+        chooses = any(len(row.options) > 1 for one in group for row in one.rows)
+        return found[0] if len(found) == 1 and chooses else None
+
+    def surest(self, one: Demand) -> int | None:
+        """The first lengths, from the sure ones on, with which a line stands with what it touches.
+
+        None where it doesn't at any. What is watched isn't looked at.
+        """
+        sets = self._set(tuple(sorted(self._places(one))))
+        return next((it.scenario for it in reversed(sets) if it.fits(one.rows)), None)
+
+    def _places(self, one: Demand) -> set[int]:
+        """The groups a line touches."""
+        if not one.rows:
+            return set()
+        lanes, cells = keys_of(one, self._ways)
+        return {self._of[key] for key in (*lanes, *cells) if key in self._of}
+
     def _touched(self, one: Demand) -> "tuple[_Set, ...]":
         """What a line touches, at all lengths; nothing where what is watched can't stand."""
-        touched: set[int] = set()
-        if one.rows:
-            lanes, cells = keys_of(one, self._ways)
-            touched = {self._of[key] for key in (*lanes, *cells) if key in self._of}
+        touched = self._places(one)
         for place in self._watched - touched:
             if not any(it.stands() for it in self._set((place,))):
                 return ()
@@ -90,6 +112,7 @@ class _Set:
     """Some of the lines that stay, at one set of lengths."""
 
     def __init__(self, rows: Sequence[Row], scenario: int, ways: Ways) -> None:
+        self.scenario = scenario
         self._asked = rows, scenario, ways
         self._known: Lines | None = None
         self._added: RoomBySums | None = None

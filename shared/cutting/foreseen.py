@@ -10,8 +10,9 @@ from collections.abc import Iterable, Sequence
 from typing import NamedTuple
 
 from shared.carcass.carcass import Share
-from shared.cutting.answer import Answer, PlanLine, Verdict
-from shared.cutting.capacity import EXPECTED
+from shared.cutting.answer import VERDICTS, Answer, PlanLine, Verdict
+from shared.cutting.beside import Beside
+from shared.cutting.capacity import EXPECTED, SCENARIOS
 from shared.cutting.cut_alike import alike_questions
 from shared.cutting.demand import Demand, Shop
 from shared.cutting.footprint import Footprints
@@ -66,10 +67,13 @@ class Foreseen:
         self._ground, self._lost = self._spread(self._of(self._shaken.values()), 0)
         self._enough: dict[int, list[tuple[set[int], int]]] = {}
 
-    def verdict(self, demands: Sequence[Demand], changed: frozenset[int]) -> Verdict | None:
+    def verdict(
+        self, demands: Sequence[Demand], changed: frozenset[int], others: Beside | None = None
+    ) -> Verdict | None:
         """The verdict of the order with other lines, None where it must be planned to know.
 
         The demands are all its lines, by line; `changed` are those that aren't as they were.
+        Where all but one of them are tried already with many another one, `others` are those.
         """
         moved = [one for one in demands if one.choice.line in changed]
         moved += [self._lines[line] for line in changed if line in self._lines]
@@ -83,7 +87,7 @@ class Foreseen:
         touched = set(changed)
         anew, verdicts = self._regrouped(demands, moved)
         for group in anew:
-            told = self._of_group(group)
+            told = self._of_group(group, others)
             if told is None or told == "cant":
                 return told
             verdicts.append(told)
@@ -120,17 +124,37 @@ class Foreseen:
         bound = [one for one in demands if (one.rows or one.up_to) and one.choice.line in anew]
         return groups(bound, ways), verdicts
 
-    def _of_group(self, group: list[Demand]) -> Verdict | None:
+    def _of_group(self, group: list[Demand], others: Beside | None) -> Verdict | None:
         """How a group stands; None where its layout would decide, or owners may have to settle."""
         key = tuple(map(id, group))
         known = self._stood.get(key)
         if known is None:
-            told: Verdict | None = None
-            if not (self._shop.split and any(one.up_to for one in group)):
-                found = stand([one for one in group if one.rows], self._shop.ways)
-                told = self._fallen(group) if found is None else self._told(found)
-            known = self._stood[key] = group, told  # held, so that no other has its id
-        return known[1]
+            known = self._stood[key] = group, self._tried(group, others)
+        return known[1]  # the group is held, so that no other has its id
+
+    def _tried(self, group: list[Demand], others: Beside | None) -> Verdict | None:
+        hoped = any(one.up_to for one in group)
+        lone = None if others is None or hoped else others.lone(group)
+        asks = None if lone is None else self._asks(group)
+        if asks is not None and others is not None and lone is not None:
+            scenario = others.surest(lone)
+            if scenario is None:
+                return self._fallen(group)
+            return worst((VERDICTS[scenario], "asks" if asks else "sure"))
+        if hoped and self._shop.split:
+            return None
+        found = stand([one for one in group if one.rows], self._shop.ways)
+        return self._fallen(group) if found is None else self._told(found)
+
+    def _asks(self, group: Sequence[Demand]) -> bool | None:
+        """Whether a piece is bigger than its owner's part; None where that hangs on its place."""
+        asks = False
+        for row in [row for one in group for row in one.rows] if self._shop.split else ():
+            bigger = {self._bigger(option, at) for option in row.options for at in SCENARIOS}
+            if len(bigger) > 1:
+                return None
+            asks = asks or True in bigger
+        return asks
 
     def _fallen(self, group: Sequence[Demand]) -> Verdict | None:
         """A group that can't stand: what comes one to an animal may be its owners' to settle."""

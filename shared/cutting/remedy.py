@@ -166,7 +166,8 @@ class _Case:
                 demands[edit.line] = demand(edit.choice, self.shop) if known is None else known
         lines = [demands[line] for line in sorted(demands)]
         changed = frozenset([edit.line for edit in edits])
-        found = self.foreseen.verdict(lines, changed | {self.newest})
+        others = self._beside(edits[0].line) if len(edits) == 1 else None
+        found = self.foreseen.verdict(lines, changed | {self.newest}, others)
         return self.planner.verdict(edited) if found is None else found
 
     def _leaves_less(self, one: _Try, edited: Question) -> bool:

@@ -9,7 +9,7 @@ from shared.cutting.demand import Demand, demand
 from shared.cutting.groups import groups
 from shared.cutting.order import Question
 from shared.cutting.plan import compiled, shop_of
-from shared.cutting.standing import stands
+from shared.cutting.standing import stand, stands
 from shared.cutting.ways import Ways
 from tests.bench.crowded import question_of
 from tests.bench.full_orders import FORMS, full_order
@@ -86,6 +86,8 @@ def _agree(question: Question, name: str, step: int = 1) -> int:
         beside = Beside(others, frozenset(), shop.ways)
         (group,) = [it for it in groups([*others, one], shop.ways) if any(x is one for x in it)]
         assert beside.fits(one) == stands(group, shop.ways)
+        together = stand(sorted(group, key=lambda it: it.choice.line), shop.ways)
+        assert beside.surest(one) == (None if together is None else together.scenario)
         if len(one.rows) == 1 and one.choice.amount.kind in ("pieces", "slices"):
             kept = [other for other in group if other is not one]
             more = with_count(one, one.rows[0].need + 3)
