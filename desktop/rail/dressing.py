@@ -82,8 +82,14 @@ def percent_text(share: Fraction) -> str:
 
 
 def _figures(found: Dressed) -> dict[str, str]:
+    """A share outside is never rounded to the end of the range it misses: 60.97 % is "60.9 %"."""
+    share = percent_text(found.share)
+    if found.share < found.low and share == percent_text(found.low):
+        share = percent_text(found.low - Fraction(1, 1000))
+    elif found.share > found.high and share == percent_text(found.high):
+        share = percent_text(found.high + Fraction(1, 1000))
     return {
-        "share": percent_text(found.share),
+        "share": share,
         "low": percent_text(found.low),
         "high": percent_text(found.high),
     }

@@ -208,6 +208,7 @@ class Weights(QWidget):
             return
         if field.line.isReadOnly():
             return
+        entered = field.line.hasFocus()  # before a question, which takes the keyboard for a while
         tare = self.strip.tare_of(place[0])
         weight = gross if tare is None else net(gross, tare)
         if isinstance(weight, Unread) or weight.count <= 0:
@@ -222,14 +223,15 @@ class Weights(QWidget):
             field.focus()
             field.line.selectAll()
             return
-        self._record(seen, place, (gross, weight, tare))
+        if self._record(seen, place, (gross, weight, tare)) and entered and not self.focus_next():
+            self.done.emit()
 
     def _record(
         self, seen: SeenAnimal, place: Place, weights: "tuple[Weight, Weight, Weight | None]"
-    ) -> None:
+    ) -> bool:
+        """Write it; False where another station was first."""
         gross, weight, tare = weights
         field, scale = self.fields[place], self.strip.use.scale
-        entered = field.line.hasFocus()
         kind, side, quarter = place
         with self.bench.store.work(self.bench.person, self.bench.station) as work:
             made = work.weighings.record(
@@ -249,12 +251,11 @@ class Weights(QWidget):
                 work.commit()
         if not isinstance(made, Weighing):
             field.complain(self.tr("Another station has weighed this one. Open it again."))
-            return
+            return False
         if self._from_scale.pop(place, None) is not None:
             self.strip.use.take()
         self.kept.emit(fell)
-        if entered and not self.focus_next():
-            self.done.emit()
+        return True
 
     def _sure(self, seen: SeenAnimal, place: Place, gross: "Weight", weight: "Weight") -> bool:
         self._asking = True

@@ -44,6 +44,14 @@ def test_the_question_names_the_figure_and_what_is_usual() -> None:
     assert "63 % to 71 %" in asked
 
 
+def test_what_is_just_outside_is_never_told_as_the_end_of_the_range() -> None:
+    """719.5 of 1,180 lb is 60.97 %: "61 %, outside the usual 61 % to 66 %" says two things."""
+    ranges = anatomy.catalogue("beef").ranges
+    live, hot = Weight(1180, "lb").nanograms, Weight(7195, "lb", -1).nanograms
+    words = dressing_words(dressed(ranges, live, hot, "steer")).replace("\u00a0", " ")
+    assert words.startswith("Dresses 60.9 %, outside the usual 61 % to "), words
+
+
 def test_per_cent_is_rounded_half_up_to_a_tenth() -> None:
     assert percent_text(Fraction(109, 150)) == "72.7\u00a0%"
     assert percent_text(Fraction(1, 2000)) == "0.1\u00a0%"

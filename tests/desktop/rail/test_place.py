@@ -133,6 +133,26 @@ def test_what_can_hardly_be_is_never_refused(
     assert [one.weight.text() for one in weighings(bench)][1:] == ["145 lb", "145 lb"]
 
 
+def test_after_the_question_space_takes_the_next_step(
+    rail: RailPlace, bench: Bench, messages: RecordedMessages, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """On a real screen the window has no keyboard yet when the question has just been answered."""
+    plain = messages.ask
+
+    def asked(title: str, text: str, yes: str, no: str) -> bool:
+        focused().clearFocus()
+        return plain(title, text, yes, no)
+
+    monkeypatch.setattr(messages, "ask", asked)
+    check_in(rail)
+    messages.answers = [True]
+    for text in ("300", "145", "145"):
+        type_line(text)
+    assert state(bench) == "weighed"
+    press(Qt.Key.Key_Space)
+    assert state(bench) == "passed"
+
+
 def test_a_correction_keeps_the_first_weight(rail: RailPlace, bench: Bench) -> None:
     check_in(rail)
     for text in ("300", "102", "130"):
