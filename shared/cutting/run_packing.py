@@ -65,6 +65,31 @@ def lay(kinds: Sequence[Piece], counts: Sequence[int]) -> Layout | None:
     Worked number: 37 slices of 3/4 in with 1/16 in kerf lie on 30 in (37 × 13/16 = 30 1/16), 38
     don't.
     """
+    found = _set_out(kinds, counts)
+    if found is None:
+        return None
+    layout, free = found
+    for together in free:
+        blocks = _lay_free(together)
+        if blocks is None:
+            return None
+        layout += blocks
+    return tuple(layout)
+
+
+def can_lie(kinds: Sequence[Piece], counts: Sequence[int]) -> bool:
+    """Whether so many pieces of each kind can lie there, as `lay` would find it.
+
+    Where they lie isn't asked, so more orders are tried before every order that matters.
+    """
+    found = _set_out(kinds, counts)
+    return found is not None and all(map(_can_lie_free, found[1]))
+
+
+def _set_out(
+    kinds: Sequence[Piece], counts: Sequence[int]
+) -> tuple[list[Block], list[list[Free]]] | None:
+    """What has no choice of place, and the other pieces by lanes; None where that can't be."""
     fixed: list[Block] = []
     free: list[Free] = []
     nothing: list[Block] = []  # what has no length stands in nobody's way
@@ -85,19 +110,13 @@ def lay(kinds: Sequence[Piece], counts: Sequence[int]) -> Layout | None:
         else:
             free.append(Free(piece.lanes, piece.allowed, piece.size, piece.kerf, kind, count))
     if not free:
-        return (*nothing, *fixed)
+        return nothing + fixed, []
     if fixed:
         free = [
             Free(one.lanes, carve(one, fixed), one.size, one.kerf, one.kind, one.number)
             for one in free
         ]
-    layout = nothing + fixed
-    for together in _by_lanes(free):
-        blocks = _lay_free(together)
-        if blocks is None:
-            return None
-        layout += blocks
-    return tuple(layout)
+    return nothing + fixed, _by_lanes(free)
 
 
 def _has_one_place(piece: Piece) -> bool:
@@ -163,6 +182,55 @@ def _by_lanes(free: list[Free]) -> list[list[Free]]:
                 apart.append((other, others))
         sets = [*apart, (mask, members)]
     return [sorted(members, key=lambda one: one.kind) for _, members in sets]
+
+
+def _can_lie_free(free: list[Free]) -> bool:
+    if _lay_in_order(sorted(free, key=_narrowest)) is not None:
+        return True
+    if len(free) == 1 or _too_much(free) or _one_window(free):
+        return False
+    if any(_lay_in_order(order) is not None for order in _other_orders(free)):
+        return True
+    return (
+        _lies_from_the_end(sorted(free, key=_latest))
+        or _lay_in_order(sorted(free, key=_most_pressing)) is not None
+        or search(free) is not None
+    )
+
+
+def _latest(one: Free) -> tuple[int, int, int]:
+    if not one.allowed:
+        return 0, 0, 0
+    return -one.allowed[0][0], -one.allowed[-1][1], -one.lanes.bit_count()
+
+
+def _most_pressing(one: Free) -> tuple[int, int, int]:
+    return one.allowed[-1][1] if one.allowed else 0, -one.lanes.bit_count(), -one.size
+
+
+def _lies_from_the_end(order: list[Free]) -> bool:
+    """Whether all find room where kind after kind is laid as far right as it can be.
+
+    Of 3 in that may lie anywhere on 10 in and 4 in that lie behind 6 in, the 4 in come first and
+    the 3 in end where they begin.
+    """
+    blocks: list[Block] = []
+    for one in order:
+        left, step, back = one.number, one.size + one.kerf, ENDLESS
+        for lo, hi in reversed(carve(one, blocks) if blocks else one.allowed):
+            end = min(hi, back)
+            if end - lo < one.size:
+                continue
+            count = min(left, (end - lo + one.kerf) // step)
+            start = end - count * step + one.kerf
+            back = start - one.kerf
+            blocks.append(Block(one.lanes, start, end, one.kerf, one.kind, count))
+            left -= count
+            if not left:
+                break
+        if left:
+            return False
+    return True
 
 
 def _lay_free(free: list[Free]) -> list[Block] | None:

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from operator import ge, le, mul
 
 from shared.cutting.lanes import bits_of
-from shared.cutting.run_packing import ENDLESS, Layout, Piece, lay, most_alone
+from shared.cutting.run_packing import ENDLESS, Layout, Piece, can_lie, lay, most_alone
 
 FEW = 24  # questions after which a strip is worth adding up before it is laid
 
@@ -58,7 +58,7 @@ class Strip:
             return False
         if self._fit and any(all(map(le, counts, fit)) for fit in self._fit):
             return True
-        found = self.lay(counts) is not None
+        found = can_lie(self.kinds, counts)
         if found:
             self._fit = [one for one in self._fit if not all(map(le, one, counts))]
             self._fit.append(counts)

@@ -5,7 +5,7 @@ from itertools import permutations
 
 import pytest
 
-from shared.cutting.run_packing import Block, Piece, carve, lay, most_alone
+from shared.cutting.run_packing import Block, Piece, can_lie, carve, lay, most_alone
 from shared.cutting.run_search import Free
 from shared.cutting.strip import Strip
 from tests.shared.cutting.tiny_lot import SAW, inches
@@ -79,7 +79,7 @@ def test_every_small_case_as_trying_all_orders_says() -> None:
         kinds, counts = _small_case(draw)
         layout = lay(kinds, counts)
         expected = _any_order_fits(kinds, counts)
-        assert (layout is not None) is expected, (kinds, counts)
+        assert (layout is not None) is can_lie(kinds, counts) is expected, (kinds, counts)
         if layout is not None:
             _holds(kinds, counts, layout)
         seen[expected] += 1
@@ -154,6 +154,14 @@ def test_a_kerf_may_fall_where_another_piece_would_begin() -> None:
         strip = Strip([Piece(1, ((0, 11),), 3, kerf), Piece(1, ((11, 13),), 2, 0)])
         assert strip.room((0, 0), 0, 99) == 3
         assert strip.room((0, 1), 0, 99) == beside
+
+
+def test_what_lies_behind_comes_first_from_the_end() -> None:
+    # 3 in anywhere on 10 in, and 4 in behind 6 in that take both lanes: they fill the second lane.
+    kinds = [Piece(1, ((0, 10),), 3, 0), Piece(3, ((6, 10),), 4, 0), Piece(2, ((0, 10),), 6, 0)]
+    assert can_lie(kinds, [2, 1, 1])
+    assert not can_lie(kinds, [3, 1, 1])
+    assert not can_lie(kinds, [0, 1, 2])
 
 
 def test_room_is_what_laying_one_more_after_the_other_says() -> None:
