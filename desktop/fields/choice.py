@@ -4,7 +4,7 @@ from collections.abc import Callable, Sequence
 from typing import Generic, TypeVar, cast
 
 from PySide6.QtCore import QCoreApplication, QEvent, QModelIndex, QObject, QStringListModel, Qt
-from PySide6.QtGui import QFocusEvent, QStandardItem, QStandardItemModel
+from PySide6.QtGui import QFocusEvent, QKeyEvent, QStandardItem, QStandardItemModel
 from PySide6.QtWidgets import QComboBox, QCompleter, QLineEdit, QWidget
 
 from desktop.fields.field import Field
@@ -165,6 +165,14 @@ class ChoiceField(Field[T], Generic[T]):
             and event.reason() is not Qt.FocusReason.PopupFocusReason
         ):
             self.line.selectAll()
+        if (
+            watched is self.line
+            and isinstance(event, QKeyEvent)
+            and event.type() is QEvent.Type.KeyPress
+            and event.key() in (Qt.Key.Key_Down, Qt.Key.Key_Up)
+            and self._into_list(event)
+        ):
+            return True
         if not self.selects_all and isinstance(event, QFocusEvent):
             if event.type() is QEvent.Type.FocusOut:
                 self.selects_all = event.reason() in _BY_TAB
@@ -172,6 +180,20 @@ class ChoiceField(Field[T], Generic[T]):
                 plain = QFocusEvent(QEvent.Type.FocusIn, Qt.FocusReason.OtherFocusReason)
                 return QCoreApplication.sendEvent(watched, plain)
         return super().eventFilter(watched, event)
+
+    def _into_list(self, event: QKeyEvent) -> bool:
+        """Whether an arrow goes into the list of what is like what is typed, as yet no choice.
+
+        It never steps to a choice that has nothing of it.
+        """
+        typed = self.text()
+        if self._free or not typed.strip() or self._at() is not None:
+            return False
+        self._narrow(typed)
+        if self._like(typed):
+            self._completer.complete()
+            QCoreApplication.sendEvent(cast("QWidget", self._completer.popup()), event)
+        return True
 
     def _at(self) -> int | None:
         """Which choice the text means: its words, else the only one that holds them.

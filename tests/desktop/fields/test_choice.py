@@ -53,6 +53,27 @@ def test_a_number_means_what_begins_with_it(field: ChoiceField[str]) -> None:
     assert field.value() is None
 
 
+def test_an_arrow_never_steps_to_a_choice_that_has_nothing_of_what_is_typed(
+    field: ChoiceField[str],
+) -> None:
+    """It took the first one, whatever stood there: an aitch bone for a short loin."""
+    field.show()
+    type_into(field.line, "brisket")
+    QTest.keyClick(field.line, Qt.Key.Key_Down)
+    assert (field.value(), field.text()) == (None, "brisket")
+    field.set_text("")
+    type_into(field.line, "ham")
+    QTest.keyClick(field.line, Qt.Key.Key_Down)
+    completer = field.line.completer()
+    assert completer is not None
+    popup = completer.popup()
+    assert popup is not None
+    QTest.keyClick(popup, Qt.Key.Key_Return)
+    assert field.value() == "ham_steak"
+    QTest.keyClick(field.line, Qt.Key.Key_Down)
+    assert field.value() == "hock", "from a choice the arrows step as before"
+
+
 def test_what_is_none_of_them_is_said_and_kept(field: ChoiceField[str]) -> None:
     field.set_text("brisket")
     assert field.show_problem() == "“brisket” is not among the choices here."
