@@ -35,8 +35,11 @@ class RoomOverSides:
         """Rows: so many units with any of these takes."""
         self._lanes: dict[int, list[_Length]] = {}
         self._accounts: dict[Account, list[_Charge]] = {}
+        self._there: dict[Cell, int] = {}  # the most that any row brings to a cell
         for need, takes in rows:
             mine = [take for take in takes if not isinstance(take, Missing)]
+            for cell, _, there in [one for take in mine for one in take.cells]:
+                self._there[cell] = max(there, self._there.get(cell, 0))
             for lane, length in _lengths(mine, need).items():
                 self._lanes.setdefault(lane, []).append(length)
             for account, charge in _charges(mine, need).items():
@@ -53,8 +56,16 @@ class RoomOverSides:
         for lane, length in _lengths(mine, 1).items():
             most = min(most, _left(length, self._lanes.get(lane, ())))
         for account, charge in _charges(mine, 1).items():
-            most = min(most, _unspent(charge, self._accounts.get(account, ())))
+            most = min(most, self._unspent(charge, self._accounts.get(account, ())))
         return max(0, most)
+
+    def _unspent(self, one: _Charge, others: Sequence[_Charge]) -> int:
+        """Units that what is there pays for, less what others surely take of it."""
+        there = [max(most, self._there.get(cell, 0)) for cell, most in one.there.items()]
+        spent = [
+            other.need * other.each for other in others if other.there.keys() <= one.there.keys()
+        ]
+        return (sum(there) - sum(spent)) // one.each
 
 
 def _left(one: _Length, others: Sequence[_Length]) -> int:
@@ -77,17 +88,6 @@ def _within(
         strip in window and window[strip][0] <= lo and hi <= window[strip][1]
         for strip, (lo, hi) in reach.items()
     )
-
-
-def _unspent(one: _Charge, others: Sequence[_Charge]) -> int:
-    """Units that what is there pays for, less what others surely take of it."""
-    there, spent = dict(one.there), 0
-    for other in others:
-        if other.there.keys() <= there.keys():
-            spent += other.need * other.each
-            for cell, room in other.there.items():
-                there[cell] = max(there[cell], room)
-    return (sum(there.values()) - spent) // one.each
 
 
 def _lengths(takes: Sequence[Take], need: int) -> dict[int, _Length]:

@@ -84,3 +84,14 @@ def test_an_account_pays_for_all_its_owner_asks_on_all_sides() -> None:
     # 2 × 10 less 3 × 4 are 8, for two more of 4 each.
     assert beside.most([_on(1, other, mine), _on(2, other, mine)]) == 2
     assert beside.most([_on(1, other, theirs), _on(2, other, theirs)]) == 5
+
+
+def test_an_account_has_the_room_that_any_line_brings_to_it() -> None:
+    window = ((0, inches("12")),)
+    steak, other = (Piece(lane, window, 1, 0) for lane in (1, 2))
+    mine, roomier, elsewhere = ("back", 4, 10), ("back", 4, 14), ("rump", 4, 10)
+    # What takes of the back only on the first side is no sure charge, but brings its room there.
+    brings = (1, [_on(1, steak, roomier), _on(1, steak, elsewhere)])
+    beside = RoomOverSides([(1, [_on(1, steak, mine), _on(2, steak, mine)]), brings])
+    # 14 and 10 less 4 are 20, for five of 4 each.
+    assert beside.most([_on(1, other, mine), _on(2, other, mine)]) == 5
