@@ -13,6 +13,7 @@ import gc
 import logging
 import socket
 import sys
+from argparse import ArgumentParser
 from dataclasses import replace
 from pathlib import Path
 from time import monotonic
@@ -46,7 +47,7 @@ from desktop.work import Workers
 from printing.words import Words
 
 if TYPE_CHECKING:
-    from collections.abc import Callable
+    from collections.abc import Callable, Sequence
 
     from db.store import Store
 
@@ -312,6 +313,8 @@ def _application() -> QApplication:
     return app
 
 
-def main() -> int:
-    """The window, from a desktop icon."""
-    return run()
+def main(arguments: "Sequence[str] | None" = None) -> int:
+    """The window, from a desktop icon; `--data-dir` names the shop's folder as in a shell."""
+    parser = ArgumentParser(prog="steelyard-window")
+    parser.add_argument("--data-dir", type=Path, metavar="FOLDER")
+    return run(parser.parse_args(arguments).data_dir)

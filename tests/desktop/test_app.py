@@ -44,6 +44,22 @@ def test_a_new_folder_becomes_a_shop_and_the_window_opens(
     assert messages.told == []
 
 
+def test_the_icon_opens_the_folder_it_is_told(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """What was said behind `steelyard-window` was ignored, and another shop's records opened."""
+    opened: list[Path | None] = []
+
+    def run(data_dir: Path | None = None) -> int:
+        opened.append(data_dir)
+        return 0
+
+    monkeypatch.setattr(app, "run", run)
+    assert app.main(["--data-dir", str(tmp_path)]) == 0
+    assert app.main([]) == 0
+    assert opened == [tmp_path, None]
+
+
 def test_light_and_dark_and_size_change_at_once(program: Program) -> None:
     program.bench.settings.change(theme="dark", percent=125)
     assert theme_of().roles.name == "dark"
