@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     from printing.words import Words
 
 NOTHING = Fraction(0)
-CURED = ("cured_smoked", "fully_cooked", "cured")
+CURED = ("cured_smoked", "fully_cooked", "cured", "corned")
 
 
 def _made(code: str, *finishes: str) -> Charge:

@@ -14,10 +14,10 @@ from db.store import Store
 from desktop.bench import Bench
 from desktop.office.charge_dialog import ChargeDialog
 from desktop.office.rates_page import RatesPage
-from desktop.office.usual_charges import particulars
+from desktop.office.usual_charges import particulars, usual_charges
 from desktop.work import LIMIT_MS
 from shared.billing.rates import AppliesTo, Charge, LateTerms, Step
-from shared.carcass.anatomy import catalogue
+from shared.carcass.anatomy import catalogue, species
 from shared.shop.people import SignedOn
 from tests.desktop.audit import unnamed
 from tests.desktop.office.ready_orders import RATES
@@ -221,6 +221,19 @@ def test_every_limit_a_card_holds_is_shown_and_kept(
     assert "roasts, cuts left whole" in said
     assert "age not known" in said
     assert "whole ham, shank on or bacon" in said
+
+
+def test_every_cure_there_is_stands_in_the_usual_charge_for_curing() -> None:
+    """A corned brisket was billed nothing where the card had a rate for cure and smoke."""
+    cures = {
+        finish.code
+        for one in species()
+        for finish in catalogue(one).finishes.values()
+        if finish.cured
+    }
+    charge = next(one for one in usual_charges() if one.code == "cure_and_smoke")
+    assert "corned" in cures
+    assert cures <= set(charge.applies_to.finishes)
 
 
 def test_tax_and_shrink_say_that_they_are_per_cent(bench: Bench) -> None:
