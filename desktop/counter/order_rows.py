@@ -18,7 +18,6 @@ from shared.units import pounds_text
 if TYPE_CHECKING:
     from desktop.counter.order_desk import OrderDesk
     from printing.words import Words
-    from shared.cutting.answer import Verdict
     from shared.cutting.order import Choice
 
 _INDENT = "\u2003"
@@ -96,8 +95,7 @@ def rows_of(
     While something of it is to be asked, or with `ways`, also the ways it may be cut. An order
     that is cut as another says shows that one's lines, and its own part of them.
     """
-    verdicts = dict(desk.answer.group_verdicts)
-    contested = {line for one in desk.answer.conflicts for line in one.lines}
+    marked = _marked(desk)
     mine, led = desk.says.choices, desk.leader is not None
     open_parts = desk.open_parts(desk.says.share)
     open_in = [desk.catalogue.parts[part.part].primal for part in open_parts]
@@ -107,7 +105,7 @@ def rows_of(
         if primal not in held:
             continue
         lines = [one for one in mine if desk.catalogue.cuts[one.cut].primal == primal]
-        marks = [_mark(desk, one, verdicts, contested) for one in lines]
+        marks = [_mark(desk, one, marked) for one in lines]
         rows.append(_primal_row(desk, primal, lines, marks, primal in open_in, words))
         if primal == unfolded:
             rows += [
@@ -128,19 +126,25 @@ def in_full(row: OrderRowShown | None) -> str:
     return ": ".join([*said[:1], ", ".join(said[1:])]) if said[1:] else "".join(said)
 
 
-def _mark(
-    desk: "OrderDesk",
-    choice: "Choice",
-    verdicts: "dict[int, Verdict]",
-    contested: set[int],
-) -> Mark:
-    if choice.line in contested or verdicts.get(choice.line) == "cant":
-        return Mark.CONTESTED
-    if verdicts.get(choice.line) in ("tight", "asks"):
+def _marked(desk: "OrderDesk") -> dict[int, Mark]:
+    """The lines that aren't plain: of the conflicts, tight, or for the owners to agree on.
+
+    A group that can't stand has lines nobody contests: T-bones and a whole tenderloin leave the
+    chuck on the same run as it is. Only where no conflict is known all of them are contested.
+    """
+    verdicts = dict(desk.answer.group_verdicts)
+    asked = {line for one in desk.answer.questions for line in one.lines}
+    contested = {line for one in desk.answer.conflicts for line in one.lines}
+    contested = contested or {line for line, said in verdicts.items() if said == "cant"}
+    tight = asked | {line for line, said in verdicts.items() if said in ("tight", "asks")}
+    return dict.fromkeys(tight, Mark.TIGHT) | dict.fromkeys(contested, Mark.CONTESTED)
+
+
+def _mark(desk: "OrderDesk", choice: "Choice", marked: dict[int, Mark]) -> Mark:
+    mark = marked.get(choice.line, Mark.SETTLED)
+    if mark is Mark.SETTLED and left_open(desk.catalogue, choice.cut, choice.finishes):
         return Mark.TIGHT
-    if left_open(desk.catalogue, choice.cut, choice.finishes):
-        return Mark.TIGHT
-    return Mark.SETTLED
+    return mark
 
 
 def _primal_row(
