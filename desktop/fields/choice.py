@@ -68,6 +68,15 @@ class ChoiceField(Field[T], Generic[T]):
         self.focus()
         self.line.setCursorPosition(len(typed))
 
+    def focus(self) -> None:
+        """Give the keyboard to the field; what it holds is typed over, had it the keyboard or not.
+
+        F7 at the Wrap and a "7" made "71 · Owner" of the order that stood there.
+        """
+        super().focus()
+        if self.selects_all:
+            self.line.selectAll()
+
     def set_label(self, words: str) -> None:
         super().set_label(words)
         # A combo box tells a screen reader its value; its label has to be said apart.

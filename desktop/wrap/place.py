@@ -120,7 +120,7 @@ class WrapPlace(Place):
             ("Shift+F9", self.show_stroke),
             ("Ctrl+F9", self.print_missing),
             ("F8", self.odd_package),
-            ("F7", lambda: self.orders.line.setFocus(Qt.FocusReason.ShortcutFocusReason)),
+            ("F7", self.orders.focus),
             ("Ctrl+P", self.show_counts),
             ("Ctrl+Return", self.mark_ready),
             ("F11", self.show_boxes),

@@ -74,6 +74,20 @@ def test_an_arrow_never_steps_to_a_choice_that_has_nothing_of_what_is_typed(
     assert field.value() == "hock", "from a choice the arrows step as before"
 
 
+def test_the_key_that_leads_to_the_field_selects_it_though_it_is_there(
+    qtbot: QtBot, field: ChoiceField[str]
+) -> None:
+    field.show()
+    field.activateWindow()
+    qtbot.waitUntil(field.isActiveWindow)
+    field.set_value("whole_ham")
+    field.focus()
+    QTest.keyClick(field.line, Qt.Key.Key_End)
+    field.focus()
+    type_into(field.line, "hoc")
+    assert field.value() == "hock", field.text()
+
+
 def test_what_is_none_of_them_is_said_and_kept(field: ChoiceField[str]) -> None:
     field.set_text("brisket")
     assert field.show_problem() == "“brisket” is not among the choices here."
