@@ -14,6 +14,7 @@ from shared.shop.found_names import name_forms
 from shared.shop.other_names import Found, Layer, NamesSearched
 
 T = TypeVar("T")
+FEW = 4  # so many choices are named to who typed none of them
 _BETWEEN = " · "
 _OWN_NAME = Qt.ItemDataRole.UserRole
 _PLACE = Qt.ItemDataRole.UserRole + 1
@@ -196,6 +197,10 @@ class ChoiceField(Field[T], Generic[T]):
         It never steps to a choice that has nothing of it.
         """
         typed = self.text()
+        if not typed.strip():
+            self._quiet = True
+            self.box.setCurrentIndex(-1)  # emptied at the last one, Down would find no further
+            self._quiet = False
         if self._free or not typed.strip() or self._at() is not None:
             return False
         self._narrow(typed)
@@ -295,4 +300,10 @@ class ChoiceField(Field[T], Generic[T]):
                 text=self.text().strip(),
                 found=self.tr(" or ").join(self.box.itemText(one.at) for one in near[:3]),
             )
-        return self.tr("“{text}” is not among the choices here.").format(text=self.text().strip())
+        said = self.tr("“{text}” is not among the choices here.")
+        if 0 < len(self._values) <= FEW:
+            said = self.tr("“{text}” is not among the choices here: {choices}.")
+        return said.format(
+            text=self.text().strip(),
+            choices=self.tr(" or ").join(self._words.stringList()),
+        )

@@ -2751,6 +2751,10 @@
         <source>“{text}” is not among the choices here.</source>
         <translation>“{text}” no está entre lo que se puede escoger aquí.</translation>
     </message>
+    <message>
+        <source>“{text}” is not among the choices here: {choices}.</source>
+        <translation>“{text}” no está entre lo que se puede escoger aquí: {choices}.</translation>
+    </message>
 </context>
 <context>
     <name>ChoiceWords</name>
@@ -6106,6 +6110,29 @@
     <message>
         <source>Only {due} is owed from before.</source>
         <translation>Solo se deben {due} de antes.</translation>
+    </message>
+</context>
+<context>
+    <name>OnTheirWay</name>
+    <message>
+        <source>Steelyard ended while these labels went to the printer: {numbers}. They may be printed already. Look before you stick one or print it again (Ctrl+F9).</source>
+        <translation>Steelyard se cerró mientras estas etiquetas iban a la impresora: {numbers}. Puede que ya estén impresas. Mire antes de pegar una o de imprimirla otra vez (Ctrl+F9).</translation>
+    </message>
+    <message>
+        <source>Printed already?</source>
+        <translation>¿Ya impresas?</translation>
+    </message>
+    <message>
+        <source>Steelyard ended while labels {numbers} went to the printer, and can&apos;t know whether they came out. Look on the packages and at the printer: two labels of one number make one package count twice.</source>
+        <translation>Steelyard se cerró mientras las etiquetas {numbers} iban a la impresora, y no puede saber si salieron. Mire en los paquetes y en la impresora: dos etiquetas de un mismo número hacen contar un paquete dos veces.</translation>
+    </message>
+    <message>
+        <source>Print them again</source>
+        <translation>Imprimirlas otra vez</translation>
+    </message>
+    <message>
+        <source>They are there</source>
+        <translation>Ahí están</translation>
     </message>
 </context>
 <context>
@@ -10477,29 +10504,6 @@
     <message>
         <source>Next stage</source>
         <translation>Etapa siguiente</translation>
-    </message>
-</context>
-<context>
-    <name>OnTheirWay</name>
-    <message>
-        <source>Steelyard ended while these labels went to the printer: {numbers}. They may be printed already. Look before you stick one or print it again (Ctrl+F9).</source>
-        <translation>Steelyard se cerró mientras estas etiquetas iban a la impresora: {numbers}. Puede que ya estén impresas. Mire antes de pegar una o de imprimirla otra vez (Ctrl+F9).</translation>
-    </message>
-    <message>
-        <source>Printed already?</source>
-        <translation>¿Ya impresas?</translation>
-    </message>
-    <message>
-        <source>Steelyard ended while labels {numbers} went to the printer, and can&apos;t know whether they came out. Look on the packages and at the printer: two labels of one number make one package count twice.</source>
-        <translation>Steelyard se cerró mientras las etiquetas {numbers} iban a la impresora, y no puede saber si salieron. Mire en los paquetes y en la impresora: dos etiquetas de un mismo número hacen contar un paquete dos veces.</translation>
-    </message>
-    <message>
-        <source>Print them again</source>
-        <translation>Imprimirlas otra vez</translation>
-    </message>
-    <message>
-        <source>They are there</source>
-        <translation>Ahí están</translation>
     </message>
 </context>
 </TS>

@@ -88,8 +88,19 @@ def test_the_key_that_leads_to_the_field_selects_it_though_it_is_there(
     assert field.value() == "hock", field.text()
 
 
+def test_down_in_an_emptied_field_takes_the_first(field: ChoiceField[str]) -> None:
+    field.set_value("hock")
+    field.line.selectAll()
+    QTest.keyClick(field.line, Qt.Key.Key_Backspace)
+    QTest.keyClick(field.line, Qt.Key.Key_Down)
+    assert field.value() == "whole_ham"
+
+
 def test_what_is_none_of_them_is_said_and_kept(field: ChoiceField[str]) -> None:
     field.set_text("brisket")
+    said = "“brisket” is not among the choices here: Whole ham or Ham steaks or Hocks, smoked."
+    assert field.show_problem() == said
+    field.set_choices([(str(one), f"ham {one}") for one in range(9)])
     assert field.show_problem() == "“brisket” is not among the choices here."
     assert field.text() == "brisket"
 
