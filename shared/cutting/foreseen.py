@@ -7,12 +7,13 @@ bones asked, the bones of one untouched quarter. Where they don't, the whole mus
 """
 
 from collections.abc import Iterable, Sequence
+from itertools import pairwise
 from typing import NamedTuple
 
 from shared.carcass.carcass import Share
 from shared.cutting.answer import VERDICTS, Answer, PlanLine, Verdict
 from shared.cutting.beside import Beside
-from shared.cutting.capacity import EXPECTED, SCENARIOS
+from shared.cutting.capacity import EXPECTED, SCENARIOS, SURE
 from shared.cutting.cut_alike import alike_questions
 from shared.cutting.demand import Demand, Shop
 from shared.cutting.footprint import Footprints
@@ -23,6 +24,24 @@ from shared.cutting.singles import rooms_of
 from shared.cutting.standing import Standing, stand
 from shared.cutting.take import Cell, Lane, Missing, Option
 from shared.cutting.trim import pools
+
+
+def _kerf_over_stretch(shop: Shop) -> bool:
+    """Whether a last kerf may reach beyond the next stretch, as no real animal lets it.
+
+    A shop may give a length of its own, or measure one, that is shorter than its saw is thick.
+    """
+    settings = shop.settings
+    kerf = max(
+        *shop.ways.catalogue.kerf.values(), settings.kerf_saw or 0, settings.kerf_slicer or 0
+    )
+    return any(
+        after - before < kerf
+        for animal in shop.herd
+        for side in animal.sides
+        for bounds in side.bounds[SURE]
+        for before, after in pairwise(bounds)
+    )
 
 
 class _Rests(NamedTuple):
@@ -49,7 +68,8 @@ class Foreseen:
         self._prints = Footprints(shop.ways)
         self._stood: dict[tuple[int, ...], tuple[list[Demand], Verdict | None]] = {}
         newest = {max(one.lines) for one in answer.conflicts}
-        self._blind = any(self._out_of_step(one) for one in demands)
+        out_of_step = any(self._out_of_step(one) for one in demands)
+        self._blind = out_of_step or _kerf_over_stretch(shop)
         self._natural = any(self._takes_nature(one) for one in demands)
         self._shaken: dict[int, Demand] = {}
         self._groups: list[list[Demand]] = []

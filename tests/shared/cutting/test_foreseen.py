@@ -16,7 +16,7 @@ from tests.bench.crowded import question_of
 from tests.bench.full_orders import FORMS, Form, full_order
 from tests.oracle import random_orders
 from tests.oracle.blocks import SPECIES, species_of
-from tests.shared.cutting.tiny_lot import catalogue, choice, lot, pounds
+from tests.shared.cutting.tiny_lot import catalogue, choice, inches, lot, pounds
 
 
 def _foreseen(question: Question, changed: Question, name: str = "") -> Verdict | None:
@@ -44,6 +44,14 @@ def test_untouched_groups_stay_as_they_were() -> None:
     assert dict(plan(question, catalogue()).group_verdicts) == {1: "tight", 2: "sure"}
     assert _foreseen(question, _with(question, choice(2, "ham_steaks", "slices", 4))) == "tight"
     assert _foreseen(question, _with(question, choice(1, "chops", "slices", 10))) == "sure"
+
+
+def test_nothing_is_foreseen_where_a_kerf_is_longer_than_a_stretch() -> None:
+    question = lot(choice(1, "chops", "slices", 10), choice(2, "ham_steaks", "slices", 2))
+    other = choice(2, "ham_steaks", "slices", 4)
+    assert _foreseen(question, _with(question, other)) == "sure"
+    thick = replace(question, settings=replace(question.settings, kerf_saw=inches("7")))
+    assert _foreseen(thick, _with(thick, other)) is None
 
 
 def test_what_cannot_stand_is_foreseen() -> None:
