@@ -7,6 +7,7 @@ from fractions import Fraction
 from shared.cutting.answer import VERDICTS, Caution, Conflict, OwnersQuestion, PlanLine, Verdict
 from shared.cutting.conflict import split_up, told
 from shared.cutting.demand import Demand, Shop
+from shared.cutting.groups import groups
 from shared.cutting.laying import lay_out
 from shared.cutting.occupied import Occupied
 from shared.cutting.plan_lines import lines_of
@@ -49,7 +50,10 @@ def settle(group: list[Demand], shop: Shop) -> Settled:
             else:
                 questions.append(twice)
         found = stand(standing, ways)
-        assert found is not None, "what is left of a group without its conflicts stands"
+        if found is None:  # parts that stand at lengths of their own, and not all at the same
+            lines = {one.choice.line for one in standing}
+            rest = [one for one in group if one.up_to or one.choice.line in lines]
+            return _apart(group, rest, shop, conflicts, questions)
     cautions += tight(found, ways)
     asked = [one for one in group if one.up_to]
     if asked:
@@ -69,6 +73,35 @@ def settle(group: list[Demand], shop: Shop) -> Settled:
         (found.verdict, "asks" if questions else "sure", "cant" if conflicts else "sure")
     )
     return Settled(group, verdict, made, occupied, standing_lines, conflicts, questions, cautions)
+
+
+def _apart(
+    group: list[Demand],
+    standing: list[Demand],
+    shop: Shop,
+    conflicts: list[Conflict],
+    questions: list[OwnersQuestion],
+) -> Settled:
+    """A group that falls apart without the newest lines of its conflicts, part by part."""
+    parts = groups(standing, shop.ways)
+    assert len(parts) > 1, "what is left of a group without its conflicts stands"
+    found = [settle(part, shop) for part in parts]
+    occupied = Occupied(shop.denominator, shop.split)
+    for one in found:
+        occupied.join(one.occupied)
+    conflicts += [told for one in found for told in one.conflicts]
+    questions += [asked for one in found for asked in one.questions]
+    beside = "asks" if questions else "sure", "cant" if conflicts else "sure"
+    return Settled(
+        group,
+        worst([*[one.verdict for one in found], *beside]),
+        [line for one in found for line in one.lines],
+        occupied,
+        frozenset[int]().union(*[one.made for one in found]),
+        conflicts,
+        questions,
+        [caution for one in found for caution in one.cautions],
+    )
 
 
 def worst(verdicts: Iterable[Verdict]) -> Verdict:

@@ -1,15 +1,18 @@
 """Conflicts: irreducible, found newest first, and told where and with what numbers."""
 
 from fractions import Fraction
+from unittest.mock import patch
 
 import pytest
 
+from shared.cutting import settled
 from shared.cutting.answer import Where
 from shared.cutting.conflict import split_up
 from shared.cutting.demand import Demand, demand
 from shared.cutting.order import Question
 from shared.cutting.plan import compiled, plan, shop_of
-from shared.cutting.standing import stands
+from shared.cutting.standing import Standing, stands
+from shared.cutting.ways import Ways
 from tests.shared.cutting.tiny_lot import SAW, catalogue, choice, inches, lot, pounds
 
 WAYS = compiled(catalogue())
@@ -98,3 +101,22 @@ def test_too_little_trim_is_a_conflict_of_the_trim_alone() -> None:
     ten = pounds(10).nanograms
     assert (found.asked, found.expected) == (pounds(18).nanograms, ten)
     assert found.most == ten * Fraction(105, 100)
+
+
+def test_what_falls_apart_without_the_newest_may_stand_at_lengths_of_its_own() -> None:
+    # Made up, since no order is known of which all parts stand, but at no one set of lengths.
+    question = lot(
+        choice(1, "boneless_chops", "slices", 8),
+        choice(2, "back_ribs"),
+        choice(3, "chops", "slices", 30),
+        choice(4, "ham_steaks", "slices", 2),
+    )
+    apart = settled.stand
+
+    def never_both(lines: list[Demand], ways: Ways) -> Standing | None:
+        return apart(lines, ways) if len(lines) == 1 else None
+
+    before = plan(question, catalogue())
+    assert [one.lines for one in before.conflicts] == [(2, 3)]
+    with patch.object(settled, "stand", never_both):
+        assert plan(question, catalogue()) == before
