@@ -8,10 +8,9 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field, replace
 
 from shared.cutting.demand import Row
-from shared.cutting.problem import Part, Problem, State, problem
+from shared.cutting.problem import Part, Problem, State, problem, tried
 from shared.cutting.run_packing import Piece
 from shared.cutting.search import beside, met
-from shared.cutting.strip import Strip as Packing
 from shared.cutting.take import Cell, Missing, Strip, Take
 from shared.cutting.ways import Ways
 
@@ -204,7 +203,7 @@ def _widened(
     number = numbers[0] if numbers else len(given.packings)
     if new or len(numbers) > 1:
         kinds += new
-        packing = _tried(tuple(kinds), found.lines.ways)
+        packing = tried(tuple(kinds), found.lines.ways)
         behind = 0
         for other in numbers:
             there = len(given.packings[other].kinds)
@@ -218,17 +217,6 @@ def _widened(
             given.where.append(strip)
         found.joined.append((number, numbers))
     return {piece: (number, kinds.index(piece)) for piece in pieces}
-
-
-def _tried(kinds: tuple[Piece, ...], ways: Ways) -> Packing:
-    """The packing of these kinds: the one that was tried before, where there is one."""
-    known = ways.strips
-    found = None if known is None else known.get(kinds)
-    if found is None:
-        found = Packing(kinds)
-        if known is not None:
-            known[kinds] = found
-    return found
 
 
 def _charged(found: More, take: Take, new: dict[Cell, int]) -> tuple[tuple[int, int], ...]:

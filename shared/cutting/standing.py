@@ -1,6 +1,6 @@
 """Whether lines can stand together: sure, likely, tight or not at all."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from shared.cutting.answer import VERDICTS, Verdict
@@ -54,42 +54,16 @@ def _fits_alone(row: Row, ways: Ways) -> bool:
     return all(lay((piece,), (need,)) is not None for _, piece in take.pieces)
 
 
-class Together:
-    """Some lines and every question whether part of them can stand together, remembered."""
-
-    def __init__(self, demands: Sequence[Demand], ways: Ways) -> None:
-        """Lines that must be met; nothing is asked yet."""
-        self._ways = ways
-        self._rows = rows_of(demands)
-        self._places: dict[int, list[int]] = {}
-        for place, row in enumerate(self._rows):
-            self._places.setdefault(row.line, []).append(place)
-        self._given: list[Problem | None] = [None, None, None]
-        self._known: dict[tuple[int, ...], bool] = {}
-
-    def stand(self, demands: Iterable[Demand]) -> bool:
-        """Whether these lines can be cut together, whatever lengths it takes."""
-        return all(self._group(group) for group in groups(list(demands), self._ways))
-
-    def _group(self, group: Sequence[Demand]) -> bool:
-        key = tuple([one.choice.line for one in group])
-        if key not in self._known:
-            which = [place for line in key for place in self._places.get(line, ())]
-            self._known[key] = any(
-                possible(self._problem(scenario), which) for scenario in (MOST, EXPECTED, SURE)
-            )
-        return self._known[key]
-
-    def _problem(self, scenario: int) -> Problem:
-        given = self._given[scenario]
-        if given is None:
-            given = self._given[scenario] = problem(self._rows, scenario, self._ways)
-        return given
-
-
 def stands(demands: Sequence[Demand], ways: Ways) -> bool:
     """Whether lines can be cut together, whatever lengths it takes."""
-    return all(Together(group, ways).stand(group) for group in groups(demands, ways))
+    return all(_stand(rows_of(group), ways) for group in groups(demands, ways))
+
+
+def _stand(rows: Sequence[Row], ways: Ways) -> bool:
+    return any(
+        possible(problem(rows, scenario, ways), range(len(rows)))
+        for scenario in (MOST, EXPECTED, SURE)
+    )
 
 
 def with_up_to(
