@@ -13,6 +13,7 @@ from shared.cutting.occupied import Occupied
 from shared.cutting.plan_lines import lines_of
 from shared.cutting.standing import stand, with_up_to
 from shared.cutting.told_beside import dont_split, tight, undivided
+from shared.cutting.ways import Ways
 
 
 @dataclass(slots=True)
@@ -41,14 +42,7 @@ def settle(group: list[Demand], shop: Shop) -> Settled:
     cautions: list[Caution] = []
     found = stand(hard, ways)
     if found is None:
-        sets, standing = split_up(hard, ways, fallen=True)
-        for lines in sets:
-            one = told(lines, ways)
-            twice = _single_twice(one, lines)
-            if twice is None:
-                conflicts.append(one)
-            else:
-                questions.append(twice)
+        standing = _set_aside(hard, ways, conflicts, questions)
         found = stand(standing, ways)
         if found is None:  # parts that stand at lengths of their own, and not all at the same
             lines = {one.choice.line for one in standing}
@@ -73,6 +67,21 @@ def settle(group: list[Demand], shop: Shop) -> Settled:
         (found.verdict, "asks" if questions else "sure", "cant" if conflicts else "sure")
     )
     return Settled(group, verdict, made, occupied, standing_lines, conflicts, questions, cautions)
+
+
+def _set_aside(
+    hard: list[Demand], ways: Ways, conflicts: list[Conflict], questions: list[OwnersQuestion]
+) -> list[Demand]:
+    """What is left of a group without the newest lines of its conflicts; those are told."""
+    sets, standing = split_up(hard, ways, fallen=True)
+    for lines in sets:
+        one = told(lines, ways)
+        twice = _single_twice(one, lines)
+        if twice is None:
+            conflicts.append(one)
+        else:
+            questions.append(twice)
+    return standing
 
 
 def _apart(
