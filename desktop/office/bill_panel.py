@@ -19,7 +19,7 @@ class BillPanel(SidePanel):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent, width=368)
-        self.heading = self.add_heading()
+        self.heading = self.add_heading().wrapped()  # with a long name it made the panel wider
         self.state = Words("body", "quiet", self).wrapped()
         self.add(self.state)
         self._names = {key: Words("body", "quiet", self) for key in SUMS}

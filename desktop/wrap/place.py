@@ -210,6 +210,8 @@ class WrapPlace(Place):
             at = [(one.line, one.product) for one in self.lines.rows.rows()]
             if (line.line, line.product) in at:
                 self.lines.choose(at.index((line.line, line.product)))
+        elif not same:
+            self.lines.choose(0)  # not as far down as one was in the order before
         missing = self.work.missing(found.wrapping)
         self.side.show_packages(found.wrapping.packages, found.wrapping.counted, missing)
         self.side.choose(self._wanted)

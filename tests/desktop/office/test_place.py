@@ -48,6 +48,19 @@ def charged(place: OfficePlace) -> list[BillLine]:
     return [row for row in place.bills.lines.rows.rows() if isinstance(row, BillLine)]
 
 
+def test_a_long_name_stands_whole_in_the_panel_and_makes_it_no_wider(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
+) -> None:
+    order = handed_over(store, signed)
+    place = opened(qtbot, bench)
+    wide, heading = place.bills.side.width(), place.bills.side.heading
+    assert order.owner in heading.text()
+    heading.setText("Order 5, Wilhelmina Featherstonehaugh-Abercrombie Knox")
+    qtbot.wait(50)
+    assert place.bills.side.width() == wide
+    assert heading.height() >= heading.heightForWidth(heading.width())
+
+
 def test_the_bill_of_a_half_hog_is_right_to_the_cent(
     qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
 ) -> None:

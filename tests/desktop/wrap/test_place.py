@@ -198,6 +198,20 @@ def test_what_was_typed_for_an_order_does_not_stand_in_the_next(
     assert place.strip.weight.problem() == "Fill this in."
 
 
+def test_another_order_begins_at_its_first_line(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
+) -> None:
+    """What was weighed next went to the line as far down as one was in the order before."""
+    order_on_the_table(store, signed)
+    other = order_on_the_table(store, signed)
+    place = opened(qtbot, bench)
+    place.lines.choose(2)
+    place.orders.set_value(other.id)
+    place._order_chosen()
+    qtbot.waitUntil(lambda: place.wrapping is not None and place.wrapping.order.id == other.id)
+    assert place.lines.currentIndex().row() == 0
+
+
 def test_everything_has_a_name(qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn) -> None:
     order_on_the_table(store, signed)
     place = opened(qtbot, bench)
