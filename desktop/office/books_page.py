@@ -135,6 +135,8 @@ class BooksPage(QWidget):
         self.progress.retranslate()
         for one, table in zip(self.lists, self.tables, strict=True):
             table.set_name(one.name())
+        if self.status.text():
+            self._show()
 
     def days(self) -> tuple[date, date]:
         """The days asked for; today where a field is empty or not read."""

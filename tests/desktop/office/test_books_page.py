@@ -3,11 +3,16 @@
 from datetime import timedelta
 from pathlib import Path
 
+from PySide6.QtCore import QLocale
+from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from db.store import Store
 from desktop.bench import Bench
+from desktop.language import Language
 from desktop.office.place import OfficePlace
+from desktop.paths import resources
+from printing.words import Words
 from shared.shop.people import SignedOn
 from tests.desktop.audit import unnamed
 from tests.desktop.office.test_place import opened
@@ -40,6 +45,26 @@ def test_a_count_that_differs_needs_its_reason_and_is_listed(qtbot: QtBot, bench
     books.wanted.set_text("nothing like it")
     books._show()
     assert list(books.tables[3].rows.rows()) == []
+
+
+def test_how_many_rows_there_are_is_told_in_the_language_the_window_changes_to(
+    qtbot: QtBot, bench: Bench, qapp: QApplication
+) -> None:
+    place = page(qtbot, bench)
+    english, before = bench.words, QLocale()
+    language = Language(qapp, resources() / "translations")
+    try:
+        assert place.books.status.text() == "0 rows"
+        bench.words = Words("es")
+        assert language.use("es")
+        qapp.processEvents()
+        settled(qtbot, bench)
+        assert place.books.status.text() == "0 filas"
+    finally:
+        bench.words = english
+        language.use("en")
+        QLocale.setDefault(before)
+        settled(qtbot, bench)
 
 
 def test_who_owes_is_saved_with_formulas_made_safe_and_the_journal_beside_it(
