@@ -16,7 +16,7 @@ from printing.words.other_names import cut_names
 from shared.curing.asked import usual_finish
 from shared.cutting.breaking import package_of
 from shared.cutting.order import Amount, Choice, Package
-from shared.units import length_text
+from shared.units import Weight, length_text, read_weight
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -118,6 +118,7 @@ class LineDialog(FormDialog):
         self.grid.add_widget(self._boxes)
         self.cut.changed.connect(self._cut_changed)
         self.kind.changed.connect(self._kind_changed)
+        self.kind.line.editingFinished.connect(self._amount_typed)
         self.package_pieces.changed.connect(lambda: self.package_weight.show_problem())
 
     def retranslate(self) -> None:
@@ -174,6 +175,11 @@ class LineDialog(FormDialog):
         self.ground.say_gives(choice, cut, self._answer, self._catalogue)
         self._show_finishes(cut, choice.finishes)
         self._fit(cut)
+
+    def try_it(self) -> None:
+        """As any form; Ctrl+Enter doesn't leave the field in which the amount was just typed."""
+        self._amount_typed()
+        super().try_it()
 
     def attempt(self) -> str:
         code, kind = self.cut.value(), self.kind.value()
@@ -238,6 +244,24 @@ class LineDialog(FormDialog):
         self.show_choice(replace(new, line=self._choice.line, note=self.note.value() or ""))
         self.cut.set_text(typed)
         self.cut.line.setCursorPosition(at)
+
+    def _amount_typed(self) -> None:
+        """A number for "how much" says what it counts: "25 lb" pounds, "8" slices or pieces.
+
+        A fraction alone stays to be chosen: half of each side, or half a pound.
+        """
+        typed, kinds = self.kind.text().strip(), self.kind.values
+        if self.kind.value() is not None or not typed[:1].isdigit():
+            return
+        counted = next((one for one in _COUNTED if one in kinds), None)
+        weight = None if "/" in typed and "lb" not in typed else read_weight(typed, "lb")
+        if typed.isdecimal() and counted is not None:
+            self.kind.set_value(counted)
+            self.count.set_value(int(typed))
+        elif "pounds" in kinds and isinstance(weight, Weight):
+            self.kind.set_value("pounds")
+            self.pounds.set_value(weight)
+        self._kind_changed()
 
     def _kind_changed(self) -> None:
         code = self.cut.value()

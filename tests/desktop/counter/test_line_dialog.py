@@ -11,6 +11,8 @@ from pytestqt.qtbot import QtBot
 from desktop.counter.line_dialog import LineDialog, blank_choice, ways_of_cutting
 from printing.words import Words
 from shared.carcass.anatomy import catalogue
+from shared.cutting.order import Amount
+from shared.units import Weight
 from tests.desktop.fields.test_choice import offered_below
 from tests.desktop.typing_in import type_into
 
@@ -68,6 +70,32 @@ def test_what_means_one_cut_is_taken_and_put_down_under_its_own_name(qtbot: QtBo
     dialog.try_it()
     assert dialog.result_choice is not None
     assert dialog.result_choice.cut == "ground_beef"
+
+
+@pytest.mark.parametrize(
+    ("cut", "typed", "amount"),
+    [
+        ("ground_beef", "25 lb", Amount("pounds", weight=Weight(25, "lb"))),
+        ("ground_beef", "25", Amount("pounds", weight=Weight(25, "lb"))),
+        ("rib_steak", "8", Amount("slices", 8)),
+        ("rib_steak", "12 lb", Amount("pounds", weight=Weight(12, "lb"))),
+    ],
+)
+@pytest.mark.parametrize("key", [Qt.Key.Key_Tab, None])
+def test_how_much_may_be_typed_as_a_number(
+    qtbot: QtBot, cut: str, typed: str, amount: Amount, key: Qt.Key | None
+) -> None:
+    """What was "25 lb" was not among the choices; "so many pounds" had to be chosen first."""
+    dialog = asked(qtbot, "beef", "en")
+    dialog.show_choice(blank_choice(catalogue("beef"), cut, 1))
+    dialog.kind.focus()
+    type_into(dialog.kind.line, typed)
+    if key is not None:
+        QTest.keyClick(dialog.kind.line, key)
+        assert dialog.kind.complaint.text() == ""
+    dialog.try_it()
+    assert dialog.result_choice is not None
+    assert dialog.result_choice.amount == amount
 
 
 def test_what_means_several_is_picked_from_the_list(qtbot: QtBot) -> None:
