@@ -86,7 +86,8 @@ class AnimalPanel(SidePanel):
         self.add(self.weights)
         self.add(self.gone)
         self.add(self.hook)
-        self.add(line(self))
+        self._rule = line(self)  # below the weights; without them it would double the one above
+        self.add(self._rule)
         self._buttons = row(gap=TOGETHER)
         self._buttons.addStretch(1)
         self.add(self._buttons)
@@ -140,6 +141,7 @@ class AnimalPanel(SidePanel):
         shown = seen is not None and seen.animal.state not in NOT_HERE
         for part in (
             self.weights,
+            self._rule,
             self.correct,
             self.lose,
             self.tags,

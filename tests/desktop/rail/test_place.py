@@ -5,7 +5,7 @@ from datetime import date
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QWidget
+from PySide6.QtWidgets import QApplication, QFrame, QWidget
 from pytestqt.qtbot import QtBot
 
 from db.unit_of_work import Work
@@ -131,6 +131,15 @@ def test_what_can_hardly_be_is_never_refused(
     for text in ("300", "145", "145"):
         type_line(text)
     assert [one.weight.text() for one in weighings(bench)][1:] == ["145 lb", "145 lb"]
+
+
+def test_no_hairline_stands_below_another_where_there_are_no_weights_yet(
+    rail: RailPlace,
+) -> None:
+    rules = [one for one in rail.panel.findChildren(QFrame) if one.property("line")]
+    assert len([one for one in rules if one.isVisible()]) == 1, "booked: nothing to be weighed"
+    check_in(rail)
+    assert len([one for one in rules if one.isVisible()]) == 2
 
 
 def test_after_the_question_space_takes_the_next_step(
