@@ -16,6 +16,7 @@ from printing.words.other_names import cut_names
 from shared.curing.asked import usual_finish
 from shared.cutting.breaking import package_of
 from shared.cutting.order import Amount, Choice, Package
+from shared.shop.customers import name_key
 from shared.units import Weight, length_text, read_weight
 
 if TYPE_CHECKING:
@@ -242,6 +243,10 @@ class LineDialog(FormDialog):
         typed, at = self.cut.text(), self.cut.line.cursorPosition()
         new = blank_choice(self._catalogue, code, self._choice.share)
         self.show_choice(replace(new, line=self._choice.line, note=self.note.value() or ""))
+        asked = name_key(self.cut.picked_by).split()
+        for box in self.finishes.values():  # who says corned beef doesn't want the brisket fresh
+            if name_key(box.text()) in asked:
+                box.setChecked(True)
         self.cut.set_text(typed)
         self.cut.line.setCursorPosition(at)
 

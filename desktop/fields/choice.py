@@ -18,6 +18,7 @@ FEW = 4  # so many choices are named to who typed none of them
 _BETWEEN = " · "
 _OWN_NAME = Qt.ItemDataRole.UserRole
 _PLACE = Qt.ItemDataRole.UserRole + 1
+_OTHER = Qt.ItemDataRole.UserRole + 2
 _BY_TAB = (Qt.FocusReason.TabFocusReason, Qt.FocusReason.BacktabFocusReason)
 
 
@@ -43,6 +44,7 @@ class ChoiceField(Field[T], Generic[T]):
         self._like_typed: QStandardItemModel | None = None  # made when something is first typed
         self._name_popup = ""
         self._quiet = False
+        self.picked_by = ""  # the other name by which what was picked last stood in the list
         self.selects_all = True  # False where typing goes on in what a key has begun
         self.box = PickBox(self)
         self.line = QLineEdit(self.box)
@@ -247,6 +249,7 @@ class ChoiceField(Field[T], Generic[T]):
 
     def _narrow(self, typed: str) -> None:
         """Put below the line what is like what is typed."""
+        self.picked_by = ""
         if self._like_typed is None:
             self._like_typed = QStandardItemModel(self)
             self._completer.setCompletionRole(_OWN_NAME)
@@ -260,6 +263,7 @@ class ChoiceField(Field[T], Generic[T]):
             item = QStandardItem(words + (f"{_BETWEEN}{found.other}" if found.other else ""))
             item.setData(words, _OWN_NAME)
             item.setData(found.at, _PLACE)
+            item.setData(found.other, _OTHER)
             items.append(item)
         self._like_typed.clear()
         self._like_typed.invisibleRootItem().appendRows(items)
@@ -280,7 +284,7 @@ class ChoiceField(Field[T], Generic[T]):
 
     def _picked_below(self, index: QModelIndex) -> None:
         """The box looks for what the list shows, and has nothing with another name behind it."""
-        at = index.data(_PLACE)
+        at, self.picked_by = index.data(_PLACE), index.data(_OTHER) or ""
         if self.box.currentIndex() != at:
             self._quiet = True
             self.box.setCurrentIndex(at)

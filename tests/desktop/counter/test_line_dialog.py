@@ -124,6 +124,22 @@ def test_what_means_several_is_picked_from_the_list(qtbot: QtBot) -> None:
     assert not dialog.thickness.isVisibleTo(dialog), "a roast was asked ¾ in thick"
 
 
+def test_a_name_that_says_the_finish_asks_for_it(qtbot: QtBot) -> None:
+    """Corned beef put a fresh half brisket on the order."""
+    dialog = asked(qtbot, "beef", "en")
+    type_into(dialog.cut.line, "corned")
+    QTest.keyClick(_popup(dialog), Qt.Key.Key_Down)
+    QTest.keyClick(_popup(dialog), Qt.Key.Key_Return)
+    assert dialog.cut.text() == "half brisket"
+    dialog.try_it()
+    assert dialog.result_choice is not None
+    assert dialog.result_choice.finishes == ("corned",)
+    dialog.cut.line.selectAll()
+    type_into(dialog.cut.line, "packer")
+    assert dialog.cut.value() == "packer_brisket"
+    assert not dialog.finishes["corned"].isChecked(), "asked by its own name it is fresh"
+
+
 def test_one_is_picked_by_the_mouse(qtbot: QtBot) -> None:
     dialog = asked(qtbot, "pork", "en")
     type_into(dialog.cut.line, "boston")
