@@ -7,6 +7,7 @@ preferred: carcass by carcass, side 1 before side 2, then both sides or the anim
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
+from typing import TYPE_CHECKING
 
 from shared.carcass.catalogue import Cut
 from shared.cutting.capacity import ALL, SURE, Animal, Held
@@ -17,6 +18,9 @@ from shared.cutting.singles import Rooms
 from shared.cutting.take import Keys, Missing, Option, Take, missing
 from shared.cutting.ways import WayPlan, Ways
 from shared.cutting.windows import owned
+
+if TYPE_CHECKING:
+    from shared.cutting.drawing import Draw
 
 
 @dataclass(slots=True)
@@ -45,7 +49,8 @@ class Demand:
     """One choice compiled. `rows` must all be met; `up_to` is asked after everything else.
 
     `rest` says that it takes what is left, `pool` that it draws on the pools. `lost` are options
-    that something gone or forbidden takes away. `keys` are the lanes and cells it touches.
+    that something gone or forbidden takes away. `keys` are the lanes and cells it touches, `draw`
+    is what it takes of the pools where that is the same whatever is in them; both are memory.
     """
 
     choice: Choice
@@ -58,6 +63,7 @@ class Demand:
     refusal: Refusal | None = None
     lost: list[tuple[Option, Missing]] = field(default_factory=lambda: [])
     keys: Keys | None = None
+    draw: "Draw | None" = None
 
 
 @dataclass(frozen=True, slots=True)

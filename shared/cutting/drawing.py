@@ -19,7 +19,7 @@ BANDS = (95, 100, 105)  # per cent of a pool: what is sure, what is expected, wh
 Needs = dict[Pool, tuple[int, int]]
 
 
-class _Draw(NamedTuple):
+class Draw(NamedTuple):
     """One pool choice: nanograms asked (None: the rest), and what it takes of each pool.
 
     Of `whole` nanograms of the product so many come from each pool of `takes`; the rest is
@@ -52,8 +52,11 @@ class Drawing:
     def draw(self, demands: Sequence[Demand], leanest: Fraction) -> None:
         """Let choices draw: pounds in line order, then the rest."""
         pool = self.pool
-        draws: list[_Draw] = []
+        draws: list[Draw] = []
         for one in demands:
+            if one.draw is not None:
+                draws.append(one.draw)
+                continue
             lean, most = _lean(one), _leanest(one, leanest)
             if lean is not None and lean > most:
                 where = Where(0, 0, part="lean")
@@ -74,7 +77,7 @@ class Drawing:
                 self.verdicts.append((one.line, VERDICTS[level]))
         self._take([*standing, *[one for one in draws if one.asked is None]])
 
-    def _take(self, draws: Sequence[_Draw]) -> None:
+    def _take(self, draws: Sequence[Draw]) -> None:
         """Take what was asked, and all that is left for what takes the rest."""
         left: Needs = {name: (there, 1) for name, there in self.pool.items()}
         for one in draws:
@@ -115,7 +118,7 @@ def _leanest(one: Demand, leanest: Fraction) -> Fraction:
     return added.share * LEAN[added.of] + (1 - added.share) * leanest
 
 
-def _compiled(one: Demand, lean: Fraction | None, pool: dict[Pool, int]) -> _Draw:
+def _compiled(one: Demand, lean: Fraction | None, pool: dict[Pool, int]) -> Draw:
     """What the product takes of each pool.
 
     Worked number: ground at 80 % lean takes 4/5 of its weight in lean and 1/5 in fat. With no
@@ -126,9 +129,11 @@ def _compiled(one: Demand, lean: Fraction | None, pool: dict[Pool, int]) -> _Dra
     added = NOTHING if stock is None else _added(one, lean, pool)
     # so much added to the trim as it comes that the mix has the lean asked
     as_it_comes = stock is not None and stock.share is None and added > 0
+    fixed = stock is None and len(one.cut.pools) == 1
     if lean is not None and "fat" in one.cut.pools and stock is None:
         whole = lean.denominator
         takes: list[tuple[Pool, int]] = [("lean", lean.numerator), ("fat", whole - lean.numerator)]
+        fixed = True
     elif lean is not None and "fat" in one.cut.pools and not as_it_comes:
         own = 1 - added
         if stock is not None:
@@ -144,7 +149,10 @@ def _compiled(one: Demand, lean: Fraction | None, pool: dict[Pool, int]) -> _Dra
         own = added.denominator - added.numerator
         takes = [(name, part * own) for name, part in there]
     kept = tuple([take for take in takes if take[1]])
-    return _Draw(one.choice.line, one.cut.code, asked, kept, whole, added > 0)
+    found = Draw(one.choice.line, one.cut.code, asked, kept, whole, added > 0)
+    if fixed:
+        one.draw = found
+    return found
 
 
 def _as_there(one: Demand, pool: dict[Pool, int]) -> list[tuple[Pool, int]]:
@@ -165,13 +173,13 @@ def _added(one: Demand, lean: Fraction | None, pool: dict[Pool, int]) -> Fractio
     return NOTHING if lean is None else pearson(own, LEAN[added.of], lean)
 
 
-def _most(one: _Draw, left: Needs) -> int:
+def _most(one: Draw, left: Needs) -> int:
     """The most of a product that the pools give: the scarcer of lean and fat sets it."""
     most = [left[name][0] * one.whole // (left[name][1] * part) for name, part in one.takes]
     return min(most, default=0)
 
 
-def _needs(draws: Iterable[_Draw]) -> Needs:
+def _needs(draws: Iterable[Draw]) -> Needs:
     """What draws need of each pool, nanograms as above and below the line."""
     needs: Needs = {}
     for one in draws:
@@ -189,14 +197,14 @@ def _fit(needs: Needs, pool: dict[Pool, int], band: int) -> bool:
     return all(above * 100 <= pool[name] * band * below for name, (above, below) in needs.items())
 
 
-def _first_to_fall(draws: Sequence[_Draw], pool: dict[Pool, int]) -> int:
+def _first_to_fall(draws: Sequence[Draw], pool: dict[Pool, int]) -> int:
     """The first of the choices that don't fit with which they no longer do."""
     return next(
         place for place in range(len(draws)) if not _fit(_needs(draws[: place + 1]), pool, BANDS[2])
     )
 
 
-def _shrunk(draws: Sequence[_Draw], pool: dict[Pool, int]) -> list[_Draw]:
+def _shrunk(draws: Sequence[Draw], pool: dict[Pool, int]) -> list[Draw]:
     kept = list(draws)
     for one in reversed(draws[:-1]):
         without = [other for other in kept if other is not one]
@@ -205,7 +213,7 @@ def _shrunk(draws: Sequence[_Draw], pool: dict[Pool, int]) -> list[_Draw]:
     return kept
 
 
-def _told(draws: Sequence[_Draw], pool: dict[Pool, int]) -> Conflict:
+def _told(draws: Sequence[Draw], pool: dict[Pool, int]) -> Conflict:
     """The numbers of a conflict over the pools: `where.part` is the pool that runs short.
 
     Products alike in lean are told in product pounds ("25 lb asked, 18 lb there"), others in
@@ -232,7 +240,7 @@ def _told(draws: Sequence[_Draw], pool: dict[Pool, int]) -> Conflict:
     return Conflict(lines, "trim", where, asked, there, most, rivals)
 
 
-def _drawn(share: int, one: _Draw, weight: int) -> PoolDraw:
+def _drawn(share: int, one: Draw, weight: int) -> PoolDraw:
     """Whole nanograms of each pool, and of what is added, that add up to the product."""
     amounts = {name: part * weight // one.whole for name, part in one.takes}
     over = weight - sum(amounts.values())

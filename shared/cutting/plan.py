@@ -281,7 +281,10 @@ class Planner:
         for one in demands:
             if one.pool and one.refusal is None:
                 drawing[one.choice.share].append(one)
-        natural = [made for made in lines if made.cut in self.ways.takes_nature]
+        nature = self.ways.takes_nature
+        natural: list[PlanLine] = []
+        if any(one.cut.code in nature for one in demands):
+            natural = [made for made in lines if made.cut in nature]
         gave = None if self._left is None else self._gave
         if len(self._gave) > MANY:
             self._gave.clear()
