@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from operator import attrgetter
 
-from shared.cutting.capacity import EXPECTED, MOST
+from shared.cutting.capacity import EXPECTED, MOST, SURE
 from shared.cutting.demand import Row
 from shared.cutting.problem import Problem, Units, by_lane, problem, tried
 from shared.cutting.run_packing import Layout, Piece, lay
@@ -31,7 +31,7 @@ class Laid:
 
 def lay_out(found: Standing, ways: Ways) -> Laid:
     """Where a standing group lies: at expected lengths where it can, else at its own."""
-    if found.given is None:
+    if found.given is None and len(found.rows) == 1 and found.scenario == SURE:
         need = found.rows[0].need
         alone = _alone(found.rows[0].options[0], need, ways)
         if alone is not None:
