@@ -3,12 +3,12 @@
 from dataclasses import dataclass
 from operator import attrgetter
 
-from shared.cutting.capacity import EXPECTED, MOST, SURE
+from shared.cutting.capacity import EXPECTED, MOST
 from shared.cutting.demand import Row
 from shared.cutting.problem import Problem, Units, by_lane, problem, tried
-from shared.cutting.run_packing import Layout, Piece, lay
+from shared.cutting.run_packing import Layout, Piece
 from shared.cutting.standing import Standing
-from shared.cutting.take import Missing, Option, Strip
+from shared.cutting.take import Missing, Strip
 from shared.cutting.taken import Segment
 from shared.cutting.ways import Ways
 
@@ -31,11 +31,6 @@ class Laid:
 
 def lay_out(found: Standing, ways: Ways) -> Laid:
     """Where a standing group lies: at expected lengths where it can, else at its own."""
-    if found.given is None and len(found.rows) == 1 and found.scenario == SURE:
-        need = found.rows[0].need
-        alone = _alone(found.rows[0].options[0], need, ways)
-        if alone is not None:
-            return Laid(found.rows, found.units, EXPECTED, {(0, 0, need): alone})
     if found.scenario != EXPECTED and found.scenario != MOST:
         dealt = _of_what_is_made(found, ways)
         if dealt is not None:
@@ -72,21 +67,6 @@ def _of_what_is_made(found: Standing, ways: Ways) -> dict[tuple[int, int, int], 
         key: [_next(strip, piece, key[2], queues[strip, piece]) for strip, piece in pieces]
         for key, pieces in made
     }
-
-
-def _alone(option: Option, need: int, ways: Ways) -> Dealt | None:
-    """Units of at most one piece each with nothing else there: as far left as they may lie."""
-    take = option.take(EXPECTED, ways)
-    if isinstance(take, Missing):
-        return None
-    dealt: Dealt = []
-    for strip, piece in take.pieces:
-        blocks = lay((piece,), (need,))
-        if blocks is None:
-            return None
-        in_order = sorted(blocks, key=_start)
-        dealt.append([Segment(strip, piece, one.start, one.number) for one in in_order])
-    return dealt
 
 
 def _deal(given: Problem, layouts: list[Layout], units: Units) -> dict[tuple[int, int, int], Dealt]:

@@ -2,16 +2,19 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
 
 from shared.cutting.answer import VERDICTS, Verdict
 from shared.cutting.capacity import EXPECTED, MOST, SCENARIOS, SURE
 from shared.cutting.demand import Demand, Row
 from shared.cutting.groups import groups, rows_of
 from shared.cutting.problem import Problem, Units, by_lane, problem, tried
-from shared.cutting.run_packing import Piece, lay
 from shared.cutting.search import possible, solve
 from shared.cutting.take import Cell, Missing, Strip
 from shared.cutting.ways import Ways
+
+if TYPE_CHECKING:
+    from shared.cutting.run_packing import Piece
 
 
 @dataclass(slots=True)
@@ -33,8 +36,6 @@ class Standing:
 def stand(demands: list[Demand], ways: Ways) -> Standing | None:
     """The first lengths with which a group stands, with its plan; None where it can't."""
     rows = rows_of(demands)
-    if len(rows) == 1 and len(rows[0].options) == 1 and _fits_alone(rows[0], ways):
-        return Standing(demands, rows, SURE, None, ((rows[0].need,),))
     one_way = all(len(row.options) == 1 for row in rows)
     for scenario in SCENARIOS:
         if one_way:
@@ -75,17 +76,6 @@ def _fits_one_way(rows: Sequence[Row], scenario: int, ways: Ways) -> bool:
             if not tried(tuple(kinds), ways).fits(tuple([mine[piece] for piece in kinds])):
                 return False
     return True
-
-
-def _fits_alone(row: Row, ways: Ways) -> bool:
-    """Whether a row surely fits where nothing else is asked: pieces of one kind, or parts only."""
-    option, need = row.options[0], row.need
-    take = option.take(SURE, ways)
-    if isinstance(take, Missing) or len(take.pieces) > 1 or 0 <= option.cap < need:
-        return False
-    if any(amount * need > there for _, amount, there in take.cells):
-        return False
-    return all(lay((piece,), (need,)) is not None for _, piece in take.pieces)
 
 
 def stands(demands: Sequence[Demand], ways: Ways) -> bool:
