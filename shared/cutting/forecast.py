@@ -195,6 +195,8 @@ def _line(
 
 
 def _packages(package: Package, pieces: int, finished: Range, *, counted: bool) -> Range:
+    if not finished.high:  # the rest of nothing goes into no package
+        return Range(0, 0, 0)
     if package.weight is not None:
         each = package.weight.nanograms
         return Range(

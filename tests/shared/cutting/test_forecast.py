@@ -4,13 +4,17 @@ from dataclasses import replace
 from decimal import Decimal
 from fractions import Fraction
 
+from shared.carcass import anatomy
 from shared.carcass.carcass import Carcass, SideWeights
 from shared.carcass.grades import beef_yield_grade, grade_factor
 from shared.carcass.spread import band, range_of
-from shared.cutting.forecast import finish_yield, forecast, kept, range_band
+from shared.cutting.forecast import Range, finish_yield, forecast, kept, range_band
 from shared.cutting.order import Choice, Question
 from shared.cutting.own_figures import Made, own_figures
+from shared.cutting.plan import plan
 from shared.units import Weight
+from tests.bench.crowded import question_of
+from tests.bench.full_orders import full_order
 from tests.shared.cutting.half_hog import PORK, planned
 
 
@@ -63,6 +67,21 @@ def test_an_owners_lines_add_up() -> None:
             for one in question.choices
             if one.share == share and PORK.cuts[one.cut].kind != "to_trim"
         }
+
+
+def test_the_rest_of_nothing_goes_into_no_package() -> None:
+    order = full_order("nothing", "quarters")
+    order["choices"] = [
+        {"line": 1, "share": 1, "cut": "ground_beef", "amount": "rest"},
+        {"line": 2, "share": 1, "cut": "fresh_sausage", "amount": "rest"},
+    ]
+    beef, question = anatomy.catalogue("beef"), question_of(order)
+    found = forecast(question, plan(question, beef), beef)
+    ground, sausage = found.line(1), found.line(2)
+    assert ground is not None
+    assert sausage is not None
+    assert ground.packages.low > 1
+    assert sausage.finished == sausage.packages == Range(0, 0, 0)
 
 
 def test_what_the_plan_makes_nothing_of_has_no_line() -> None:
