@@ -64,6 +64,8 @@ def block_row(
     sizes = [_size(line, one) for one in (words, also) if one]
     size, unit = sizes[0][0], "\n".join(dict.fromkeys(one for _, one in sizes))
     count = str(line.count) if line.count else "<1"
+    if not line.count and size:  # one piece, smaller than was asked: "1 <3 lb", not "<1 3 lb"
+        count, size = "1", f"<{size}"
     several = len(lines) > 1 and bool(owners)
     told = [", ".join(_details(line, catalogue, one)) for one in (words, also) if one]
     names = [_name(line, catalogue, one) for one in (words, also) if one]

@@ -71,7 +71,11 @@ def why_not(desk: "OrderDesk", words: "Words", *, settling: bool = False) -> str
         )
     asked = [one.shares for one in answer.questions]
     if any(desk.share in shares for shares in asked):
-        return QCoreApplication.translate("Release", "The owners have to agree first.")
+        return QCoreApplication.translate(
+            "Release",
+            "The owners have to agree first: change a line that the panel names, or have one owner "
+            "cut as another says (Ctrl+G).",
+        )
     if "open_part" in codes:
         return _still_open(desk, refusals, words)
     if not desk.says.choices:

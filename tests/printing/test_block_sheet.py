@@ -8,7 +8,9 @@ from io import BytesIO
 import pytest
 from pypdf import PdfReader
 
+from printing.block_words import block_row
 from printing.page import SIZES, PaperName
+from printing.words import Words
 from shared.carcass.carcass import Gone
 from shared.cutting.breaking import block_lines, pool_lines
 from shared.cutting.order import Amount, Choice
@@ -188,3 +190,15 @@ def test_a_ham_of_which_neither_fresh_nor_cured_is_said_is_an_open_matter(
     said = _pages(sheet_of(lot, language=language))
     assert asked not in " ".join(said)
     assert row not in " ".join(said)
+
+
+def test_a_rest_under_one_piece_is_one_and_smaller_than_asked() -> None:
+    # "<1 3 lb" was read as no roast of 3 lb at all.
+    lot = planned()
+    line = block_lines(lot.question, lot.answer, lot.catalogue)[0]
+    known = Words("en", strict=True)
+    roast = replace(line, count=0, thickness=None, piece_weight=Weight(3, "lb"))
+    row = block_row([roast], lot.catalogue, known, {})
+    assert (row.count, row.size, row.unit) == ("1", "<3", "lb")
+    whole = block_row([replace(roast, piece_weight=None)], lot.catalogue, known, {})
+    assert (whole.count, whole.size) == ("<1", "")

@@ -50,7 +50,7 @@ class Families:
         shop.turn_to("Bering")
         shop.take("hanging tender")
         shop.usual()
-        assert shop.settle() == "The owners have to agree first."
+        assert shop.settle().startswith("The owners have to agree first: change a line")
         shop.turn_to("Colby")
         shop.usual()
         assert shop.settle() == "", "what two others have between them is none of his"

@@ -7931,8 +7931,8 @@
         <translation>Todavía no se puede dar todo: tome primero una de las salidas.</translation>
     </message>
     <message>
-        <source>The owners have to agree first.</source>
-        <translation>Primero tienen que ponerse de acuerdo los dueños.</translation>
+        <source>The owners have to agree first: change a line that the panel names, or have one owner cut as another says (Ctrl+G).</source>
+        <translation>Primero tienen que ponerse de acuerdo los dueños: cambie una línea que nombra el panel, o que a uno se le corte como diga otro (Ctrl+G).</translation>
     </message>
     <message>
         <source>{owner} says how it is cut: settle that.</source>
