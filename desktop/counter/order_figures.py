@@ -10,6 +10,7 @@ from desktop.look.space import STEP, TOGETHER
 from desktop.panels.heading import Words
 from printing.words.choice_words import fraction_text
 from shared.carcass.weights import side_weights
+from shared.cutting.forecast import Range
 from shared.cutting.freezer_space import freezer_space
 from shared.cutting.promise import promised
 from shared.cutting.where_it_went import hanging_ng
@@ -49,12 +50,7 @@ class OrderFigures(QWidget):
         none = self.tr("nothing yet")
         rows = [
             self._hanging(desk, words),
-            (
-                self.tr("Take-home"),
-                _span(whole_pounds_text(home.low), whole_pounds_text(home.high))
-                if home.high
-                else none,
-            ),
+            *self._home(desk, home),
             (self.tr("Packages"), range_words(packages) if packages.high else none),
             (
                 self.tr("Freezer, 25 to 40 lb a ft³"),
@@ -62,6 +58,19 @@ class OrderFigures(QWidget):
             ),
         ]
         self._show(rows, *self._priced(found, words))
+
+    def _home(self, desk: "OrderDesk", home: Range) -> list[tuple[str, str]]:
+        """Take-home, and before it what the lines come to where plants see less than that."""
+        span = _span(whole_pounds_text(home.low), whole_pounds_text(home.high))
+        if not home.high:
+            return [(self.tr("Take-home"), self.tr("nothing yet"))]
+        lines = desk.dealt.finished(desk.share).mid
+        if lines <= home.high:
+            return [(self.tr("Take-home"), span)]
+        return [
+            (self.tr("Lines by the tables"), whole_pounds_text(lines)),
+            (self.tr("Take-home as plants see it"), span),
+        ]
 
     def spoken(self) -> list[str]:
         """Every row as "name: figure", first to last."""

@@ -6283,6 +6283,14 @@
         <translation>Para llevar a casa</translation>
     </message>
     <message>
+        <source>Lines by the tables</source>
+        <translation>Líneas según las tablas</translation>
+    </message>
+    <message>
+        <source>Take-home as plants see it</source>
+        <translation>A casa, según las plantas</translation>
+    </message>
+    <message>
         <source>Packages</source>
         <translation>Paquetes</translation>
     </message>

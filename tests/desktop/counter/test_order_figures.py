@@ -13,6 +13,7 @@ from desktop.look import theme
 from desktop.look.theme import Theme
 from desktop.work import slow_turns
 from shared.billing.rates import Charge, RateCard
+from shared.units import whole_pounds_text
 from tests.db.examples import lot_of_halves
 from tests.desktop.counter.opened_counter import desk_of, with_order
 from tests.desktop.counter.test_order_view import halves
@@ -57,6 +58,20 @@ def test_the_price_is_told_with_what_it_is_made_of(qtbot: QtBot, bench: Bench) -
     assert said[1].startswith("Take-home: ")
     assert home.low < home.high
     assert "–" in said[3]
+
+
+def test_take_home_below_the_lines_says_why(qtbot: QtBot, bench: Bench) -> None:
+    """The tables have the house's usual of half a beef at more than extension services tell."""
+    with bench.store.work(bench.person, bench.station) as work:
+        lot = lot_of_halves(work, "beef")
+        work.commit()
+    place = with_order(qtbot, bench, lot)
+    desk_of(place).fill_usual()
+    place.order.show_again()
+    lines, home = place.order.panel.figures.spoken()[1:3]
+    pounds = whole_pounds_text(desk_of(place).dealt.finished(1).mid)
+    assert lines == f"Lines by the tables: {pounds}"
+    assert home.startswith("Take-home as plants see it: ")
 
 
 @pytest.mark.parametrize(("percent", "there"), [(100, True), (125, False)])
