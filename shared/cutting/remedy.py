@@ -171,16 +171,15 @@ class _Case:
         return self.planner.verdict(edited) if found is None else found
 
     def _leaves_less(self, one: _Try, edited: Question) -> bool:
-        """Whether the rest is nothing, or less than one piece: a leg's rest is no whole ham.
+        """Whether the rest is less than one piece: what is left of a leg is no whole ham.
 
-        What is given to the trim is no less for being less than a piece.
+        Nothing left is none the less a rest: an order isn't finished while it is being asked.
         """
         (edit,) = one.edits
-        answer, kind = self.planner.answer(edited), self.demands[edit.line].cut.kind
-        if kind == "pool":
-            return not any(it.weight_ng for it in answer.draws if it.line == edit.line)
-        lines = [it for it in answer.lines if it.line == edit.line]
-        return not lines or not (kind == "to_trim" or any(it.count for it in lines))
+        if self.demands[edit.line].cut.kind == "to_trim":
+            return False
+        lines = [it for it in self.planner.answer(edited).lines if it.line == edit.line]
+        return bool(lines) and not any(it.count for it in lines)
 
     def _edited(self, edits: tuple[Edit, ...]) -> Question:
         changed = {one.line: one.choice for one in edits}

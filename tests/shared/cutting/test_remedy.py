@@ -12,7 +12,6 @@ from shared.cutting.order import Amount, Question
 from shared.cutting.plan import compiled, plan, shop_of
 from shared.cutting.remedy import remedies
 from tests.bench.crowded import question_of
-from tests.bench.full_orders import full_order
 from tests.oracle import random_orders
 from tests.oracle.blocks import species_of
 from tests.shared.cutting.tiny_lot import catalogue, choice, inches, lot, pounds
@@ -88,20 +87,6 @@ def test_too_much_ground_becomes_what_is_there() -> None:
     assert given.line == 2
     assert given.choice is not None
     assert given.choice.cut == "grind_ham"
-
-
-def test_the_rest_of_nothing_is_no_way_out() -> None:
-    # A whole tenderloin is the very meat that makes a T-bone of a steak: beside it none is left.
-    order = full_order("nothing", "quarters")
-    order["shares"] = [{"number": 1, "owner": "O", "holdings": [{"carcass": 1, "side": 1}]}]
-    order["choices"] = [
-        {"line": 1, "share": 1, "cut": "whole_tenderloin", "amount": "all"},
-        {"line": 2, "share": 1, "cut": "t_bone_steak", "amount": "all"},
-    ]
-    beef, question = anatomy.catalogue("beef"), question_of(order)
-    (ways_out,) = remedies(question, plan(question, beef), beef)
-    assert "neighbour" in _kinds(ways_out)
-    assert "rest" not in _kinds(ways_out)
 
 
 def test_too_thin_becomes_as_thin_as_it_can_be() -> None:
