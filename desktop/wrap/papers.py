@@ -22,13 +22,6 @@ if TYPE_CHECKING:
     from shared.shop.packages import PackageMade
 
 
-def label_pdf(
-    label: "PackageLabel", words: "Words", marks: "PlantMarks"
-) -> "bytes | tuple[MarkingProblem, ...]":
-    """One label as PDF, or what doesn't fit on it. For a worker: it loads the print room."""
-    return labels_pdf((label,), words, marks)
-
-
 def labels_pdf(
     ready: "Sequence[PackageLabel]", words: "Words", marks: "PlantMarks"
 ) -> "bytes | tuple[MarkingProblem, ...]":

@@ -13,12 +13,11 @@ from shared.cutting.ways import Ways
 def keys_of(one: Demand, ways: Ways) -> Keys:
     """The lanes and cells the options of a demand touch, whatever the lengths."""
     if one.keys is None:
-        one.keys = keys_of_options(one.options, ways)
+        one.keys = _keys_of_options(one.options, ways)
     return one.keys
 
 
-def keys_of_options(options: Iterable[Option], ways: Ways) -> Keys:
-    """The lanes and cells some options touch, whatever the lengths."""
+def _keys_of_options(options: Iterable[Option], ways: Ways) -> Keys:
     lanes: dict[Lane, None] = {}
     cells: dict[Cell, None] = {}
     for option in options:

@@ -56,7 +56,7 @@ def _of_what_is_made(found: Standing, ways: Ways) -> dict[tuple[int, int, int], 
                     mine[piece] = mine.get(piece, 0) + count
     queues: dict[tuple[Strip, Piece], list[tuple[int, int]]] = {}
     for strip, mine in counts.items():
-        for kinds in [[*mine]] if len(mine) == 1 else by_lane([*mine]):
+        for kinds in by_lane([*mine]):
             layout = tried(tuple(kinds), ways).lay(tuple([mine[piece] for piece in kinds]))
             if layout is None:
                 return None

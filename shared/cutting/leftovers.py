@@ -63,7 +63,7 @@ def rest_of_option(
             room = _room(option, off)
             one = off.share if room is ALL else min(off.share, room)
             count = max(count, left * one.denominator // (whole * one.numerator))
-        lines.append(line(demand, option, plan, count, parts, None, None, None))
+        lines.append(line(demand, option, plan, count, parts.taken(), None, None, None))
     return lines
 
 
@@ -87,26 +87,12 @@ def _rest_line(
         alone = Option(
             option.carcass, held.side.number, option.ways, (held,), option.animal, option.wanted
         )
-    taken, weight = taken_between(held.side, strip[2], lanes, (start, end), EXPECTED, ways)
+    parts = taken_between(held.side, strip[2], lanes, (start, end), EXPECTED, ways)
     occupied.add_length(strip, lanes, start, end)
     if held.split:
         occupied.charge(option.wanted.share, strip, lanes, end - start)
     count, size = pieces_of(plan, alone, end - start, EXPECTED, ways)
-    choice = demand.choice
-    return PlanLine(
-        choice.line,
-        choice.share,
-        choice.cut,
-        plan.way.code,
-        option.carcass,
-        alone.side,
-        count,
-        taken,
-        weight,
-        start,
-        end,
-        size,
-    )
+    return line(demand, alone, plan, count, parts, start, end, size)
 
 
 def _rest_part(

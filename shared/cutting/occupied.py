@@ -76,13 +76,6 @@ class Occupied:
                 before = mine.get(key)
                 mine[key] = (one.fraction,) if before is None else (*before, one.fraction)
 
-    def copied(self) -> "Occupied":
-        """As it is now."""
-        found = Occupied(self.denominator, self.split)
-        found.lanes, found.parts = self.lanes.copy(), self.parts.copy()
-        found.accounts, found.by_share = self.accounts.copy(), self.by_share.copy()
-        return found
-
     def join(self, other: "Occupied") -> None:
         """Add what another group of lines takes: it touches other lanes and parts."""
         self.lanes.update(other.lanes)

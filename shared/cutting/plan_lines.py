@@ -119,9 +119,10 @@ def piece_lines(
         if plan.on_run is not None:
             start, end = dealt[0][0].start, dealt[0][-1].end
             size = dealt[0][0].piece.size
-        yield line(demand, option, plan, count, first, start, end, size)
+        yield line(demand, option, plan, count, first.taken(), start, end, size)
         return
     for number, one in enumerate(dealt[0]):
         parts = first if number == 0 else Parts(option, ways, scenario)
         parts.add_segment(one)
-        yield line(demand, option, plan, one.number, parts, one.start, one.end, one.piece.size)
+        taken, size = parts.taken(), one.piece.size
+        yield line(demand, option, plan, one.number, taken, one.start, one.end, size)

@@ -160,7 +160,7 @@ def problem(rows: Sequence[Row], scenario: int, ways: Ways) -> Problem:
     place: dict[tuple[Strip, Piece], tuple[int, int]] = {}
     known = {} if ways.strips is None else ways.strips
     for strip, pieces in kinds.items():
-        for together in [list(pieces)] if len(pieces) == 1 else by_lane(list(pieces)):
+        for together in by_lane([*pieces]):
             for kind, piece in enumerate(together):
                 place[strip, piece] = (len(packings), kind)
             packings.append(_known(tuple(together), known))
@@ -211,6 +211,8 @@ def _parts(
 
 def by_lane(pieces: list[Piece]) -> list[list[Piece]]:
     """Kinds of one strip that share lanes, directly or through others, together."""
+    if len(pieces) == 1:
+        return [pieces]
     sets: list[tuple[int, list[Piece]]] = []
     for piece in pieces:
         mask, members = piece.lanes, [piece]

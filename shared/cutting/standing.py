@@ -72,7 +72,7 @@ def _fits_one_way(rows: Sequence[Row], scenario: int, ways: Ways) -> bool:
     if any(used > there for used, there in cells.values()):
         return False
     for mine in counts.values():
-        for kinds in [[*mine]] if len(mine) == 1 else by_lane([*mine]):
+        for kinds in by_lane([*mine]):
             if not tried(tuple(kinds), ways).fits(tuple([mine[piece] for piece in kinds])):
                 return False
     return True

@@ -87,19 +87,33 @@ class Parts:
         """Take all that lies between two points of some lanes."""
         side = self._animal.sides[strip[1] - 1]
         bounds, places = side.bounds[self._scenario][strip[2]], self._places[strip[2]]
-        for place in range(max(0, bisect_right(bounds, start) - 1), len(places)):
-            lo, hi = bounds[place], bounds[place + 1]
-            if lo >= end:
-                break
-            length = (hi if hi < end else end) - (lo if lo > start else start)
-            if length > 0:
-                for bit, part in places[place]:
-                    if bit & lanes:
-                        self.add(part, length, hi - lo, side)
+        for part, length, whole in _between(bounds, places, lanes, start, end):
+            self.add(part, length, whole, side)
 
-    def taken(self) -> tuple[Taken, ...]:
-        """The parts in the order they were met."""
-        return tuple([_taken(code, *fraction) for code, fraction in self.found.items()])
+    def taken(self) -> tuple[tuple[Taken, ...], int]:
+        """The parts in the order they were met, and their weight."""
+        found = [_taken(code, *fraction) for code, fraction in self.found.items()]
+        return tuple(found), self.weight
+
+
+def _between(
+    bounds: tuple[int, ...],
+    places: tuple[tuple[tuple[int, Part], ...], ...],
+    lanes: int,
+    start: int,
+    end: int,
+) -> list[tuple[Part, int, int]]:
+    """The parts between two points of some lanes: what length of each, of how much in all."""
+    found: list[tuple[Part, int, int]] = []
+    for place in range(max(0, bisect_right(bounds, start) - 1), len(places)):
+        lo, hi = bounds[place], bounds[place + 1]
+        if lo >= end:
+            break
+        length = (hi if hi < end else end) - (lo if lo > start else start)
+        for bit, part in places[place] if length > 0 else ():
+            if bit & lanes:
+                found.append((part, length, hi - lo))
+    return found
 
 
 def taken_between(
@@ -109,24 +123,17 @@ def taken_between(
 
     A part lies on one stretch of one lane, so that it is met once at most.
     """
-    start, end = between
-    bounds, places, weights = side.bounds[scenario][run], ways.at[run], side.weights
+    weights = side.weights
     found: list[Taken] = []
     weight = 0
-    for place in range(max(0, bisect_right(bounds, start) - 1), len(places)):
-        lo, hi = bounds[place], bounds[place + 1]
-        if lo >= end:
-            break
-        length = (hi if hi < end else end) - (lo if lo > start else start)
-        for bit, part in places[place] if length > 0 else ():
-            if bit & lanes:
-                code, whole = part.code, weights[part.code]
-                if length == hi - lo:
-                    weight += whole
-                    found.append(_taken(code, 1, 1))
-                else:
-                    weight += whole * length // (hi - lo)
-                    found.append(_taken(code, length, hi - lo))
+    for part, length, of in _between(side.bounds[scenario][run], ways.at[run], lanes, *between):
+        code, whole = part.code, weights[part.code]
+        if length == of:
+            weight += whole
+            found.append(_taken(code, 1, 1))
+        else:
+            weight += whole * length // of
+            found.append(_taken(code, length, of))
     return tuple(found), weight
 
 
@@ -155,12 +162,13 @@ def line(
     option: Option,
     plan: WayPlan,
     count: int,
-    parts: Parts,
+    parts: tuple[tuple[Taken, ...], int],
     start: int | None,
     end: int | None,
     size: int | None,
 ) -> PlanLine:
-    """One plan line."""
+    """One plan line; `parts` are what it takes of each, and what that weighs."""
+    taken, weight = parts
     return PlanLine(
         demand.choice.line,
         demand.choice.share,
@@ -169,8 +177,8 @@ def line(
         option.carcass,
         option.side,
         count,
-        parts.taken(),
-        parts.weight,
+        taken,
+        weight,
         start,
         end,
         size,

@@ -55,7 +55,8 @@ def whole_lines(
                 entry.plan, option, entry.block.end - entry.block.start, scenario, ways
             )
             start, end = entry.block.start, entry.block.end
-        lines.append(line(demand, option, entry.plan, count, entry.parts, start, end, size))
+        taken = entry.parts.taken()
+        lines.append(line(demand, option, entry.plan, count, taken, start, end, size))
     return lines
 
 

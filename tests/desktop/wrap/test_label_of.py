@@ -10,7 +10,7 @@ from db.store import Store
 from desktop.bench import Bench
 from desktop.office.recipe_dialog import RecipeDialog
 from desktop.wrap.label_of import label_complaint, label_of
-from desktop.wrap.papers import counts_pdf, label_pdf
+from desktop.wrap.papers import counts_pdf, labels_pdf
 from desktop.wrap.wrapping import Wrapping, read_wrapping
 from shared.marking.label import PackageLabel
 from shared.marking.plant_marks import PlantMarks
@@ -56,7 +56,7 @@ def test_a_custom_exempt_label_says_what_it_must(
     wrapping = weighed_in(store, signed, bench, 0)
     label = label_of(wrapping.packages[0], wrapping)
     assert isinstance(label, PackageLabel)
-    text = text_of(label_pdf(label, bench.words, wrapping.marks))
+    text = text_of(labels_pdf((label,), bench.words, wrapping.marks))
     for part in ("NOT FOR SALE", "Whole ham", "Anna Berg", "18.50", "Oak Lane Meats"):
         assert part.casefold() in text.casefold()
 
@@ -83,7 +83,7 @@ def test_bacon_gets_its_label_once_the_cure_is_known(
     assert isinstance(label, PackageLabel)
     assert label.allergens == ()
     assert label.ready == "cook_before_eating"
-    assert "sodium nitrite" in text_of(label_pdf(label, bench.words, wrapping.marks))
+    assert "sodium nitrite" in text_of(labels_pdf((label,), bench.words, wrapping.marks))
 
 
 def test_the_counts_paper_has_the_order_and_its_owner(
@@ -124,7 +124,7 @@ def test_with_them_it_bears_number_legend_and_gs1_code(
     assert label.gs1 is not None
     assert label.gs1.value("01") == "90614141000015"
     assert label.gs1.value("10") == str(wrapping.lot.number)
-    text = text_of(label_pdf(label, bench.words, marks))
+    text = text_of(labels_pdf((label,), bench.words, marks))
     for part in ("Est. M1234", "KEEP REFRIGERATED", "Safe Handling Instructions"):
         assert part in text
     assert "NOT FOR SALE" not in text
@@ -148,7 +148,7 @@ def test_a_refusal_names_the_stock_that_does(store: Store, signed: SignedOn, ben
     wrapping = replace(wrapping, marks=marks, shop=replace(wrapping.shop, stock="4x2"))
     label = label_of(wrapping.packages[0], wrapping)
     assert isinstance(label, PackageLabel)
-    refused = label_pdf(label, bench.words, marks)
+    refused = labels_pdf((label,), bench.words, marks)
     assert isinstance(refused, tuple)
     assert label_complaint(refused) == (
         "Not all the label must say fits on this stock; it fits on 4 × 3 in or 4 × 6 in "
@@ -157,4 +157,4 @@ def test_a_refusal_names_the_stock_that_does(store: Store, signed: SignedOn, ben
     larger = replace(wrapping, shop=replace(wrapping.shop, stock="4x3"))
     label = label_of(larger.packages[0], larger)
     assert isinstance(label, PackageLabel)
-    assert isinstance(label_pdf(label, bench.words, marks), bytes), "what was named does"
+    assert isinstance(labels_pdf((label,), bench.words, marks), bytes), "what was named does"
