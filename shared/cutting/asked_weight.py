@@ -19,6 +19,7 @@ class Asked:
         """Nothing is reckoned yet."""
         self._ways = ways
         self._each: dict[int, tuple[Option, Fraction]] = {}
+        self._all: dict[int, tuple[Demand, int]] = {}
 
     def piece_ng(self, option: Option) -> Fraction:
         """Expected weight of one piece, nanograms."""
@@ -29,6 +30,12 @@ class Asked:
 
     def ng(self, one: Demand) -> int:
         """Expected weight of all a line asks for, as `asked_ng` says it."""
+        known = self._all.get(id(one))
+        if known is None:
+            known = self._all[id(one)] = one, self._ng(one)
+        return known[1]
+
+    def _ng(self, one: Demand) -> int:
         if len(one.rows) == 1 and not one.pool:
             option = one.rows[0].options[0]
             if option.wanted.fraction is None:

@@ -5,41 +5,29 @@ How many units of a change fit lies between what fits beside one way of making t
 what fits beside those of them that have one place only; the search is asked for what lies between.
 """
 
-from collections.abc import Sequence
-from typing import TYPE_CHECKING
+from collections.abc import Collection, Sequence
 
 from shared.cutting.capacity import EXPECTED, MOST, SURE
 from shared.cutting.demand import Demand, Row
-from shared.cutting.groups import groups, keys_of, rows_of
+from shared.cutting.grouped import Grouped
+from shared.cutting.groups import rows_of
 from shared.cutting.more_rows import Lines, More, with_rows
 from shared.cutting.room_by_sums import RoomBySums
 from shared.cutting.search import possible
 from shared.cutting.ways import Ways
 
-if TYPE_CHECKING:
-    from shared.cutting.take import Cell, Lane
-
-TRIED = (MOST, EXPECTED, SURE)
+TRIED = (SURE, EXPECTED, MOST)
 
 
 class Beside:
     """Lines that stay, and every question what fits beside them, whatever lengths it takes."""
 
-    def __init__(self, stay: Sequence[Demand], watched: frozenset[int], ways: Ways) -> None:
+    def __init__(self, stay: Grouped, watched: Collection[int], ways: Ways) -> None:
         """Lines that must be met; those `watched` must stand too where nothing touches them."""
-        self._ways = ways
-        self._groups = groups([one for one in stay if one.rows and one.refusal is None], ways)
-        self._of: dict[Lane | Cell, int] = {}
-        self._watched: set[int] = set()
-        self._mine = {one.choice.line: one for one in stay}
+        self._stay, self._ways = stay, ways
+        self._watched = stay.places(watched)
         self._known: dict[tuple[int, ...], tuple[_Set, ...]] = {}
-        for place, group in enumerate(self._groups):
-            for one in group:
-                if one.choice.line in watched:
-                    self._watched.add(place)
-                for keys in keys_of(one, ways):
-                    for key in keys:
-                        self._of[key] = place
+        self._fitted: dict[int, tuple[Row, list[tuple[int, int]]]] = {}
 
     def may_fit(self, one: Demand) -> bool:
         """False where sums say already that no unit of a line of one row fits."""
@@ -60,10 +48,13 @@ class Beside:
         """
         (row,) = one.rows
         best = 0
+        found: list[tuple[int, int]] = []
         for it in self._touched(one):
             best = it.most(row, best)
+            found.append((it.scenario, best))
             if best == row.need:
                 break
+        self._fitted[id(row.options)] = row, found
         return best
 
     def lone(self, group: Sequence[Demand]) -> Demand | None:
@@ -71,28 +62,27 @@ class Beside:
 
         Where none has one, the group is as soon tried as a whole.
         """
-        found = [one for one in group if self._mine.get(one.choice.line) is not one]
+        found = [one for one in group if self._stay.lines.get(one.choice.line) is not one]
         chooses = any(len(row.options) > 1 for one in group for row in one.rows)
         return found[0] if len(found) == 1 and chooses else None
 
     def surest(self, one: Demand) -> int | None:
         """The first lengths, from the sure ones on, with which a line stands with what it touches.
 
-        None where it doesn't at any. What is watched isn't looked at.
+        None where it doesn't at any. What is watched isn't looked at. Where the most of it was
+        asked for, that says it: if 4 fit at the sure lengths and 6 at the expected, so do 5.
         """
-        sets = self._set(tuple(sorted(self._places(one))))
-        return next((it.scenario for it in reversed(sets) if it.fits(one.rows)), None)
-
-    def _places(self, one: Demand) -> set[int]:
-        """The groups a line touches."""
-        if not one.rows:
-            return set()
-        lanes, cells = keys_of(one, self._ways)
-        return {self._of[key] for key in (*lanes, *cells) if key in self._of}
+        known = self._fitted.get(id(one.rows[0].options)) if len(one.rows) == 1 else None
+        if known is not None and one.rows[0].need <= known[0].need:
+            for scenario, most in known[1]:
+                if one.rows[0].need <= most:
+                    return scenario
+        sets = self._set(tuple(sorted(self._stay.touched(one))))
+        return next((it.scenario for it in sets if it.fits(one.rows)), None)
 
     def _touched(self, one: Demand) -> "tuple[_Set, ...]":
         """What a line touches, at all lengths; nothing where what is watched can't stand."""
-        touched = self._places(one)
+        touched = self._stay.touched(one)
         for place in self._watched - touched:
             if not any(it.stands() for it in self._set((place,))):
                 return ()
@@ -101,7 +91,7 @@ class Beside:
     def _set(self, places: tuple[int, ...]) -> "tuple[_Set, ...]":
         found = self._known.get(places)
         if found is None:
-            lines = [one for place in places for one in self._groups[place]]
+            lines = [one for place in places for one in self._stay.sets[place]]
             rows = rows_of(sorted(lines, key=lambda one: one.choice.line))
             found = tuple([_Set(rows, scenario, self._ways) for scenario in TRIED])
             self._known[places] = found

@@ -12,15 +12,16 @@ from shared.cutting.ways import Ways
 
 
 def split_up(
-    group: list[Demand], ways: Ways, fallen: bool = False
+    group: list[Demand], ways: Ways, fallen: bool = False, growing: Growing | None = None
 ) -> tuple[list[list[Demand]], list[Demand]]:
     """Irreducible conflicts of a group that can't stand, and what stands without their newest.
 
     Line after line is added to those that stand. One that can't be is in a conflict with some of
-    them; it is set aside and the search goes on. `fallen`: all can't stand, as is known.
+    them; it is set aside and the search goes on. `fallen`: all can't stand, as is known;
+    `growing`: all lines, of which none stands yet.
     """
     lines = sorted(group, key=lambda one: one.choice.line)
-    growing = Growing(lines, ways)
+    growing = growing or Growing(lines, ways)
     found: list[list[Demand]] = []
     for one in lines:
         others = growing.add(one)

@@ -1,7 +1,7 @@
 """Where an option may take anything, as bits: so that what can't touch is known at a glance."""
 
 from shared.cutting.take import Option
-from shared.cutting.ways import WayPlan, Ways
+from shared.cutting.ways import WayPlan, WayPrint, Ways
 
 Ground = tuple[int, int, int]  # carcass, side (0 the animal), share (0 all, else its account)
 
@@ -19,7 +19,7 @@ class Footprints:
     def __init__(self, ways: Ways) -> None:
         """Number the bits."""
         self._first: list[int] = []
-        self._ways: dict[int, tuple[int, int, bool]] = {}
+        self._ways = ways.prints
         self._shift: dict[Ground, int] = {}
         self._wide = 0
         for run in ways.runs:
@@ -36,7 +36,7 @@ class Footprints:
             known = self._ways.get(id(plan))
             if known is None:
                 known = self._ways[id(plan)] = self._of_way(plan)
-            bits, charged, of_animal = known
+            _, bits, charged, of_animal = known
             for held in option.held:
                 side = held.side.number
                 found |= bits << self._at((option.carcass, side, 0))
@@ -52,8 +52,7 @@ class Footprints:
             shift = self._shift[ground] = len(self._shift) * self._wide
         return shift
 
-    def _of_way(self, plan: WayPlan) -> tuple[int, int, bool]:
-        """Bits of what a way takes of a side and is charged for; whether it takes of the animal."""
+    def _of_way(self, plan: WayPlan) -> WayPrint:
         bits = charged = 0
         on_run = plan.on_run
         if on_run is not None:
@@ -64,7 +63,7 @@ class Footprints:
             if off.run >= 0:
                 bits |= self._lanes(off.run, off.stretch, off.stretch + 1, off.lane)
                 charged |= self._lanes(off.run, 0, 0, off.lane)
-        return bits, charged, any(off.part.per == "animal" for off in plan.off_run)
+        return WayPrint(plan, bits, charged, any(off.part.per == "animal" for off in plan.off_run))
 
     def _lanes(self, run: int, first: int, last: int, lanes: int) -> int:
         """Some lanes of stretches from first to last, as far as the run goes."""

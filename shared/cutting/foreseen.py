@@ -1,29 +1,26 @@
 """The verdict of an order with a few lines changed, foreseen from the answer it had before.
 
 A change in one group of parts never moves another group: only the groups it touches are tried
-anew. What takes the rest may change only where it meets a line that does, or what takes the rest
-there. So of the pools it is enough that the lines that surely stay fill them: with 2 lb of soup
-bones asked, the bones of one untouched quarter. Where they don't, the whole must be planned.
+anew. Of the pools it is enough that what surely stays fills them.
 """
 
-from collections.abc import Iterable, Sequence
+from collections import Counter
+from collections.abc import Iterable, Mapping, Sequence
 from itertools import pairwise
-from typing import NamedTuple
 
-from shared.carcass.carcass import Share
-from shared.cutting.answer import VERDICTS, Answer, PlanLine, Verdict
+from shared.cutting.answer import VERDICTS, Answer, Verdict
 from shared.cutting.beside import Beside
 from shared.cutting.capacity import EXPECTED, SCENARIOS, SURE
 from shared.cutting.cut_alike import alike_questions
 from shared.cutting.demand import Demand, Shop
-from shared.cutting.footprint import Footprints
+from shared.cutting.foreseen_pools import PoolsForeseen
 from shared.cutting.groups import groups, keys_of
 from shared.cutting.order import Question
 from shared.cutting.settled import worst
 from shared.cutting.singles import rooms_of
 from shared.cutting.standing import Standing, stand
 from shared.cutting.take import Cell, Lane, Missing, Option
-from shared.cutting.trim import pools
+from shared.cutting.trim import GivenBack
 
 
 def _kerf_over_stretch(shop: Shop) -> bool:
@@ -44,65 +41,71 @@ def _kerf_over_stretch(shop: Shop) -> bool:
     )
 
 
-class _Rests(NamedTuple):
-    """An option of a line that takes the rest: what it makes may change with what it meets."""
-
-    line: int
-    share: int
-    carcass: int
-    sides: tuple[int, ...]
-    way: str
-    ground: int
-
-
 class Foreseen:
     """An answer, and what it says of the same order with some of its lines changed."""
 
     def __init__(
-        self, question: Question, answer: Answer, demands: Sequence[Demand], shop: Shop
+        self,
+        question: Question,
+        answer: Answer,
+        demands: Sequence[Demand],
+        shop: Shop,
+        gave: GivenBack,
+        sets: Iterable[list[Demand]],
     ) -> None:
-        """The demands are all lines of the question, by line; the answer is to that question."""
-        self._question, self._answer, self._shop = question, answer, shop
-        self._verdicts = dict(answer.group_verdicts)
+        """The demands are all lines of the question, by line; the answer is to that question.
+
+        `gave` is what lines of the plan were reckoned to give back to the pools, `sets` are the
+        groups of the lines.
+        """
+        self._shop = shop
         self._lines = {one.choice.line: one for one in demands}
-        self._prints = Footprints(shop.ways)
+        self._refused = [one.choice.line for one in demands if one.refusal is not None]
+        self._single = [one for one in demands if one.choice.cut in shop.ways.singles]
         self._stood: dict[tuple[int, ...], tuple[list[Demand], Verdict | None]] = {}
-        newest = {max(one.lines) for one in answer.conflicts}
         out_of_step = any(self._out_of_step(one) for one in demands)
         self._blind = out_of_step or _kerf_over_stretch(shop)
-        self._natural = any(self._takes_nature(one) for one in demands)
         self._shaken: dict[int, Demand] = {}
-        self._groups: list[list[Demand]] = []
+        self._groups: list[tuple[list[Demand], Verdict]] = []
         self._in: dict[Lane | Cell, int] = {}
-        for group in groups([one for one in demands if one.rows or one.up_to], shop.ways):
+        self._sort(answer, sets)
+        self._verdicts = Counter[Verdict]([verdict for _, verdict in self._groups])
+        self._pools = PoolsForeseen(question, answer, demands, shop, self._shaken, gave)
+
+    def _sort(self, answer: Answer, sets: Iterable[list[Demand]]) -> None:
+        """The groups of the answer; those with a conflict are tried anew whatever changes."""
+        ways, verdicts = self._shop.ways, dict(answer.group_verdicts)
+        newest = {max(one.lines) for one in answer.conflicts}
+        for group in sets:
             if any(one.choice.line in newest for one in group):
                 self._shaken |= {one.choice.line: one for one in group}
                 continue
             for one in group:
-                lanes, cells = keys_of(one, shop.ways)
-                self._in.update(dict.fromkeys((*lanes, *cells), len(self._groups)))
-            self._groups.append(group)
-        self._known: dict[int, tuple[Demand, int]] = {}
-        self._resting = [it for one in demands if one.rest for it in self._rests(one)]
-        self._ground, self._lost = self._spread(self._of(self._shaken.values()), 0)
-        self._enough: dict[int, list[tuple[set[int], int]]] = {}
+                for keys in keys_of(one, ways):
+                    for key in keys:
+                        self._in[key] = len(self._groups)
+            self._groups.append((group, verdicts[group[0].choice.line]))
 
     def verdict(
-        self, demands: Sequence[Demand], changed: frozenset[int], others: Beside | None = None
+        self,
+        demands: Mapping[int, Demand],
+        changed: frozenset[int],
+        others: Beside | None = None,
     ) -> Verdict | None:
         """The verdict of the order with other lines, None where it must be planned to know.
 
         The demands are all its lines, by line; `changed` are those that aren't as they were.
         Where all but one of them are tried already with many another one, `others` are those.
         """
-        moved = [one for one in demands if one.choice.line in changed]
-        moved += [self._lines[line] for line in changed if line in self._lines]
+        new = [demands[line] for line in changed if line in demands]
+        moved = [*new, *[self._lines[line] for line in changed if line in self._lines]]
         if self._blind or any(one.pool or self._out_of_step(one) for one in moved):
             return None
-        if any(one.refusal is not None for one in demands):
+        if any(one.refusal is not None for one in new) or any(
+            line in demands and line not in changed for line in self._refused
+        ):
             return None
-        choices = [one.choice for one in demands]
-        if rooms_of(choices, self._shop.by_carcass, self._shop.ways) != self._shop.rooms:
+        if self._other_rooms(demands, changed, new):
             return None
         touched = set(changed)
         anew, verdicts = self._regrouped(demands, moved)
@@ -113,36 +116,41 @@ class Foreseen:
             verdicts.append(told)
             if any(one.choice.line in changed for one in group):
                 touched |= {one.choice.line for one in group}
-        if alike_questions(demands, self._shop):
+        if alike_questions(list(demands.values()), self._shop):
             verdicts.append("asks")
-        drawn = self._of_pools(demands, touched, moved)
+        drawn = self._pools.verdicts(demands, touched, moved)
         return None if drawn is None else worst([*verdicts, *drawn])
+
+    def _other_rooms(
+        self, demands: Mapping[int, Demand], changed: frozenset[int], new: Sequence[Demand]
+    ) -> bool:
+        """Whether owners have other parts of what comes one to an animal than before."""
+        stay = [one for one in self._single if one.choice.line in demands.keys() - changed]
+        choices = [one.choice for one in (*stay, *new)]
+        return rooms_of(choices, self._shop.by_carcass, self._shop.ways) != self._shop.rooms
 
     def _out_of_step(self, one: Demand) -> bool:
         """Whether a line asks for a part that the figures aren't reckoned in."""
         fraction = one.choice.amount.fraction
         return fraction is not None and self._shop.denominator % fraction.denominator != 0
 
-    def _takes_nature(self, one: Demand) -> bool:
-        return one.choice.cut in self._shop.ways.takes_nature
-
     def _regrouped(
-        self, demands: Sequence[Demand], moved: Sequence[Demand]
+        self, demands: Mapping[int, Demand], moved: Sequence[Demand]
     ) -> tuple[list[list[Demand]], list[Verdict]]:
         """The groups that aren't as they were, and the verdicts of those that are."""
         ways, met = self._shop.ways, set[int]()
         for one in moved:
-            lanes, cells = keys_of(one, ways) if one.rows or one.up_to else ((), ())
-            met |= {self._in[key] for key in (*lanes, *cells) if key in self._in}
-        verdicts: list[Verdict] = []
+            for keys in keys_of(one, ways) if one.rows or one.up_to else ():
+                met |= {self._in[key] for key in keys if key in self._in}
         anew = {one.choice.line for one in moved} | self._shaken.keys()
-        for place, group in enumerate(self._groups):
-            if place in met:
-                anew |= {one.choice.line for one in group}
-            else:
-                verdicts.append(self._verdicts[group[0].choice.line])
-        bound = [one for one in demands if (one.rows or one.up_to) and one.choice.line in anew]
-        return groups(bound, ways), verdicts
+        stay = self._verdicts.copy()
+        for place in met:
+            group, verdict = self._groups[place]
+            anew |= {one.choice.line for one in group}
+            stay[verdict] -= 1
+        lines = [demands[line] for line in sorted(anew) if line in demands]
+        bound = [one for one in lines if one.rows or one.up_to]
+        return groups(bound, ways), [verdict for verdict, count in stay.items() if count]
 
     def _of_group(self, group: list[Demand], others: Beside | None) -> Verdict | None:
         """How a group stands; None where its layout would decide, or owners may have to settle."""
@@ -199,108 +207,3 @@ class Foreseen:
     def _bigger(self, option: Option, scenario: int) -> bool:
         take = option.take(scenario, self._shop.ways)
         return not isinstance(take, Missing) and take.undivided
-
-    def _of_pools(
-        self, demands: Sequence[Demand], touched: set[int], moved: Sequence[Demand]
-    ) -> list[Verdict] | None:
-        """The verdicts of the pools: as they were, or sure; None where that isn't known."""
-        drawing: dict[int, list[Demand]] = {}
-        for one in demands:
-            if one.pool:
-                drawing.setdefault(one.choice.share, []).append(one)
-        if not drawing:
-            return []
-        natural = self._natural or any(self._takes_nature(one) for one in moved)
-        if natural or any(one.cut.batch is not None for mine in drawing.values() for one in mine):
-            return None
-        mine = [one for one in demands if one.choice.line in touched - self._shaken.keys()]
-        _, lost = self._spread(self._ground | self._of([*mine, *moved]), self._lost)
-        touched = touched | self._shaken.keys()
-        shares = {one.choice.share for one in demands if one.choice.line in touched}
-        shares |= {one.choice.share for one in (*moved, *self._shaken.values())}
-        shares |= {one.share for one in self._among(lost)}
-        found: list[Verdict] = []
-        for share in self._question.shares:
-            mine = drawing.get(share.number, [])
-            if share.number not in shares:
-                found.extend([self._verdicts[one.choice.line] for one in mine])
-                if "cant" in found:  # a conflict over the pools, of which the newest is aside
-                    return None
-            elif mine and not self._filled(share, mine, touched, lost):
-                return None
-        return found
-
-    def _spread(self, ground: int, lost: int) -> tuple[int, int]:
-        """Add what takes the rest where something may be otherwise, and what meets that in turn.
-
-        What is `lost` so is a bit for each of those that take the rest.
-        """
-        met = True
-        while met:
-            met = False
-            for number, one in enumerate(self._resting):
-                if one.ground & ground and not lost >> number & 1:
-                    lost |= 1 << number
-                    ground |= one.ground
-                    met = True
-        return ground, lost
-
-    def _among(self, lost: int) -> list[_Rests]:
-        return [one for number, one in enumerate(self._resting) if lost >> number & 1]
-
-    def _filled(self, share: Share, draws: list[Demand], touched: set[int], lost: int) -> bool:
-        """Whether what surely stays of a share's lines is enough for all it draws.
-
-        What is enough without some lines is enough without fewer of them.
-        """
-        known = self._enough.setdefault(share.number, [])
-        if any(touched <= lines and not lost & ~rests for lines, rests in known):
-            return True
-        if not all(_steady(one) for one in draws):
-            return False
-        places = {
-            (one.line, one.carcass, side, one.way)
-            for one in self._among(lost)
-            for side in one.sides
-        }
-        stays: list[PlanLine] = [
-            one
-            for one in self._answer.lines
-            if one.share == share.number
-            and one.line not in touched
-            and (one.line, one.carcass, one.side, one.way) not in places
-        ]
-        least = pools(share, self._shop, draws, stays)
-        enough = not least.conflicts and least.verdict == "sure"
-        if enough:
-            known.append((touched, lost))
-        return enough
-
-    def _of(self, lines: Iterable[Demand]) -> int:
-        """The footprint of some lines."""
-        ground = 0
-        for one in lines:
-            known = self._known.get(id(one))
-            if known is None:
-                mine = 0
-                for option in one.options:
-                    mine |= self._prints.of(option)
-                known = self._known[id(one)] = one, mine  # held, so that no other has its id
-            ground |= known[1]
-        return ground
-
-    def _rests(self, one: Demand) -> Iterable[_Rests]:
-        line, share = one.choice.line, one.choice.share
-        for option in one.options:
-            sides = (option.side, *[held.side.number for held in option.held])
-            way, ground = option.ways[0].way.code, self._prints.of(option)
-            yield _Rests(line, share, option.carcass, sides, way, ground)
-
-
-def _steady(one: Demand) -> bool:
-    """Whether what a product takes of the pools doesn't hang on how much there is of each."""
-    if one.choice.amount.kind != "pounds":
-        return True
-    lean = one.choice.lean if one.choice.lean is not None else one.cut.lean_percent
-    fixed = lean is not None and {"lean", "fat"} <= {*one.cut.pools}
-    return one.choice.added is None and (fixed or len(one.cut.pools) == 1)

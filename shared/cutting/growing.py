@@ -54,6 +54,21 @@ class Growing:
             return self._checked(found, others, one)
         return found
 
+    def beside(self, known: Sequence[Demand], one: Demand) -> list[Demand] | None:
+        """What a line can't stand beside, of some lines before it that are known to stand.
+
+        As `add` would say it if each had been added. None where it stands beside them, or where
+        some of them might not stand without others.
+        """
+        if self._whole(MOST).varies:
+            return None
+        self.standing = [*known]
+        found = self.add(one)
+        if found is None or any(self._whole(lengths).varies for lengths in SHORTER):
+            self.standing, self._units, self._state = [], {}, None
+            return None
+        return found
+
     def _checked(self, found: list[Demand], others: list[Demand], one: Demand) -> list[Demand]:
         """The same where a line may bring room to an account that others need.
 
@@ -131,7 +146,10 @@ class Growing:
 
     def _given(self, lengths: int, which: Sequence[int]) -> Problem:
         """The problem of some rows at some lengths, with the accounts they alone have."""
+        return self._whole(lengths).of(which)
+
+    def _whole(self, lengths: int) -> Accounted:
         whole = self._wholes.get(lengths)
         if whole is None:
             whole = self._wholes[lengths] = Accounted(self._rows, lengths, self._ways)
-        return whole.of(which)
+        return whole

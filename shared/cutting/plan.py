@@ -101,7 +101,7 @@ class Planner:
         self._settled: dict[tuple[int, ...], Settled] = {}
         self._left: Remembered | None = None
         self._pools: dict[int, _Drawn] = {}
-        self._gave: GivenBack = {}
+        self.gave: GivenBack = {}  # what lines of plans were reckoned to give back to the pools
 
     def answer(self, question: Question) -> Answer:
         """The answer to a question."""
@@ -131,14 +131,25 @@ class Planner:
             return "cant"
         return worst((found, worst(one.verdict for one in drawn)))
 
-    def _settle_all(self, demands: list[Demand], shop: Shop) -> list[Settled]:
+    def lines(self, question: Question) -> list[PlanLine]:
+        """The plan lines `answer` would give, and nothing else."""
+        shop = self.shop_of(question)
+        demands = self._compile(question.choices, shop)
+        return self._lines(demands, self._settle_all(demands, shop), shop)[0]
+
+    def groups_of(self, demands: Sequence[Demand]) -> list[list[Demand]]:
+        """The groups of the lines that are to be planned; kept while each touches the same."""
         bound = [one for one in demands if one.refusal is None and (one.rows or one.up_to)]
         self._parted = _part(bound, self._parted, self.ways)
+        return [[bound[number] for number in numbers] for numbers in self._parted.numbers]
+
+    def _settle_all(self, demands: list[Demand], shop: Shop) -> list[Settled]:
         known, self._settled = self._settled, {}
-        for numbers in self._parted.numbers:
-            group = [bound[number] for number in numbers]
+        stood = [one.stood for one in known.values() if one.stood is not None]
+        known |= {tuple(map(id, one.demands)): one for one in stood}
+        for group in self.groups_of(demands):
             key = tuple(map(id, group))
-            self._settled[key] = known.get(key) or settle(group, shop)
+            self._settled[key] = known.get(key) or settle(group, shop, known.values())
         return [*self._settled.values()]
 
     def _lines(
@@ -183,7 +194,7 @@ class Planner:
                 if rooms == self._shop.rooms:
                     return self._shop
         self._shop = shop_of(question, self.ways)
-        self._demands, self._settled, self._pools, self._gave = {}, {}, {}, {}
+        self._demands, self._settled, self._pools, self.gave = {}, {}, {}, {}
         self._last, self._parted = _Asked((), []), _Parted([], [])
         if self.ways.strips is not None:
             self.ways.strips.clear()
@@ -285,9 +296,9 @@ class Planner:
         natural: list[PlanLine] = []
         if any(one.cut.code in nature for one in demands):
             natural = [made for made in lines if made.cut in nature]
-        gave = None if self._left is None else self._gave
-        if len(self._gave) > MANY:
-            self._gave.clear()
+        gave = None if self._left is None else self.gave
+        if len(self.gave) > MANY:
+            self.gave.clear()
         found: list[Pools] = []
         for share in shares:
             number = share.number

@@ -30,6 +30,8 @@ from shared.cutting.changed_choice import (
 )
 from shared.cutting.demand import Demand, Shop, demand
 from shared.cutting.foreseen import Foreseen
+from shared.cutting.grouped import Grouped, grouped
+from shared.cutting.groups import groups
 from shared.cutting.order import Question
 from shared.cutting.plan import Planner
 
@@ -64,13 +66,18 @@ def remedies(
     if planner is None:
         planner = Planner(catalogue)
     shop = planner.shop_of(question)
-    foreseen = Foreseen(question, answer, planner.demands_of(question, shop), shop)
+    demands = planner.demands_of(question, shop)
+    sets = planner.groups_of(demands)
+    foreseen = Foreseen(question, answer, demands, shop, planner.gave, sets)
+    together = grouped(demands, sets, shop.ways)
     newest = [max(one.lines) for one in answer.conflicts]
     found: list[tuple[Remedy, ...]] = []
     for place, conflict in enumerate(answer.conflicts):
         aside = {line for other, line in enumerate(newest) if other != place} - {newest[place]}
         kept = tuple(one for one in question.choices if one.line not in aside)
-        case = _Case(replace(question, choices=kept), conflict, planner, shop, foreseen)
+        asked = replace(question, choices=kept) if aside else question
+        stay = together.without(aside) if aside else together
+        case = _Case(asked, conflict, planner, shop, foreseen, stay)
         found.append(case.remedies())
     return tuple(found)
 
@@ -85,13 +92,15 @@ class _Case:
         planner: Planner,
         shop: Shop,
         foreseen: Foreseen,
+        together: Grouped,
     ) -> None:
         self.question = question
         self.conflict = conflict
         self.planner = planner
         self.shop = shop
         self.foreseen = foreseen
-        self.demands = {one.choice.line: one for one in planner.demands_of(question, shop)}
+        self.together = together
+        self.demands = dict(together.lines)
         self.newest = max(conflict.lines)
         self.asked = Asked(shop.ways)
         self.stay: dict[int, Beside] = {}
@@ -147,15 +156,12 @@ class _Case:
                     heappush(waiting, (fitting.moved_ng, place, fitting))
             elif one.edits not in seen:
                 seen.add(one.edits)
-                edited = self._edited(one.edits)
-                verdict = self._verdict(one.edits, edited)
-                if verdict != "cant" and not (
-                    one.kind == "rest" and self._leaves_less(one, edited)
-                ):
+                verdict = self._verdict(one.edits)
+                if verdict != "cant" and not (one.kind == "rest" and self._leaves_less(one)):
                     found.append(Remedy(one.kind, one.edits, one.moved_ng, verdict))
         return found
 
-    def _verdict(self, edits: tuple[Edit, ...], edited: Question) -> Verdict:
+    def _verdict(self, edits: tuple[Edit, ...]) -> Verdict:
         """The verdict of the order with some edits: foreseen where it can be, else planned."""
         demands = dict(self.demands)
         for edit in edits:
@@ -164,13 +170,12 @@ class _Case:
             if edit.choice is not None:
                 known = self.compiled.get(id(edit.choice))
                 demands[edit.line] = demand(edit.choice, self.shop) if known is None else known
-        lines = [demands[line] for line in sorted(demands)]
         changed = frozenset([edit.line for edit in edits])
         others = self._beside(edits[0].line) if len(edits) == 1 else None
-        found = self.foreseen.verdict(lines, changed | {self.newest}, others)
-        return self.planner.verdict(edited) if found is None else found
+        found = self.foreseen.verdict(demands, changed | {self.newest}, others)
+        return self.planner.verdict(self._edited(edits)) if found is None else found
 
-    def _leaves_less(self, one: _Try, edited: Question) -> bool:
+    def _leaves_less(self, one: _Try) -> bool:
         """Whether the rest is less than one piece: what is left of a leg is no whole ham.
 
         Nothing left is none the less a rest: an order isn't finished while it is being asked.
@@ -178,7 +183,7 @@ class _Case:
         (edit,) = one.edits
         if self.demands[edit.line].cut.kind == "to_trim":
             return False
-        lines = [it for it in self.planner.answer(edited).lines if it.line == edit.line]
+        lines = [it for it in self.planner.lines(self._edited(one.edits)) if it.line == edit.line]
         return bool(lines) and not any(it.count for it in lines)
 
     def _edited(self, edits: tuple[Edit, ...]) -> Question:
@@ -190,8 +195,8 @@ class _Case:
         """All lines of the case but one, and what fits beside them."""
         found = self.stay.get(line)
         if found is None:
-            stay = [one for number, one in self.demands.items() if number != line]
-            found = self.stay[line] = Beside(stay, frozenset([self.newest]), self.shop.ways)
+            stay = self.together.without([line])
+            found = self.stay[line] = Beside(stay, [self.newest], self.shop.ways)
         return found
 
     def _try(self, kind: str, old: Demand, new: Demand) -> _Try:
@@ -202,11 +207,12 @@ class _Case:
     def _fitting(self, kind: str, old: Demand, new: Demand) -> _Try | None:
         """The edit if it fits; with less of it where all of it doesn't."""
         fitting = self._most_fitting(new)
-        if fitting is None:
-            return None
+        return None if fitting is None else self._that_fits(kind, old, fitting)
+
+    def _that_fits(self, kind: str, old: Demand, fitting: Demand) -> _Try:
         self.compiled[id(fitting.choice)] = fitting
-        moved = self._moved(old, fitting)
-        return _Try(kind, (Edit(fitting.choice.line, fitting.choice),), moved)
+        edit = Edit(fitting.choice.line, fitting.choice)
+        return _Try(kind, (edit,), self._moved(old, fitting))
 
     def _most_fitting(self, new: Demand) -> Demand | None:
         if new.refusal is not None:
@@ -241,8 +247,7 @@ class _Case:
             elif one.choice.amount.kind in ("pieces", "slices", "pounds", "at_least") and one.rows:
                 smaller = self._less_of(one)
                 if smaller is not None:
-                    edit = Edit(one.choice.line, smaller.choice)
-                    yield _Try("less", (edit,), self._moved(one, smaller))
+                    yield self._that_fits("less", one, smaller)
             for kind, choice in mended(one, self.conflict, self.shop.ways.catalogue):
                 yield _Try(kind, (Edit(choice.line, choice),), 0)
 
@@ -324,8 +329,10 @@ class _Case:
             return
         gone = one.choice.line, other.choice.line
         stay = [*[it for line, it in self.demands.items() if line not in gone], first]
-        watched = frozenset([self.newest, one.choice.line])
-        count = Beside(stay, watched, self.shop.ways).most(smaller)
+        ways = self.shop.ways
+        must = [it for it in stay if it.rows and it.refusal is None]
+        together = grouped(stay, groups(must, ways), ways)
+        count = Beside(together, [self.newest, one.choice.line], ways).most(smaller)
         if count:
             second = with_count(smaller, count)
             edits = Edit(one.choice.line, first.choice), Edit(other.choice.line, second.choice)

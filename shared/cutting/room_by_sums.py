@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 from shared.cutting.demand import Row
 from shared.cutting.room_left import RoomLeft
 from shared.cutting.room_over_sides import RoomOverSides
+from shared.cutting.run_packing import ENDLESS
 from shared.cutting.take import Cell, Missing, Option, Strip
 from shared.cutting.ways import Ways
 
@@ -29,6 +30,7 @@ class RoomBySums:
         for row in rows:
             self._add(row)
         self._left: dict[Strip, RoomLeft] = {}
+        self._known: dict[int, tuple[list[Option], list[int]]] = {}
         self._over_sides: RoomOverSides | None = None
 
     def _add(self, row: Row) -> None:
@@ -53,7 +55,11 @@ class RoomBySums:
         """Units of each option of a row that fit at most beside what has no choice of place."""
         if self._cant:
             return [0] * len(row.options)
-        return [self._room(option, row.need) for option in row.options]
+        known = self._known.get(id(row.options))
+        if known is None:
+            each = [self._room(option) for option in row.options]
+            known = self._known[id(row.options)] = row.options, each
+        return [min(row.need, most) for most in known[1]]
 
     def over_sides(self, row: Row) -> int:
         """Units of a row that fit at most beside all lines, over all places."""
@@ -68,12 +74,11 @@ class RoomBySums:
             self._over_sides = RoomOverSides(rows)
         return self._over_sides.most([option.take(scenario, ways) for option in row.options])
 
-    def _room(self, option: Option, limit: int) -> int:
+    def _room(self, option: Option) -> int:
         take = option.take(self._scenario, self._ways)
         if isinstance(take, Missing):
             return 0
-        if 0 <= option.cap < limit:
-            limit = option.cap
+        limit = ENDLESS if option.cap < 0 else option.cap
         for cell, amount, there in take.cells:
             if amount:
                 most = max(there, self._there.get(cell, 0))

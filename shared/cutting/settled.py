@@ -1,13 +1,14 @@
 """One group of lines decided: its plan, or its conflicts and the plan without them."""
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from shared.cutting.answer import VERDICTS, Caution, Conflict, OwnersQuestion, PlanLine, Verdict
 from shared.cutting.conflict import split_up, told
 from shared.cutting.demand import Demand, Shop
 from shared.cutting.groups import groups
+from shared.cutting.growing import Growing
 from shared.cutting.laying import lay_out
 from shared.cutting.occupied import Occupied
 from shared.cutting.plan_lines import lines_of
@@ -20,7 +21,8 @@ from shared.cutting.ways import Ways
 class Settled:
     """One group when it is done: its lines, what they take, its verdict and what was set aside.
 
-    `made` are the numbers of the lines that stand.
+    `made` are the numbers of the lines that stand; `stood` is the group without the one line that
+    was set aside, where that is known.
     """
 
     demands: list[Demand]
@@ -31,10 +33,11 @@ class Settled:
     conflicts: list[Conflict]
     questions: list[OwnersQuestion]
     cautions: list[Caution]
+    stood: "Settled | None" = None
 
 
-def settle(group: list[Demand], shop: Shop) -> Settled:
-    """Decide one group."""
+def settle(group: list[Demand], shop: Shop, before: Iterable[Settled] = ()) -> Settled:
+    """Decide one group; others decided `before` may have all lines of it but one."""
     ways = shop.ways
     hard = [one for one in group if one.rows]
     conflicts: list[Conflict] = []
@@ -42,7 +45,11 @@ def settle(group: list[Demand], shop: Shop) -> Settled:
     cautions: list[Caution] = []
     found = stand(hard, ways)
     if found is None:
-        standing = _set_aside(hard, ways, conflicts, questions)
+        growing = Growing(sorted(hard, key=lambda one: one.choice.line), ways)
+        as_before = _with_one_more(group, before, growing, ways)
+        if as_before is not None:
+            return as_before
+        standing = _set_aside(hard, growing, ways, conflicts, questions)
         found = stand(standing, ways)
         if found is None:  # parts that stand at lengths of their own, and not all at the same
             lines = {one.choice.line for one in standing}
@@ -69,19 +76,66 @@ def settle(group: list[Demand], shop: Shop) -> Settled:
     return Settled(group, verdict, made, occupied, standing_lines, conflicts, questions, cautions)
 
 
+def _with_one_more(
+    group: list[Demand], before: Iterable[Settled], growing: Growing, ways: Ways
+) -> Settled | None:
+    """A group that can't stand, of which all lines but one stood before: that one is set aside.
+
+    Later lines aren't asked: they stood beside all that stays. None where it isn't so.
+    """
+    ids = {id(one) for one in group}
+    known = [one for one in before if all(id(it) in ids for it in one.demands)]
+    if len(known) != 1 or len(known[0].demands) + 1 != len(group):
+        return None
+    (was,) = known
+    there = {id(one) for one in was.demands}
+    (new,) = [one for one in group if id(one) not in there]
+    hard = sorted([one for one in group if one.rows], key=lambda one: one.choice.line)
+    if was.conflicts or any(it.choice.line not in was.made for it in hard if it is not new):
+        return None
+    earlier = [one for one in hard if one.choice.line < new.choice.line]
+    others = growing.beside(earlier, new)
+    if others is None:
+        return None
+    conflicts: list[Conflict] = []
+    questions: list[OwnersQuestion] = []
+    _tell([*others, new], ways, conflicts, questions)
+    questions += was.questions
+    verdict = worst((was.verdict, "asks" if questions else "sure", "cant" if conflicts else "sure"))
+    return replace(
+        was,
+        demands=group,
+        verdict=verdict,
+        conflicts=conflicts,
+        questions=questions,
+        stood=was,
+    )
+
+
 def _set_aside(
-    hard: list[Demand], ways: Ways, conflicts: list[Conflict], questions: list[OwnersQuestion]
+    hard: list[Demand],
+    growing: Growing,
+    ways: Ways,
+    conflicts: list[Conflict],
+    questions: list[OwnersQuestion],
 ) -> list[Demand]:
     """What is left of a group without the newest lines of its conflicts; those are told."""
-    sets, standing = split_up(hard, ways, fallen=True)
+    sets, standing = split_up(hard, ways, fallen=True, growing=growing)
     for lines in sets:
-        one = told(lines, ways)
-        twice = _single_twice(one, lines)
-        if twice is None:
-            conflicts.append(one)
-        else:
-            questions.append(twice)
+        _tell(lines, ways, conflicts, questions)
     return standing
+
+
+def _tell(
+    lines: list[Demand], ways: Ways, conflicts: list[Conflict], questions: list[OwnersQuestion]
+) -> None:
+    """Lines that can't stand together: a conflict, or what their owners have to settle."""
+    one = told(lines, ways)
+    twice = _single_twice(one, lines)
+    if twice is None:
+        conflicts.append(one)
+    else:
+        questions.append(twice)
 
 
 def _apart(

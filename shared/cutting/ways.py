@@ -9,7 +9,7 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 from itertools import count
 from math import lcm
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
 from shared.carcass.catalogue import Catalogue, Cut, Part, Pool, Run, RunTake, Way
 
@@ -69,6 +69,15 @@ class WayPlan:
     single: bool
 
 
+class WayPrint(NamedTuple):
+    """Bits of what a way takes of a side and is charged for; whether it takes of the animal."""
+
+    of: "WayPlan"
+    bits: int
+    charged: int
+    of_animal: bool
+
+
 @dataclass(frozen=True, slots=True)
 class Ways:
     """A species compiled: runs in a fixed order, ways by cut, parts by place.
@@ -81,9 +90,9 @@ class Ways:
     `takes_nature` are cuts that take what is trim by nature, `singles` those that take what comes
     one to an animal and is divided, with (way, part). `gives` and `gives_back` are
     fractions that go to the pools, by part and by cut. `of_side` are a side's parts, each with its
-    share of the weight. `reaches` and `owned` are memory: the
-    stretches of each run take that lie in some quarters, and the ways of a cut on one side that
-    need no other quarter. `strips` are the strips a planner asked before, where it remembers.
+    share of the weight. `reaches`, `owned` and `prints` are memory: the stretches of each run take
+    that lie in some quarters, the ways of a cut on one side that need no other quarter, and what
+    a way takes as bits. `strips` are the strips a planner asked before, where it remembers.
     """
 
     catalogue: Catalogue
@@ -111,6 +120,7 @@ class Ways:
     owned: dict[tuple[str, frozenset[str]], tuple[WayPlan, ...]] = field(
         default_factory=lambda: {}, compare=False
     )
+    prints: dict[int, WayPrint] = field(default_factory=lambda: {}, compare=False)
     strips: "dict[tuple[Piece, ...], Strip] | None" = None
 
     def lane_names(self, run: int, mask: int) -> tuple[str, ...]:

@@ -6,6 +6,7 @@ from shared.carcass import anatomy
 from shared.cutting.beside import Beside
 from shared.cutting.changed_choice import with_count
 from shared.cutting.demand import Demand, demand
+from shared.cutting.grouped import grouped
 from shared.cutting.groups import groups
 from shared.cutting.order import Question
 from shared.cutting.plan import compiled, shop_of
@@ -23,21 +24,25 @@ def _compiled(question: Question) -> tuple[list[Demand], Ways]:
     return [demand(one, shop) for one in question.choices], shop.ways
 
 
+def _beside(stay: list[Demand], ways: Ways, *watched: int) -> Beside:
+    return Beside(grouped(stay, groups(stay, ways), ways), watched, ways)
+
+
 def test_no_ham_steaks_beside_a_whole_ham() -> None:
     (ham, steaks), ways = _compiled(
         lot(choice(1, "whole_ham", "pieces", 1), choice(2, "ham_steaks", "slices", 8))
     )
-    assert Beside([ham], frozenset(), ways).most(steaks) == 0
+    assert _beside([ham], ways).most(steaks) == 0
     # Where the centre runs to 5 1/4 in: 6 take 4 13/16 in with the kerfs between, 7 take 5 5/8 in.
-    assert Beside([], frozenset(), ways).most(steaks) == 6
-    assert not Beside([ham], frozenset(), ways).may_fit(steaks)
+    assert _beside([], ways).most(steaks) == 6
+    assert not _beside([ham], ways).may_fit(steaks)
 
 
 def test_the_most_chops_of_a_back() -> None:
     (chops,), ways = _compiled(lot(choice(1, "chops", "slices", 45)))
-    assert Beside([], frozenset(), ways).most(chops) == 38
-    assert Beside([], frozenset(), ways).fits(with_count(chops, 38))
-    assert not Beside([], frozenset(), ways).fits(with_count(chops, 39))
+    assert _beside([], ways).most(chops) == 38
+    assert _beside([], ways).fits(with_count(chops, 38))
+    assert not _beside([], ways).fits(with_count(chops, 39))
 
 
 def test_what_is_watched_must_stand_even_if_nothing_touches_it() -> None:
@@ -47,8 +52,8 @@ def test_what_is_watched_must_stand_even_if_nothing_touches_it() -> None:
             choice(3, "chops", "slices", 4),
         )
     )  # fmt: skip
-    assert Beside([ham, steaks], frozenset(), ways).most(chops) == 4
-    assert Beside([ham, steaks], frozenset([2]), ways).most(chops) == 0
+    assert _beside([ham, steaks], ways).most(chops) == 4
+    assert _beside([ham, steaks], ways, 2).most(chops) == 0
 
 
 def test_another_count_is_the_line_compiled_anew() -> None:
@@ -83,7 +88,7 @@ def _agree(question: Question, name: str, step: int = 1) -> int:
     asked = 0
     for one in lines[::step]:
         others = [other for other in lines if other is not one]
-        beside = Beside(others, frozenset(), shop.ways)
+        beside = _beside(others, shop.ways)
         (group,) = [it for it in groups([*others, one], shop.ways) if any(x is one for x in it)]
         assert beside.fits(one) == stands(group, shop.ways)
         together = stand(sorted(group, key=lambda it: it.choice.line), shop.ways)

@@ -23,13 +23,15 @@ def _foreseen(question: Question, changed: Question, name: str = "") -> Verdict 
     known = anatomy.catalogue(name) if name else catalogue()
     planner = Planner(known)
     answer, shop = planner.answer(question), planner.shop_of(question)
-    foreseen = Foreseen(question, answer, planner.demands_of(question, shop), shop)
-    lines = sorted(changed.choices, key=lambda one: one.line)
+    demands = planner.demands_of(question, shop)
+    sets = planner.groups_of(demands)
+    foreseen = Foreseen(question, answer, demands, shop, planner.gave, sets)
     before = {one.line: one for one in question.choices}
     newest = {max(one.lines) for one in answer.conflicts}
-    after = {one.line: one for one in lines}
+    after = {one.line: one for one in changed.choices}
     others = {line for line in {*before, *after} if before.get(line) != after.get(line)}
-    return foreseen.verdict([demand(one, shop) for one in lines], frozenset(others | newest))
+    compiled_anew = {line: demand(one, shop) for line, one in after.items()}
+    return foreseen.verdict(compiled_anew, frozenset(others | newest))
 
 
 def _with(question: Question, *choices: Choice) -> Question:
