@@ -1,5 +1,7 @@
 """The columns of the wrapping table: what is planned of each line beside what is made."""
 
+from typing import TYPE_CHECKING
+
 from PySide6.QtCore import QObject
 
 from desktop.look.patterns import Mark
@@ -7,9 +9,18 @@ from desktop.tables import Column, Figure, count_column, figure, pounds_column
 from desktop.wrap.wrapping import WrapLine
 from shared.units import pounds_text
 
+if TYPE_CHECKING:
+    from PySide6.QtWidgets import QWidget
+
+    from desktop.bench import Bench
+
 
 class LineColumns(QObject):
     """Says the columns; a QObject so that its words are translated."""
+
+    def __init__(self, bench: "Bench", place: "QWidget") -> None:
+        super().__init__(place)
+        self._bench = bench
 
     def columns(self) -> list[Column[WrapLine]]:
         """Product, planned and made, and how far the line is."""
@@ -79,7 +90,11 @@ class LineColumns(QObject):
         if row.line == 0:
             return self.tr("odd")
         if row.planned is None:
+            if row.stage is not None and not row.packages:
+                return self._bench.words.say(f"batches.state_{row.stage}")
             return self.tr("not planned") if not row.packages else self.tr("made")
+        if row.stage is not None and row.packages < row.planned.low:
+            return self._bench.words.say(f"batches.state_{row.stage}")
         if not row.packages:
             return self.tr("to wrap")
         if row.packages < row.planned.low:
@@ -88,8 +103,10 @@ class LineColumns(QObject):
 
 
 def mark_of(row: WrapLine) -> Mark:
-    """The pattern of a line's state."""
+    """The pattern of a line's state; nothing is to be done here about what is in cure."""
     if row.planned is None:
+        return Mark.PLAIN
+    if row.stage is not None and row.packages < row.planned.low:
         return Mark.PLAIN
     if row.packages > row.planned.high:
         return Mark.TIGHT

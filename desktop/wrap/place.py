@@ -67,7 +67,7 @@ class WrapPlace(Place):
         top.addWidget(self.orders, 1)
         top.addWidget(self.total, 0, Qt.AlignmentFlag.AlignVCenter)
         down.addLayout(top)
-        self._columns = LineColumns(self)
+        self._columns = LineColumns(self.bench, self)
         self.lines: Table[WrapLine] = Table(
             RowsModel(self._columns.columns()), main, height=ROW_TWO_LINES, sortable=False
         )

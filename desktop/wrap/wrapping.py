@@ -1,20 +1,23 @@
 """What one order has on the wrapping table: its lines, planned beside made, and its packages."""
 
 from collections import Counter
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING
 
 from printing.words.choice_words import product_words
 from shared.carcass.anatomy import catalogue
-from shared.curing.waiting import came_out, in_cure
+from shared.curing.waiting import came_out, in_cure, on_the_way
 from shared.cutting.dealt import dealt
 from shared.cutting.forecast import Forecast, forecast
 from shared.cutting.plan import plan
 from shared.shop.counted import may_be_counted, weight_together
 
 if TYPE_CHECKING:
+    from collections.abc import Mapping
+
     from db.store import Store
     from printing.words import Words
+    from shared.curing.batch import BatchState
     from shared.curing.recipe import Recipe
     from shared.cutting.forecast import LineForecast, Range
     from shared.cutting.order import Choice, Question
@@ -33,7 +36,8 @@ class WrapLine:
     `planned` and `planned_ng` are None where the plan makes nothing of it. `counted` of the
     packages were wrapped by count; `made_ng` knows nothing of them. `together_ng` is what they
     weigh together, None where nobody weighed all of them; `weighed` says that in a shop that
-    counts this line was chosen to be weighed.
+    counts this line was chosen to be weighed. `stage` is how far the batch is that holds meat of
+    it, None where none does or it is out.
     """
 
     line: int
@@ -48,6 +52,7 @@ class WrapLine:
     counted: int = 0
     together_ng: int | None = None
     weighed: bool = False
+    stage: "BatchState | None" = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,6 +73,7 @@ class Wrapping:
     weighed: frozenset[int] = frozenset()
     came_out: frozenset[int] = frozenset()
     in_cure: frozenset[int] = frozenset()
+    stages: "Mapping[int, BatchState]" = field(default_factory=dict[int, "BatchState"])
 
     @property
     def planned_packages(self) -> tuple[int, int]:
@@ -131,6 +137,7 @@ def read_wrapping(store: "Store", order_id: int, words: "Words") -> Wrapping | N
         weighed,
         came_out(order_id, batches),
         in_cure(lot.id, batches),
+        on_the_way(order_id, batches),
     )
     return _with_lines(read, words)
 
@@ -177,7 +184,8 @@ def _counted_too(line: WrapLine, wrapping: Wrapping) -> WrapLine:
         return line
     found = weight_together(line.line, line.counted, wrapping.weights)
     together = None if found is None else found.net.nanograms
-    return replace(line, together_ng=together, weighed=line.line in wrapping.weighed)
+    weighed, stage = line.line in wrapping.weighed, wrapping.stages.get(line.line)
+    return replace(line, together_ng=together, weighed=weighed, stage=stage)
 
 
 def _choices(wrapping: Wrapping) -> "tuple[Choice, ...]":

@@ -3,7 +3,7 @@
 from collections.abc import Collection, Iterable
 from fractions import Fraction
 
-from shared.curing.batch import Batch
+from shared.curing.batch import STATES, Batch, BatchState
 
 _ON_THE_WAY = ("gathering", "curing", "smoking")
 OUT = ("done", "packed")
@@ -23,6 +23,20 @@ def in_cure(lot: int, batches: Iterable[Batch], packed: Collection[int] = ()) ->
         if meat.lot_id == lot
         and (one.state in _ON_THE_WAY or (one.state == "done" and meat.line not in packed))
     )
+
+
+def on_the_way(order: int, batches: Iterable[Batch]) -> dict[int, BatchState]:
+    """How far meat of an order's lines is that isn't out of its batch: a corned brisket in cure.
+
+    Of a line in two batches, one in smoke and one in cure, it is the one that is less far.
+    """
+    found: dict[int, BatchState] = {}
+    going = [one for one in batches if one.state in _ON_THE_WAY]
+    for one in sorted(going, key=lambda each: STATES.index(each.state)):
+        for meat in one.standing:
+            if meat.order_id == order:
+                found.setdefault(meat.line, one.state)
+    return found
 
 
 def weighed_in(lot: int, batches: Iterable[Batch]) -> dict[int, Fraction]:

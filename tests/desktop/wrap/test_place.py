@@ -11,13 +11,16 @@ from desktop.language import Language
 from desktop.paths import resources
 from desktop.wrap.place import WrapPlace
 from printing.words import Words
+from shared.curing.batch import Batch, BatchState
+from shared.curing.recipe import Recipe
 from shared.shop.orders import Order
 from shared.shop.people import SignedOn
-from shared.units import NG_PER_LB
+from shared.units import NG_PER_LB, Weight
 from tests.desktop.audit import unnamed
 from tests.desktop.recorded_messages import RecordedMessages
 from tests.desktop.typing_in import type_into
 from tests.desktop.wrap.orders import order_on_the_table
+from tests.desktop.wrap.test_batches_dialog import BACON
 
 
 def opened(qtbot: QtBot, bench: Bench) -> WrapPlace:
@@ -289,3 +292,42 @@ def test_a_package_of_another_line_or_one_too_many_is_asked_about_and_kept(
     assert place.strip.complaint.isHidden()
     with store.read() as work:
         assert len(work.packages.of_order(order.id)) == 4
+
+
+def test_what_is_in_cure_is_said_to_be_and_not_to_be_wrapped(
+    qtbot: QtBot, bench: Bench, store: Store, signed: SignedOn
+) -> None:
+    """Bacon in the brine read "to wrap" as the ham on the table did; out of it, it is to wrap."""
+    order = order_on_the_table(store, signed)
+    with store.work(signed.person, signed.station) as work:
+        recipe = work.recipes.save(BACON)
+        assert isinstance(recipe, Recipe)
+        batch = work.batches.put_in(
+            work.batches.begin(recipe.id).id, order.id, 2, "bacon", Weight(9, "lb")
+        )
+        assert isinstance(batch, Batch)
+        work.commit()
+    place = opened(qtbot, bench)
+    said = [shown(place, "state")]
+    stages: tuple[BatchState, ...] = ("curing", "smoking", "done")
+    for stage in stages:
+        with store.work(signed.person, signed.station) as work:
+            batch = work.batches.move(batch, stage, out=Weight(8, "lb"))
+            assert isinstance(batch, Batch)
+            work.commit()
+        place.refresh()
+        qtbot.waitUntil(lambda: not bench.work.busy())
+        said.append(shown(place, "state"))
+    assert said == [
+        ["to wrap", "being put together", "to wrap"],
+        ["to wrap", "in cure", "to wrap"],
+        ["to wrap", "in smoke", "to wrap"],
+        ["to wrap", "to wrap", "to wrap"],
+    ]
+
+
+def shown(place: WrapPlace, column: str) -> list[str]:
+    """What stands in a column of the table, from above."""
+    rows = place.lines.rows
+    at = [one.key for one in rows.columns].index(column)
+    return [str(rows.index(row, at).data()) for row in range(rows.rowCount())]

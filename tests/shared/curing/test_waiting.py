@@ -5,7 +5,7 @@ from datetime import UTC, datetime
 from fractions import Fraction
 
 from shared.curing.batch import Batch, BatchState, PutIn
-from shared.curing.waiting import in_cure, weighed_in
+from shared.curing.waiting import in_cure, on_the_way, weighed_in
 from shared.units import Weight
 
 NOW = datetime(2026, 3, 2, 8, tzinfo=UTC)
@@ -29,6 +29,16 @@ def test_a_line_waits_until_its_meat_is_out_and_packed() -> None:
     assert in_cure(1, [done]) == {6, 7}
     assert in_cure(1, [done], {6}) == {7}
     assert in_cure(1, [replace(done, state="packed")]) == frozenset()
+
+
+def test_a_line_is_as_far_as_the_last_of_its_meat() -> None:
+    """Its packages are told apart by the table; what is out, or out again, is on no way."""
+    cure = batch("curing", meat(6, 9), meat(9, 2, void="wrong ham"))
+    smoke = batch("smoking", meat(6, 4), meat(7, 1))
+    done = batch("done", meat(8, 3))
+    assert on_the_way(1, [smoke, cure, done]) == {6: "curing", 7: "smoking"}
+    assert on_the_way(1, [cure, smoke]) == {6: "curing", 7: "smoking"}
+    assert on_the_way(2, [cure, smoke, done]) == {}
 
 
 def test_other_lots_and_what_was_taken_out_again_wait_for_nothing() -> None:
