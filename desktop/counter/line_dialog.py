@@ -179,6 +179,7 @@ class LineDialog(FormDialog):
 
     def try_it(self) -> None:
         """As any form; Ctrl+Enter doesn't leave the field in which the amount was just typed."""
+        self.take_lists()  # another cut has other amounts
         self._amount_typed()
         super().try_it()
 

@@ -4,8 +4,15 @@ from collections.abc import Callable, Sequence
 from typing import Generic, TypeVar, cast
 
 from PySide6.QtCore import QCoreApplication, QEvent, QModelIndex, QObject, QStringListModel, Qt
-from PySide6.QtGui import QFocusEvent, QKeyEvent, QStandardItem, QStandardItemModel
-from PySide6.QtWidgets import QComboBox, QCompleter, QLineEdit, QWidget
+from PySide6.QtGui import (
+    QFocusEvent,
+    QKeyEvent,
+    QKeySequence,
+    QShortcut,
+    QStandardItem,
+    QStandardItemModel,
+)
+from PySide6.QtWidgets import QApplication, QComboBox, QCompleter, QLineEdit, QWidget
 
 from desktop.fields.field import Field
 from desktop.fields.pick_box import PickBox
@@ -19,6 +26,8 @@ _BETWEEN = " · "
 _OWN_NAME = Qt.ItemDataRole.UserRole
 _PLACE = Qt.ItemDataRole.UserRole + 1
 _OTHER = Qt.ItemDataRole.UserRole + 2
+_PLAIN = Qt.KeyboardModifier.NoModifier
+_PRESSED = (QEvent.Type.ShortcutOverride, QEvent.Type.KeyPress)
 _BY_TAB = (Qt.FocusReason.TabFocusReason, Qt.FocusReason.BacktabFocusReason)
 
 
@@ -62,6 +71,7 @@ class ChoiceField(Field[T], Generic[T]):
         self.box.activated.connect(self._picked)
         self.box.currentIndexChanged.connect(self._stepped)
         self.line.installEventFilter(self)
+        self.box.view().installEventFilter(self)
 
     def begin_with(self, typed: str) -> None:
         """Put in what a key has begun, with the focus behind it; it isn't selected."""
@@ -79,6 +89,18 @@ class ChoiceField(Field[T], Generic[T]):
         super().focus()
         if self.selects_all:
             self.line.selectAll()
+
+    def take_list(self) -> None:
+        view, below = self.box.view(), QApplication.activePopupWidget()
+        if view.isVisible():
+            at = view.currentIndex().row()
+            self.box.hidePopup()
+            if at >= 0:
+                self.box.setCurrentIndex(at)
+                self.box.activated.emit(at)
+        elif below is not None and self.line.hasFocus():
+            enter = QKeyEvent(QEvent.Type.KeyPress, Qt.Key.Key_Return, _PLAIN)
+            QCoreApplication.sendEvent(below, enter)
 
     def set_label(self, words: str) -> None:
         super().set_label(words)
@@ -177,6 +199,8 @@ class ChoiceField(Field[T], Generic[T]):
             and event.reason() is not Qt.FocusReason.PopupFocusReason
         ):
             self.line.selectAll()
+        if watched is not self.line and isinstance(event, QKeyEvent) and self._handed_on(event):
+            return True
         if (
             watched is self.line
             and isinstance(event, QKeyEvent)
@@ -192,6 +216,25 @@ class ChoiceField(Field[T], Generic[T]):
                 plain = QFocusEvent(QEvent.Type.FocusIn, Qt.FocusReason.OtherFocusReason)
                 return QCoreApplication.sendEvent(watched, plain)
         return super().eventFilter(watched, event)
+
+    def _handed_on(self, event: QKeyEvent) -> bool:
+        """Whether a key with Ctrl, pressed in the unfolded list, was done by the window.
+
+        The list has the keyboard to itself: Ctrl+Enter in it chose and kept nothing.
+        """
+        ctrl = event.modifiers() & Qt.KeyboardModifier.ControlModifier
+        if event.type() not in _PRESSED or not ctrl or not self.box.view().isVisible():
+            return False
+        pressed = QKeySequence(event.keyCombination())
+        for one in self.window().findChildren(QShortcut):
+            if one.isEnabled() and one.key() == pressed:
+                if event.type() is QEvent.Type.ShortcutOverride:
+                    event.accept()  # else the list takes it as Enter, and shuts
+                else:
+                    self.take_list()
+                    one.activated.emit()
+                return True
+        return False
 
     def _into_list(self, event: QKeyEvent) -> bool:
         """Whether an arrow goes into the list of what is like what is typed, as yet no choice.

@@ -101,6 +101,9 @@ class Field(QWidget, Generic[T]):
         """Give the keyboard to the field."""
         self.editor.setFocus(Qt.FocusReason.OtherFocusReason)
 
+    def take_list(self) -> None:
+        """Shut what the field unfolded; what is marked there is taken, as Enter takes it."""
+
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)
         if event.type() is QEvent.Type.LanguageChange and self._complains():

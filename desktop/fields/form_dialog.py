@@ -82,6 +82,7 @@ class FormDialog(QDialog):
 
     def try_it(self) -> None:
         """Complain at the fields, else attempt it; close only when it is done."""
+        self.take_lists()
         self.refuse("")
         if not self.grid.show_problems():
             return
@@ -92,6 +93,11 @@ class FormDialog(QDialog):
             self.grid.problems()[0][0].focus()
         else:
             self.accept()
+
+    def take_lists(self) -> None:
+        """Take what is marked in a list that is open; left open it lies over what is said."""
+        for field in self.grid.fields:
+            field.take_list()
 
     def reject(self) -> None:
         """Leave; where that drops what was typed, say so first and leave the second time."""

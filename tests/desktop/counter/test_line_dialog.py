@@ -17,6 +17,7 @@ from tests.desktop.fields.test_choice import offered_below
 from tests.desktop.typing_in import type_into
 
 SLOT_MS = 50
+CTRL = Qt.KeyboardModifier.ControlModifier
 
 
 def asked(qtbot: QtBot, species: str, language: str) -> LineDialog:
@@ -122,6 +123,56 @@ def test_what_means_several_is_picked_from_the_list(qtbot: QtBot) -> None:
     QTest.keyClick(popup, Qt.Key.Key_Return)
     assert dialog.cut.text() == "standing rib roast, chine on"
     assert not dialog.thickness.isVisibleTo(dialog), "a roast was asked ¾ in thick"
+
+
+def test_ctrl_enter_keeps_the_line_while_a_list_is_open(qtbot: QtBot) -> None:
+    """The list of cuts had the key and shut itself; what Down had chosen of it is taken first."""
+    dialog = asked(qtbot, "beef", "en")
+    type_into(dialog.cut.line, "hamburger")
+    assert _popup(dialog).isVisible()
+    QTest.keyClick(_popup(dialog), Qt.Key.Key_Return, CTRL)
+    assert dialog.result_choice is not None
+    assert dialog.result_choice.cut == "ground_beef"
+    assert not dialog.isVisible()
+
+    dialog = asked(qtbot, "beef", "en")
+    type_into(dialog.cut.line, "delmonico")
+    QTest.keyClick(_popup(dialog), Qt.Key.Key_Down)
+    first = _popup(dialog).currentIndex().data().split(" · ")[0]
+    QTest.keyClick(_popup(dialog), Qt.Key.Key_Enter, CTRL)
+    assert dialog.result_choice is not None
+    assert (dialog.result_choice.cut, first) in _named(dialog)
+    fresh = asked(qtbot, "beef", "en")
+    fresh.show_choice(blank_choice(catalogue("beef"), dialog.result_choice.cut, 1))
+    fresh.try_it()
+    assert dialog.result_choice == fresh.result_choice, "the fields were those of another cut"
+
+
+def test_ctrl_enter_of_what_may_be_several_keeps_nothing_and_says_so(qtbot: QtBot) -> None:
+    dialog = asked(qtbot, "beef", "en")
+    type_into(dialog.cut.line, "delmonico")
+    QTest.keyClick(_popup(dialog), Qt.Key.Key_Return, CTRL)
+    assert dialog.isVisible()
+    assert dialog.result_choice is None
+    assert "type a little more" in dialog.cut.complaint.text()
+    assert not _popup(dialog).isVisible(), "it lay over what was said"
+
+
+def test_ctrl_enter_keeps_the_line_while_the_choices_are_unfolded(qtbot: QtBot) -> None:
+    """F4 unfolds a field; Down to another, and Ctrl+Enter takes that one and keeps the line."""
+    dialog = asked(qtbot, "beef", "en")
+    dialog.show_choice(blank_choice(catalogue("beef"), "rib_steak", 1))
+    dialog.kind.focus()
+    dialog.kind.box.showPopup()
+    view = dialog.kind.box.view()
+    assert view.isVisible()
+    assert dialog.kind.value() == "all"
+    at = dialog.kind.values.index("slices")
+    view.setCurrentIndex(dialog.kind.box.model().index(at, 0))
+    QTest.keyClick(view, Qt.Key.Key_Return, CTRL)
+    assert dialog.result_choice is not None
+    assert dialog.result_choice.amount == Amount("slices", 1)
+    assert not view.isVisible()
 
 
 def test_a_name_that_says_the_finish_asks_for_it(qtbot: QtBot) -> None:
