@@ -2,7 +2,7 @@
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QModelIndex, Qt, Signal
+from PySide6.QtCore import QModelIndex, Qt, QTimer, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QWidget
 
@@ -43,6 +43,7 @@ class OrderTable(TallTable[OrderRowShown]):
         self._words: Words | None = None
         self.unfolded = ""
         self.ways = False
+        self._begun = ""
         self.clicked.connect(self._clicked)
 
     def _fit(self) -> None:
@@ -130,7 +131,10 @@ class OrderTable(TallTable[OrderRowShown]):
         key = event.key()
         held = event.modifiers() & ~Qt.KeyboardModifier.KeypadModifier
         plain = held in (Qt.KeyboardModifier.NoModifier, Qt.KeyboardModifier.ShiftModifier)
-        if key in (Qt.Key.Key_Up, Qt.Key.Key_Down) and plain:
+        letters = event.text() if plain and event.text().isprintable() else ""
+        if self._begun:
+            self._begun += letters
+        elif key in (Qt.Key.Key_Up, Qt.Key.Key_Down) and plain:
             self._step(1 if key == Qt.Key.Key_Down else -1)
         elif key in (Qt.Key.Key_PageUp, Qt.Key.Key_PageDown):
             self.step_primal(1 if key == Qt.Key.Key_PageDown else -1)
@@ -144,10 +148,16 @@ class OrderTable(TallTable[OrderRowShown]):
             found = self.offer(int(event.text()))
             if found is not None:
                 self.offered.emit(found)
-        elif plain and event.text().strip() and event.text().isprintable():
-            self.typed.emit(event.text())
+        elif letters.strip():
+            # Not at once: letters that have come with it would find this window blocked.
+            self._begun = letters
+            QTimer.singleShot(0, self, self._say_typed)
         else:
             super().keyPressEvent(event)
+
+    def _say_typed(self) -> None:
+        typed, self._begun = self._begun, ""
+        self.typed.emit(typed)
 
     def _unfold(self, primal: str) -> None:
         if primal != self.unfolded:

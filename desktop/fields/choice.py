@@ -80,6 +80,7 @@ class ChoiceField(Field[T], Generic[T]):
         self.set_text(typed)
         self.focus()
         self.line.setCursorPosition(len(typed))
+        self._changed()
 
     def focus(self) -> None:
         """Give the keyboard to the field; what it holds is typed over, had it the keyboard or not.

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QApplication, QDialog, QSizePolicy, QWidget
 
 from desktop.fields.field import Field
 from desktop.fields.grid import FieldGrid
+from desktop.fields.opening import wait_for_keyboard
 from desktop.look.space import EDGE, GROUP, TOGETHER, column, row
 from desktop.look.theme import theme_of
 from desktop.panels.buttons import button
@@ -55,6 +56,11 @@ class FormDialog(QDialog):
         app = QApplication.instance()
         if isinstance(app, QApplication):
             app.focusChanged.connect(self._mind_keyboard)
+
+    def open(self) -> None:
+        """Show it above its window; what is typed from now on comes to it."""
+        super().open()
+        wait_for_keyboard(self)
 
     def set_words(self, heading: str, lead: str, main: str, leave: str) -> None:
         """The dialog's words: what it does, why, and the verbs of its buttons."""

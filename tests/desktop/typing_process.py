@@ -38,6 +38,7 @@ def main(folder: Path, lot_id: int, order_id: int, seed: int) -> None:
     place.show()
     place.show_order(lot_id, order_id)
     QTest.keyClicks(place.order.table, "h")
+    app.processEvents()
     dialog = place.order.dialog
     assert dialog is not None
     dialog.cut.set_text("ham steak")

@@ -103,6 +103,7 @@ def test_it_shows_the_leaders_lines_with_its_own_part_and_changes_none(
     place.order.remove(theirs.line)
     assert desk.says.choices == (theirs,)
     QTest.keyClicks(place.order.table, "r")
+    QApplication.processEvents()
     assert place.order.dialog is None
 
 

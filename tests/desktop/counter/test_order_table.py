@@ -18,6 +18,7 @@ from desktop.tables.large_letters import mark_room
 from printing.words import Words
 from tests.db.examples import lot_of_halves
 from tests.desktop.counter.opened_counter import desk_of, with_order
+from tests.desktop.typing_in import type_into
 
 CUT, AMOUNT, FINISH = 0, 1, 2
 
@@ -109,3 +110,24 @@ def test_folded_primals_stand_whole_where_all_are_in_view_even_so(
     assert any(table.rowHeight(at) > usual for at, _ in folded())
     place.resize(1366, 480)
     qtbot.waitUntil(lambda: all(table.rowHeight(at) == usual for at, _ in folded()))
+
+
+def test_letters_that_came_together_are_all_in_the_dialog(qtbot: QtBot, bench: Bench) -> None:
+    """The first opened it, and the window below was blocked for those that were waiting."""
+    with bench.store.work(bench.person, bench.station) as work:
+        lot = lot_of_halves(work, "beef")
+        work.commit()
+    place = with_order(qtbot, bench, lot)
+    place.order.table.setFocus()
+    type_into(place.order.table, "hamburger 8")
+    qtbot.waitUntil(lambda: place.order.dialogs.line is not None)
+    dialog = place.order.dialogs.line
+    assert dialog is not None
+    assert dialog.cut.text() == "hamburger 8"
+    dialog.drop()
+    type_into(place.order.table, "hamburger")
+    qtbot.waitUntil(lambda: place.order.dialogs.line is not dialog)
+    dialog = place.order.dialogs.line
+    assert dialog is not None
+    assert dialog.cut.value() == "ground_beef"
+    assert dialog.lean.isVisibleTo(dialog), "the fields were those of the cut offered first"

@@ -37,6 +37,7 @@ def whole_hog(bench: Bench) -> Lot:
 def ask(qtbot: QtBot, place: CounterPlace, cut: str, amount: str, count: str) -> None:
     """On the table: type the cut's name, choose the amount, Enter; all by keyboard."""
     QTest.keyClicks(place.order.table, cut[0])
+    QApplication.processEvents()
     dialog = place.order.dialog
     assert dialog is not None
     qtbot.waitUntil(dialog.isActiveWindow)
@@ -58,6 +59,7 @@ def test_the_letter_that_opens_the_line_stays_before_what_is_typed_on(
     """The dialog selected that letter as it opened, and the second one replaced it."""
     place = with_order(qtbot, bench, halves(bench))
     QTest.keyClicks(place.order.table, "w")
+    QApplication.processEvents()
     dialog = place.order.dialog
     assert dialog is not None
     qtbot.waitUntil(dialog.isActiveWindow)
