@@ -16,7 +16,7 @@ from shared.cutting.ways import OffRun, WayPlan, Ways
 from shared.cutting.whole_lines import pieces_of
 from shared.cutting.windows import window
 
-Block = tuple[Strip, int, int, int]  # strip, lanes, start, end
+Block = tuple[Held, Window, int, int]  # whose, the window it lies in, start and end
 
 
 def take_rest(demand: Demand, occupied: Occupied, ways: Ways) -> list[PlanLine]:
@@ -36,22 +36,9 @@ def rest_of_option(
     plan = option.ways[0]
     pending = [part for off in plan.off_run if (part := _rest_part(option, off, occupied))]
     lines: list[PlanLine] = []
-    if plan.on_run is not None:
-        run, lanes = plan.on_run.run, plan.on_run.lanes
-        for held in option.held:
-            there = window(held, plan.on_run, EXPECTED, ways)
-            if there is None:
-                continue
-            strip = (option.carcass, held.side.number, run)
-            for lo, hi in free_of(strip, lanes, there.allowed, occupied):
-                if held.split:
-                    hi = min(hi, lo + _account_left(option, held, strip, lanes, occupied, ways))
-                if hi > lo:
-                    block = strip, lanes, lo, hi
-                    made = _rest_line(demand, option, held, block, occupied, ways)
-                    if not _is_one(plan, held, hi - lo, there):
-                        made = made._replace(count=0)
-                    lines.append(made)
+    for block in free_blocks(option, occupied, ways):
+        lines.append(rest_line(demand, option, block, ways))
+        _occupy(option, block, occupied)
     if pending:
         parts = Parts(option, ways, EXPECTED)
         count = 0
@@ -67,6 +54,30 @@ def rest_of_option(
     return lines
 
 
+def free_blocks(option: Option, occupied: Occupied, ways: Ways) -> list[Block]:
+    """The lengths that are free for an option on its run, as far as its share's accounts go."""
+    on_run = option.ways[0].on_run
+    blocks: list[Block] = []
+    if on_run is None:
+        return blocks
+    for held in option.held:
+        there = window(held, on_run, EXPECTED, ways)
+        if there is None:
+            continue
+        strip, lanes = (option.carcass, held.side.number, on_run.run), on_run.lanes
+        free = free_of(strip, lanes, there.allowed, occupied)
+        if not held.split:
+            blocks += [(held, there, lo, hi) for lo, hi in free]
+            continue
+        left = _account_left(option, held, strip, lanes, occupied, ways) if free else 0
+        for lo, hi in free:
+            end = min(hi, lo + left)
+            if end > lo:
+                blocks.append((held, there, lo, end))
+                left -= end - lo
+    return blocks
+
+
 def _is_one(plan: WayPlan, held: Held, length: int, there: Window) -> bool:
     """Whether what is left makes the cut: of what is taken whole all must be left.
 
@@ -78,21 +89,29 @@ def _is_one(plan: WayPlan, held: Held, length: int, there: Window) -> bool:
     return plan.cut.kind == "to_trim" or length >= there.hi - there.lo
 
 
-def _rest_line(
-    demand: Demand, option: Option, held: Held, block: Block, occupied: Occupied, ways: Ways
-) -> PlanLine:
-    plan, alone = option.ways[0], option
-    strip, lanes, start, end = block
+def rest_line(demand: Demand, option: Option, block: Block, ways: Ways) -> PlanLine:
+    """What an option makes of a block that is free."""
+    plan, alone, (held, there, start, end) = option.ways[0], option, block
+    assert plan.on_run is not None, "a block lies on a run"
     if len(option.held) > 1 or option.side != held.side.number:
         alone = Option(
             option.carcass, held.side.number, option.ways, (held,), option.animal, option.wanted
         )
-    parts = taken_between(held.side, strip[2], lanes, (start, end), EXPECTED, ways)
-    occupied.add_length(strip, lanes, start, end)
-    if held.split:
-        occupied.charge(option.wanted.share, strip, lanes, end - start)
+    run, lanes = plan.on_run.run, plan.on_run.lanes
+    parts = taken_between(held.side, run, lanes, (start, end), EXPECTED, ways)
     count, size = pieces_of(plan, alone, end - start, EXPECTED, ways)
+    if not _is_one(plan, held, end - start, there):
+        count = 0
     return line(demand, alone, plan, count, parts, start, end, size)
+
+
+def _occupy(option: Option, block: Block, occupied: Occupied) -> None:
+    on_run, (held, _, start, end) = option.ways[0].on_run, block
+    assert on_run is not None, "a block lies on a run"
+    strip = option.carcass, held.side.number, on_run.run
+    occupied.add_length(strip, on_run.lanes, start, end)
+    if held.split:
+        occupied.charge(option.wanted.share, strip, on_run.lanes, end - start)
 
 
 def _rest_part(
@@ -167,14 +186,26 @@ def free_of(
 
 
 def rest_cautions(
-    demand: Demand, lines: Sequence[PlanLine], earlier: Sequence[Demand]
+    demand: Demand,
+    lines: Sequence[PlanLine],
+    earlier: Sequence[Demand],
+    twice: dict[int, bool] | None = None,
 ) -> Iterator[Caution]:
-    """Tell where the rest came to nothing, or to less than one piece."""
-    if not lines:
-        twice = any(one.rest and _touch(one, demand) for one in earlier)
-        yield Caution("rest_twice" if twice else "rest_empty", demand.choice.line)
-    elif not any(one.count for one in lines):
-        yield Caution("rest_under_one_piece", demand.choice.line)
+    """Tell where the rest came to nothing, or to less than one piece.
+
+    `twice` says by line, as far as it was asked before, whether an earlier one takes the same.
+    """
+    line = demand.choice.line
+    if lines:
+        if not any(one.count for one in lines):
+            yield Caution("rest_under_one_piece", line)
+        return
+    known = None if twice is None else twice.get(line)
+    if known is None:
+        known = any(one.rest and _touch(one, demand) for one in earlier)
+        if twice is not None:
+            twice[line] = known
+    yield Caution("rest_twice" if known else "rest_empty", line)
 
 
 def _touch(one: Demand, other: Demand) -> bool:

@@ -12,9 +12,10 @@ from shared.cutting.capacity import EXPECTED, Interval
 from shared.cutting.connected import connected
 from shared.cutting.demand import Demand
 from shared.cutting.lanes import bits_of
-from shared.cutting.leftovers import rest_of_option
+from shared.cutting.leftovers import Block, free_blocks, rest_line, rest_of_option
 from shared.cutting.occupied import Account, Occupied, PartPlace, Place, Used
 from shared.cutting.take import Lane, Option, Strip
+from shared.cutting.takings import Taking, Takings, taking_of
 from shared.cutting.ways import Ways
 from shared.cutting.windows import window
 
@@ -58,6 +59,15 @@ class Moved:
             return True
         return any((reach.share, place) in self.used for place in reach.parts if self.used)
 
+    def note(self, was: Taking, now: Taking) -> None:
+        """An option takes otherwise than it took."""
+        for lane, interval in {*was.lanes} ^ {*now.lanes}:
+            self.lanes.setdefault(lane, []).append(interval)
+        self.accounts.update([account for account, _ in was.accounts])
+        self.accounts.update([account for account, _ in now.accounts])
+        self.used.update([used for used, _ in was.used])
+        self.used.update([used for used, _ in now.used])
+
     def note_lane(self, lane: Lane, was: Iterable[Interval], now: Iterable[Interval]) -> None:
         """A lane is taken otherwise."""
         others = {*was} ^ {*now}
@@ -92,7 +102,8 @@ class Patch:
     """Options in the order in which they take, and all they reach together.
 
     `noted` is what their lines take for a share where a side is divided; `fresh`: nothing is
-    taken of it yet.
+    taken of it yet. `reset` are places of which nobody's rest is noted any more, `takings` what
+    each option took, where all lie on runs.
     """
 
     turns: list[Turn]
@@ -101,6 +112,8 @@ class Patch:
     accounts: Collection[Account]
     noted: Collection[Used] = ()
     fresh: bool = True
+    reset: set[object] = field(default_factory=lambda: set())
+    takings: Takings | None = None
 
     def take(self, occupied: Occupied, moved: Moved, ways: Ways) -> None:
         """Take what is free of it, one option after the other; note what is otherwise now.
@@ -129,6 +142,48 @@ class Patch:
         _note(mine, occupied, noted)
         self.noted = noted
         self.fresh = False
+
+    def retake(self, base: Occupied, every: Occupied, moved: Moved, ways: Ways) -> None:
+        """The same where all lie on runs: only options that find another length free take anew.
+
+        `base` is what the groups take, `every` that and the rests.
+        """
+        if self.takings is None:
+            self.takings = self._took(base.split)
+        takings, split, other = self.takings, base.split, False
+        for turn, (rest, place) in enumerate(self.turns):
+            reach = rest.reach[place]
+            if not moved.lies_in(reach):
+                continue
+            option, before = rest.of.options[place], rest.lines[place]
+            there = takings.view(base, reach.lanes, reach.accounts, turn)
+            blocks = free_blocks(option, there, ways)
+            if _lie_there(before, blocks):
+                continue
+            lines = [rest_line(rest.of, option, block, ways) for block in blocks]
+            rest.lines[place], rest.flat, other = lines, None, True
+            now = taking_of(option, lines, split)
+            was = takings.put(turn, now)
+            assert was is not None, "every turn took something or nothing before"
+            moved.note(was, now)
+        takings.write(base, every, moved.lanes.keys() | moved.accounts | moved.used | self.reset)
+        self.reset.clear()
+        if other and split:
+            self.noted = takings.used()
+
+    def _took(self, split: bool) -> Takings:
+        found = Takings()
+        for turn, (rest, place) in enumerate(self.turns):
+            found.put(turn, taking_of(rest.of.options[place], rest.lines[place], split))
+        return found
+
+
+def _lie_there(lines: Sequence[PlanLine], blocks: Sequence[Block]) -> bool:
+    """Whether lines were made of these blocks."""
+    return len(lines) == len(blocks) and all(
+        made.side == held.side.number and made.start == start and made.end == end
+        for made, (held, _, start, end) in zip(lines, blocks, strict=True)
+    )
 
 
 def _note(lines: Iterable[PlanLine], occupied: Occupied, noted: set[Used]) -> None:

@@ -20,13 +20,14 @@ from shared.cutting.capacity import Held, animals, by_carcass, owners
 from shared.cutting.conflict import refused
 from shared.cutting.cut_alike import alike_questions
 from shared.cutting.demand import Demand, Shop, demand
-from shared.cutting.groups import keys_of, parted
 from shared.cutting.leftovers import rest_cautions, take_rest
 from shared.cutting.occupied import Occupied
 from shared.cutting.open_parts import Opened, open_parts
 from shared.cutting.order import Choice, Question
 from shared.cutting.remembered import Remembered
-from shared.cutting.settled import Settled, settle, worst
+from shared.cutting.roles import NOBODY, Roles, roles
+from shared.cutting.settled import Settled, worst
+from shared.cutting.settled_groups import SettledGroups
 from shared.cutting.singles import give_rooms, rooms_of
 from shared.cutting.told_beside import age_unknown, of_lines
 from shared.cutting.trim import GivenBack, Pools, pools
@@ -70,22 +71,6 @@ class _Asked(NamedTuple):
     demands: list[Demand]
 
 
-class _Parted(NamedTuple):
-    """Lines that must be met, and their groups by their places among them."""
-
-    bound: list[Demand]
-    numbers: list[list[int]]
-
-
-def _part(bound: list[Demand], last: _Parted, ways: Ways) -> _Parted:
-    """The groups of some lines: the same where every line touches what it touched before."""
-    if len(bound) == len(last.bound):
-        other = [pair for pair in zip(bound, last.bound, strict=True) if pair[0] is not pair[1]]
-        if all(keys_of(one, ways) == keys_of(before, ways) for one, before in other):
-            return _Parted(bound, last.numbers)
-    return _Parted(bound, parted(bound, ways))
-
-
 class Planner:
     """Plans questions of one species, one after another; each answer is as `plan` gives it."""
 
@@ -97,8 +82,8 @@ class Planner:
         self._shop: Shop | None = None
         self._demands: dict[int, Demand] = {}
         self._last = _Asked((), [])
-        self._parted = _Parted([], [])
-        self._settled: dict[tuple[int, ...], Settled] = {}
+        self._roles = NOBODY
+        self._groups = SettledGroups(self.ways)
         self._left: Remembered | None = None
         self._pools: dict[int, _Drawn] = {}
         self.gave: GivenBack = {}  # what lines of plans were reckoned to give back to the pools
@@ -106,23 +91,23 @@ class Planner:
     def answer(self, question: Question) -> Answer:
         """The answer to a question."""
         shop = self.shop_of(question)
-        demands = self._compile(question.choices, shop)
-        return self._tell(question, shop, demands, self._settle_all(demands, shop))
+        mine = self._roles_of(question, shop)
+        return self._tell(question, shop, mine, self._groups.settle(mine.bound, shop))
 
     def verdict(self, question: Question) -> Verdict:
         """The verdict `answer` would give, and nothing else."""
         shop = self.shop_of(question)
-        demands = self._compile(question.choices, shop)
-        if any(one.refusal is not None for one in demands):
+        mine = self._roles_of(question, shop)
+        if mine.refused:
             return "cant"
-        settled = self._settle_all(demands, shop)
-        found = worst(one.verdict for one in settled)
-        if alike_questions(demands, shop):
+        settled = self._groups.settle(mine.bound, shop)
+        found = worst({one.verdict for one in settled})
+        if alike_questions(mine.all, shop):
             found = worst((found, "asks"))
-        if found == "cant" or not any(one.pool for one in demands):
+        if found == "cant" or not mine.drawing:
             return found
-        lines, _, _ = self._lines(demands, settled, shop)
-        drawn = self._draw(question.shares, shop, demands, lines)
+        lines, _, _ = self._lines(mine, settled, shop)
+        drawn = self._draw(question.shares, shop, mine, lines)
         draws = [draw for one in drawn for draw in one.draws]
         if (
             any(one.conflicts for one in drawn)
@@ -134,39 +119,32 @@ class Planner:
     def lines(self, question: Question) -> list[PlanLine]:
         """The plan lines `answer` would give, and nothing else."""
         shop = self.shop_of(question)
+        mine = self._roles_of(question, shop)
+        return self._lines(mine, self._groups.settle(mine.bound, shop), shop)[0]
+
+    def groups_of(self, question: Question, shop: Shop) -> list[list[Demand]]:
+        """The groups of the lines that are to be planned."""
+        return self._groups.groups_of(self._roles_of(question, shop).bound)
+
+    def _roles_of(self, question: Question, shop: Shop) -> Roles:
         demands = self._compile(question.choices, shop)
-        return self._lines(demands, self._settle_all(demands, shop), shop)[0]
-
-    def groups_of(self, demands: Sequence[Demand]) -> list[list[Demand]]:
-        """The groups of the lines that are to be planned; kept while each touches the same."""
-        bound = [one for one in demands if one.refusal is None and (one.rows or one.up_to)]
-        self._parted = _part(bound, self._parted, self.ways)
-        return [[bound[number] for number in numbers] for numbers in self._parted.numbers]
-
-    def _settle_all(self, demands: list[Demand], shop: Shop) -> list[Settled]:
-        known, self._settled = self._settled, {}
-        stood = [one.stood for one in known.values() if one.stood is not None]
-        known |= {tuple(map(id, one.demands)): one for one in stood}
-        for group in self.groups_of(demands):
-            key = tuple(map(id, group))
-            self._settled[key] = known.get(key) or settle(group, shop, known.values())
-        return [*self._settled.values()]
+        self._roles = roles(demands, self._roles, self.ways.takes_nature)
+        return self._roles
 
     def _lines(
-        self, demands: list[Demand], settled: list[Settled], shop: Shop
+        self, mine: Roles, settled: list[Settled], shop: Shop
     ) -> tuple[list[PlanLine], list[Caution], Occupied | None]:
         """All plan lines, those that take the rest too, by line; what is taken, if not kept."""
         lines: list[PlanLine] = []
         cautions: list[Caution] = []
         for one in settled:
             lines += one.lines
-            cautions += one.cautions
-        made = frozenset[int]().union(*[one.made for one in settled])
-        resting = [
-            one
-            for one in demands
-            if one.rest and one.refusal is None and (not one.rows or one.choice.line in made)
-        ]
+            if one.cautions:
+                cautions += one.cautions
+        resting = mine.resting
+        if mine.halting:
+            made = frozenset[int]().union(*[one.made for one in settled])
+            resting = [one for one in resting if not one.rows or one.choice.line in made]
         if self._left is None:
             occupied = Occupied(shop.denominator, shop.split)
             for one in settled:
@@ -175,10 +153,10 @@ class Planner:
         else:
             occupied = None
             taken = self._left.rests(settled, resting, self.ways)
-        for place, (one, mine) in enumerate(zip(resting, taken, strict=True)):
-            lines += mine
-            if not one.rows and not (mine and mine[0].count):
-                cautions += rest_cautions(one, mine, resting[:place])
+        for place, (one, rest) in enumerate(zip(resting, taken, strict=True)):
+            lines += rest
+            if not (rest and rest[0].count) and not one.rows:
+                cautions += rest_cautions(one, rest, resting[:place], mine.twice)
         lines.sort(key=itemgetter(0))  # by line
         return lines, cautions, occupied
 
@@ -194,8 +172,9 @@ class Planner:
                 if rooms == self._shop.rooms:
                     return self._shop
         self._shop = shop_of(question, self.ways)
-        self._demands, self._settled, self._pools, self.gave = {}, {}, {}, {}
-        self._last, self._parted = _Asked((), []), _Parted([], [])
+        self._demands, self._pools, self.gave = {}, {}, {}
+        self._last, self._roles = _Asked((), []), NOBODY
+        self._groups = SettledGroups(self.ways)
         if self.ways.strips is not None:
             self.ways.strips.clear()
             self._left = Remembered(self._shop.denominator, self._shop.split)
@@ -210,6 +189,8 @@ class Planner:
         last, known = self._last
         if len(last) == len(choices):
             other = [place for place, one in enumerate(choices) if one is not last[place]]
+            if not other:
+                return known
             if all(choices[place].line == last[place].line for place in other):
                 known = known.copy()
                 for place in other:
@@ -233,33 +214,30 @@ class Planner:
         self._demands = {one.choice.line: one for one in found}
         return found
 
-    def _tell(
-        self, question: Question, shop: Shop, demands: list[Demand], settled: list[Settled]
-    ) -> Answer:
+    def _tell(self, question: Question, shop: Shop, mine: Roles, settled: list[Settled]) -> Answer:
         """Everything the groups say, with the rest, the pools and what is open."""
-        lines, cautions, occupied = self._lines(demands, settled, shop)
-        drawn = self._draw(question.shares, shop, demands, lines)
-        conflicts = [refused(one) for one in demands if one.refusal is not None]
+        lines, cautions, occupied = self._lines(mine, settled, shop)
+        drawn = self._draw(question.shares, shop, mine, lines)
+        conflicts = [refused(one) for one in mine.refused]
         conflicts += [conflict for one in settled for conflict in one.conflicts]
         conflicts += [conflict for one in drawn for conflict in one.conflicts]
-        cautions += of_lines(demands, question)
-        cautions += age_unknown(question, demands, shop)
+        cautions += of_lines(mine.noted, question)
+        cautions += age_unknown(question, mine.all, shop)
         draws = sorted([it for one in drawn for it in one.draws], key=lambda one: one.line)
         short = batches(question, draws, self.ways.catalogue)
         conflicts += short.conflicts
         cautions += short.cautions
         cautions += added_stock.told(draws, question.choices)
         questions = [asked for one in settled for asked in one.questions]
-        questions += alike_questions(demands, shop)
+        questions += alike_questions(mine.all, shop)
         verdict = worst(
             (
-                worst(one.verdict for one in settled),
-                worst(one.verdict for one in drawn),
+                *{one.verdict for one in settled},
+                *[one.verdict for one in drawn],
                 "asks" if questions else "sure",
+                "cant" if conflicts else "sure",
             )
         )
-        if conflicts:
-            verdict = "cant"
         return Answer(
             verdict,
             tuple(lines),
@@ -268,7 +246,7 @@ class Planner:
             tuple(sorted(conflicts, key=lambda one: (max(one.lines), one.lines))),
             tuple(questions),
             tuple(sorted(dict.fromkeys(cautions), key=_in_order)),
-            tuple(sorted(_by_line(demands, settled, drawn, short.conflicts).items())),
+            tuple(_by_line(mine, settled, drawn, short.conflicts).items()),
             tuple(draws),
         )
 
@@ -282,20 +260,17 @@ class Planner:
         return open_parts(shares, shop.held, shop.herd, occupied, self.ways, Opened())
 
     def _draw(
-        self, shares: Sequence[Share], shop: Shop, demands: list[Demand], lines: list[PlanLine]
+        self, shares: Sequence[Share], shop: Shop, of: Roles, lines: list[PlanLine]
     ) -> list[Pools]:
         """The pools of each share; remembered while its lines stay the same."""
         mine: dict[int, list[PlanLine]] = {share.number: [] for share in shares}
         drawing: dict[int, list[Demand]] = {share.number: [] for share in shares}
         for made in lines:
-            mine[made.share].append(made)
-        for one in demands:
-            if one.pool and one.refusal is None:
-                drawing[one.choice.share].append(one)
+            mine[made[1]].append(made)  # by share
+        for one in of.drawing:
+            drawing[one.choice.share].append(one)
         nature = self.ways.takes_nature
-        natural: list[PlanLine] = []
-        if any(one.cut.code in nature for one in demands):
-            natural = [made for made in lines if made.cut in nature]
+        natural = [made for made in lines if made.cut in nature] if of.natural else []
         gave = None if self._left is None else self.gave
         if len(self.gave) > MANY:
             self.gave.clear()
@@ -303,14 +278,17 @@ class Planner:
         for share in shares:
             number = share.number
             known = self._pools.get(number)
+            same = known is not None and known.natural == natural
             if (
                 known is None
+                or not same
                 or known.lines != mine[number]
-                or known.natural != natural
                 or len(known.demands) != len(drawing[number])
                 or not all(map(is_, known.demands, drawing[number]))
             ):
-                found_now = pools(share, shop, drawing[number], mine[number], natural, gave)
+                before = (known.pools.trim, known.lines) if known is not None and same else None
+                draws, made_of = drawing[number], mine[number]
+                found_now = pools(share, shop, draws, made_of, natural, gave, before)
                 known = _Drawn(drawing[number], mine[number], natural, found_now)
                 self._pools[number] = known
             found.append(known.pools)
@@ -323,18 +301,17 @@ def _in_order(one: Caution) -> tuple[int, str, str, Fraction]:
 
 
 def _by_line(
-    demands: Iterable[Demand],
+    mine: Roles,
     settled: Iterable[Settled],
     drawn: Iterable[Pools],
     short: Iterable[Conflict],
 ) -> dict[int, Verdict]:
-    """Each line's verdict: that of its group."""
-    found: dict[int, Verdict] = {
-        one.choice.line: "sure" if one.refusal is None else "cant" for one in demands
-    }
+    """Each line's verdict, by line: that of its group."""
+    found = mine.verdicts.copy()
     for one in settled:
-        for it in one.demands:
-            found[it.choice.line] = one.verdict
+        if one.verdict != "sure":
+            for it in one.demands:
+                found[it.choice.line] = one.verdict
     for one in drawn:
         found |= dict(one.verdicts)
         for conflict in one.conflicts:

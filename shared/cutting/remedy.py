@@ -67,7 +67,7 @@ def remedies(
         planner = Planner(catalogue)
     shop = planner.shop_of(question)
     demands = planner.demands_of(question, shop)
-    sets = planner.groups_of(demands)
+    sets = planner.groups_of(question, shop)
     foreseen = Foreseen(question, answer, demands, shop, planner.gave, sets)
     together = grouped(demands, sets, shop.ways)
     newest = [max(one.lines) for one in answer.conflicts]

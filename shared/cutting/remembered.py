@@ -4,7 +4,7 @@ Every answer is as from scratch: what is used again was reckoned from the same v
 what takes the rest is taken anew where a group takes otherwise of it than in the answer before.
 """
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
 from operator import is_
 from typing import TypeVar
 
@@ -32,7 +32,7 @@ class Remembered:
         """Nothing is taken yet."""
         self._base = Occupied(denominator, split)
         self._all = Occupied(denominator, split)
-        self._groups: dict[int, Settled] = {}
+        self._groups: list[Settled] = []
         self._rests: dict[int, Rest] = {}
         self._at: dict[Place, Patch] = {}
         self._noted: dict[Used, Patch] = {}
@@ -56,12 +56,10 @@ class Remembered:
 
     def _regroup(self, settled: Sequence[Settled]) -> None:
         """Put what other groups take in the place of what is settled no more."""
-        now = {id(one): one for one in settled}
-        gone = [self._groups.pop(key) for key in [key for key in self._groups if key not in now]]
-        come = [one for key, one in now.items() if key not in self._groups]
-        self._groups |= {id(one): one for one in come}
+        gone, come = _changed(self._groups, settled)
         if not gone and not come:
             return
+        self._groups = [*settled]
         was = [one.occupied for one in gone]
         took = [one.occupied for one in come]
         base, every = self._base, self._all
@@ -87,10 +85,11 @@ class Remembered:
         patch = self._at.get(place)
         if patch is not None:
             self._stale[id(patch)] = patch
+            patch.reset.add(key)
 
     def _share_out(self, keys: Iterable[Used]) -> None:
         """Add up anew what shares have of some parts; several groups may have of one."""
-        mine = [one.occupied.by_share for one in self._groups.values()]
+        mine = [one.occupied.by_share for one in self._groups]
         for key in keys:
             found = [some[key] for some in mine if key in some]
             new = found[0] if len(found) == 1 else sum(found, Fractions())
@@ -101,6 +100,7 @@ class Remembered:
                 patch = self._noted.get(key)
                 if patch is not None:
                     self._stale[id(patch)] = patch
+                    patch.reset.add(key)
 
     def _rest_anew(self, resting: Sequence[Demand], ways: Ways) -> None:
         """Other lines take the rest: only patches they are in, or come to, are made anew."""
@@ -151,26 +151,53 @@ class Remembered:
         """Take the rest anew of what was given up, or where something moved."""
         moved = self._moved
         for patch in self._stale.values():
-            if not patch.fresh:
-                self._give_up(patch)
-                for used in patch.noted:
-                    del self._noted[used]
-            elif self._opened.left:
-                self._changed.update(patch.lanes, patch.parts)
-            patch.take(self._all, moved, ways)
-            for used in patch.noted:
-                self._noted[used] = patch
+            if patch.fresh or patch.parts:
+                self._take(patch, ways)
+            else:
+                before = patch.noted
+                patch.retake(self._base, self._all, moved, ways)
+                if patch.noted is not before:
+                    self._note(patch, before)
         self._stale.clear()
         self._changed |= moved.lanes.keys()
         self._changed |= moved.parts
         self._changed.update([account[1:] for account in moved.accounts])
         self._changed.update([used[1] for used in moved.used])
 
+    def _take(self, patch: Patch, ways: Ways) -> None:
+        """Take the rest of a patch, all of it anew."""
+        before = patch.noted
+        if not patch.fresh:
+            self._give_up(patch)
+        elif self._opened.left:
+            self._changed.update(patch.lanes, patch.parts)
+        patch.take(self._all, self._moved, ways)
+        self._note(patch, before)
+
+    def _note(self, patch: Patch, before: Collection[Used]) -> None:
+        """A patch takes for other shares than before."""
+        for used in before:
+            del self._noted[used]
+        for used in patch.noted:
+            self._noted[used] = patch
+
     def open_parts(self, shares: Sequence[Share], shop: Shop) -> tuple[OpenPart, ...]:
         """The open parts; those where nothing moved since they were reckoned again."""
         self._opened.forget(self._changed)
         self._changed = set()
         return open_parts(shares, shop.held, shop.herd, self._all, shop.ways, self._opened)
+
+
+def _changed(
+    was: Sequence[Settled], now: Sequence[Settled]
+) -> tuple[Sequence[Settled], Sequence[Settled]]:
+    """Groups that are there no more, and those that are there now."""
+    if len(was) == len(now):
+        pairs = [pair for pair in zip(was, now, strict=True) if pair[0] is not pair[1]]
+        was, now = [one for one, _ in pairs], [one for _, one in pairs]
+    before, after = {id(one) for one in was}, {id(one) for one in now}
+    gone = [one for one in was if id(one) not in after]
+    return gone, [one for one in now if id(one) not in before]
 
 
 def _other(

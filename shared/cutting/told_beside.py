@@ -17,8 +17,11 @@ from shared.cutting.ways import Ways
 
 
 def of_lines(demands: Sequence[Demand], question: Question) -> Iterator[Caution]:
-    """Sides left out of "all", roast weights nobody uses, and what was trimmed away."""
-    for one in [it for it in demands if it.lost or it.choice.piece_weight is not None]:
+    """Sides left out of "all", roast weights nobody uses, and what was trimmed away.
+
+    Only lines that lost a side or name a piece's weight need be given.
+    """
+    for one in demands:
         for option, why in one.lost:
             if one.refusal is None and why.kind != "joined":
                 where = Where(option.carcass, option.side, part=why.part)

@@ -50,16 +50,21 @@ def pools(
     lines: Sequence[PlanLine],
     natural: Sequence[PlanLine] = (),
     known: GivenBack | None = None,
+    before: tuple[Trim, Sequence[PlanLine]] | None = None,
 ) -> Pools:
     """Fill a share's pools from its plan lines and let its pool choices draw.
 
     `natural` are the lines of any share that take what is trim by nature (uncut quarters),
-    `known` what lines were reckoned to give back before.
+    `known` what lines were reckoned to give back before; `before` are the share's trim and the
+    lines it came of, where what is trim by nature is as it was.
     """
-    given = [0] * (LOST + 1)
-    if share.leader is None:
-        _by_nature(given, share.number, shop, natural)
-    _give_back(given, lines, shop, known)
+    if before is None:
+        given = [0] * (LOST + 1)
+        if share.leader is None:
+            _by_nature(given, share.number, shop, natural)
+        _give_back(given, lines, shop, known)
+    else:
+        given = _moved(*before, lines, shop, known)
     pool = dict(zip(POOLS, given, strict=False))
     drawing = Drawing(share.number, pool)
     if demands:
@@ -100,6 +105,21 @@ def _by_nature(given: list[int], share: int, shop: Shop, natural: Sequence[PlanL
             left_ng = weight * left.numerator // left.denominator
             for place, above, below in shop.ways.gives[part.code]:
                 given[place] += left_ng * above // below
+
+
+def _moved(
+    trim: Trim,
+    was: Sequence[PlanLine],
+    lines: Sequence[PlanLine],
+    shop: Shop,
+    known: GivenBack | None,
+) -> list[int]:
+    """What is given with other lines: less of those that are gone, more of those that came."""
+    before, after = {id(one) for one in was}, {id(one) for one in lines}
+    gone, come = [0] * (LOST + 1), list(trim[1:])
+    _give_back(gone, [one for one in was if id(one) not in after], shop, known)
+    _give_back(come, [one for one in lines if id(one) not in before], shop, known)
+    return [more - less for more, less in zip(come, gone, strict=True)]
 
 
 def _give_back(

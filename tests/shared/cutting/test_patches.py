@@ -1,5 +1,6 @@
 """Lines that take the rest, patch by patch, and what is taken again where nothing moved."""
 
+from collections.abc import Callable
 from unittest.mock import patch as replaced
 
 from shared.cutting import patches as module
@@ -33,14 +34,19 @@ def test_a_lane_in_common_makes_one_patch() -> None:
 
 def _taken_anew(planner: Planner, question: Question) -> list[int]:
     """The lines whose rest the planner takes anew for a question; its answer is as from scratch."""
-    anew: list[int] = []
-    take = module.rest_of_option
+    anew: set[int] = set()
 
-    def noted(*given: object) -> object:
-        anew.append(given[0].choice.line)  # pyright: ignore[reportAttributeAccessIssue]
-        return take(*given)  # pyright: ignore[reportArgumentType]
+    def noted(take: Callable[..., object]) -> Callable[..., object]:
+        def noting(*given: object) -> object:
+            anew.add(given[0].choice.line)  # pyright: ignore[reportAttributeAccessIssue]
+            return take(*given)
 
-    with replaced.object(module, "rest_of_option", noted):
+        return noting
+
+    with (
+        replaced.object(module, "rest_of_option", noted(module.rest_of_option)),
+        replaced.object(module, "rest_line", noted(module.rest_line)),
+    ):
         answer = planner.answer(question)
     assert answer == plan(question, catalogue())
     return sorted(anew)
