@@ -45,6 +45,8 @@ class BookDialog(FormDialog):
         self._build()
         self.retranslate()
         offer_customers(bench, (self.producer, *self.owners))
+        for owner in self.owners:
+            owner.offer_new_of((self.producer, *self.owners))
         self.species.set_value("pork")
         self.head.set_value(1)
         self.day.set_value(bench.today())

@@ -47,6 +47,8 @@ class BookingDialog(FormDialog):
         self._build()
         there = [found.producer_id, *(one.customer_id for one in found.shares)]
         offer_customers(bench, (self.producer, *self.owners), there)
+        for owner in self.owners:
+            owner.offer_new_of((self.producer, *self.owners))
         self.retranslate()
         self._fill()
         self._fit()

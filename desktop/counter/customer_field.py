@@ -28,6 +28,7 @@ if TYPE_CHECKING:
 
 LEAST_LETTERS = 16
 WAIT_MS = 60
+NEW = 0  # who is not in the store yet; the store's ids begin at 1
 _PHONE = re.compile(r"[\s,;]*(\+?[0-9(][0-9() .+-]{5,})\s*$")
 _WORDS = Qt.ItemDataRole.UserRole + 1
 _ID = Qt.ItemDataRole.UserRole + 2
@@ -61,6 +62,7 @@ class CustomerField(ChoiceField[int]):
         self._taken: Hit | None = None
         self._below: QStandardItemModel | None = None
         self._below_is_of = ""
+        self._peers: Sequence[CustomerField] = ()
         self._soon = QTimer(self, singleShot=True, interval=WAIT_MS)
         self._soon.timeout.connect(self._search)
         self.line.textEdited.connect(self._typed)
@@ -77,6 +79,10 @@ class CustomerField(ChoiceField[int]):
         self._names = names
         self.share_choices(names.ids, words)
         self.line.setCursorPosition(at)
+
+    def offer_new_of(self, peers: "Sequence[CustomerField]") -> None:
+        """Offer who was newly written in other fields of the form: the producer as an owner."""
+        self._peers = [one for one in peers if one is not self]
 
     def hits(self) -> tuple[str, ...]:
         """What is offered below the field for what is typed."""
@@ -127,7 +133,7 @@ class CustomerField(ChoiceField[int]):
         typed = self.line.text()
         if self._soon.isActive() or typed != self._below_is_of:
             self._soon.stop()
-            self._put_below(self._names.hits(typed))
+            self._put_below(self._first_hits(typed))
             if self._bench is not None:
                 self._show_found(typed, find_customers(self._bench.store, typed))
         if self.hits():
@@ -170,7 +176,8 @@ class CustomerField(ChoiceField[int]):
     def settle(self, work: "Work", added: dict[str, int]) -> int | None:
         """The customer's id, a new one added; None leaves it open.
 
-        `added` holds who was added in this unit by what was typed, so that one typed twice is one.
+        `added` holds who was added in this unit by what was typed, and by the name alone, so that
+        one typed twice is one, the second time without the phone.
         A new one's papers are in the window's language until his entry says otherwise.
         """
         if self.is_empty() or self.value() is not None:
@@ -183,6 +190,7 @@ class CustomerField(ChoiceField[int]):
             if not isinstance(made, Customer):
                 self.complain(self.tr("Write a name here."))
                 return None
+            added.setdefault(name_key(name), made.id)
             added[typed] = made.id
         return added[typed]
 
@@ -203,11 +211,26 @@ class CustomerField(ChoiceField[int]):
 
     def _typed(self, text: str) -> None:
         self._taken = None
-        self._put_below(self._names.hits(text) if text.strip() else [])
+        self._put_below(self._first_hits(text) if text.strip() else [])
         if text.strip() and self._bench is not None:
             self._soon.start()
         else:
             self._soon.stop()
+
+    def _first_hits(self, typed: str) -> list[Hit]:
+        """Who is new in this form, then the first names; once each."""
+        parts = name_key(typed).split()
+        new = {
+            name_key(one.text()): one.text().strip()
+            for one in self._peers
+            if one.isEnabled() and not one.is_empty() and one.value() is None
+        }
+        fits = [
+            Hit(NEW, words)
+            for key, words in new.items()
+            if key != name_key(typed) and all(part in key for part in parts)
+        ]
+        return [*fits, *self._names.hits(typed)]
 
     def _search(self) -> None:
         bench, typed = self._bench, self.line.text()
@@ -224,7 +247,7 @@ class CustomerField(ChoiceField[int]):
         """Those of the whole store come behind the first names; none for what is over."""
         if typed != self.line.text():
             return
-        first = self._names.hits(typed)
+        first = self._first_hits(typed)
         ids = {one.id for one in first}
         more = [one for one in found if one.id not in ids]
         if not more:
@@ -264,9 +287,10 @@ class CustomerField(ChoiceField[int]):
 
     def _take(self, index: QModelIndex) -> None:
         self._soon.stop()
-        self._taken = Hit(index.data(_ID), index.data(_WORDS))
-        self._remember([self._taken])
-        self.line.setText(self._taken.words)
+        taken = Hit(index.data(_ID), index.data(_WORDS))
+        self._taken = None if taken.id == NEW else taken
+        self._remember([] if self._taken is None else [taken])
+        self.line.setText(taken.words)
         self._changed()
         self._left()
 

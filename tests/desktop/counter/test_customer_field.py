@@ -222,3 +222,36 @@ def test_down_after_going_back_chooses_who_is_known_and_nobody_else(
     field.set_text("Olaf Nyberg")
     QTest.keyClick(focused(), Qt.Key.Key_Down)
     assert field.text() == "Olaf Nyberg"
+
+
+def test_a_producer_newly_written_is_offered_as_an_owner(qtbot: QtBot, bench: Bench) -> None:
+    """He was found nowhere, and who typed a part of his name booked a second customer."""
+    place = opened(qtbot, bench)
+    place.book()
+    dialog = place.dialog
+    assert isinstance(dialog, BookDialog)
+    qtbot.waitUntil(dialog.isActiveWindow)
+    listed(qtbot, bench)
+    dialog.species.set_value("lamb")
+    dialog.shares.set_value("halves")
+    dialog.shares.changed.emit()
+    dialog.producer.focus()
+    QTest.keyClicks(focused(), "Marit Ferrebee 555 010 0144")
+    first, second = dialog.owners[:2]
+    first.line.setFocus()
+    QTest.keyClicks(first.line, "ferr")
+    assert first.hits() == ("Marit Ferrebee 555 010 0144",)
+    searched(qtbot, bench)
+    assert first.hits() == ("Marit Ferrebee 555 010 0144",)
+    QTest.keyClick(first.line, Qt.Key.Key_Down)
+    popup = QApplication.activePopupWidget()
+    assert popup is not None
+    QTest.keyClick(popup, Qt.Key.Key_Return)
+    assert first.text() == "Marit Ferrebee 555 010 0144"
+    second.line.setFocus()
+    QTest.keyClicks(second.line, "marit ferrebee")
+    dialog.try_it()
+    assert dialog.lot is not None
+    assert {one.customer_id for one in dialog.lot.shares} == {dialog.lot.producer_id}
+    with bench.store.read() as work:
+        assert len(work.customers.names(10)) == 1
