@@ -4,10 +4,11 @@ from typing import Any
 
 from PySide6.QtCore import QEvent, Qt, QTimer
 from PySide6.QtGui import QKeySequence, QShortcut
-from PySide6.QtWidgets import QApplication, QDialog, QSizePolicy, QWidget
+from PySide6.QtWidgets import QApplication, QDialog, QScrollArea, QSizePolicy, QWidget
 
 from desktop.fields.field import Field
 from desktop.fields.grid import FieldGrid
+from desktop.fields.on_screen import bring_into, keep_on_screen, room_of, scroll_between
 from desktop.fields.opening import wait_for_keyboard
 from desktop.look.space import EDGE, GROUP, TOGETHER, column, row
 from desktop.look.theme import theme_of
@@ -29,6 +30,7 @@ class FormDialog(QDialog):
         super().__init__(parent)
         self.begun = False  # there is work in it that stands in no field
         self._was_shown = False
+        self._scrolled: QScrollArea | None = None
         self._dropping: list[str] | None = None
         self.setMinimumWidth(280 * columns)
         self.heading = Words("group", parent=self)
@@ -80,6 +82,7 @@ class FormDialog(QDialog):
 
     def add_below(self, widget: QWidget) -> None:
         """Something between the fields and the buttons."""
+        assert self._scrolled is None, "it has been shown, and scrolls"
         self._layout.insertWidget(self._layout.indexOf(self.refusal), widget)
 
     def attempt(self) -> str:
@@ -140,14 +143,29 @@ class FormDialog(QDialog):
         done = super().event(event)
         if asked and self.isVisible():
             needed = self._layout.totalHeightForWidth(self.width())
-            if needed > self.height():
-                self.resize(self.width(), needed)
+            if needed > self.height() or self.height() > room_of(self):
+                self._fit_screen(max(needed, self.height()))
         return done
+
+    def _fit_screen(self, height: int) -> None:
+        """As high as that, or as the screen; what has no room then is scrolled."""
+        room = room_of(self)
+        if self._scrolled is None and self._layout.totalMinimumHeightForWidth(self.width()) > room:
+            self._scrolled = scroll_between(self._layout, self.heading, self.refusal)
+            self._layout.activate()
+        if self.height() != min(height, room):
+            self.resize(self.width(), min(height, room))
+        keep_on_screen(self)
 
     def _mind_keyboard(self, _before: QWidget | None, now: QWidget | None) -> None:
         """A field hidden by what the one before it says gets the keyboard all the same from Qt."""
-        if now is not None and not now.isVisible() and self.isAncestorOf(now):
+        if now is None or not self.isAncestorOf(now):
+            return
+        if not now.isVisible():
             QTimer.singleShot(0, self, self._pass_hidden)
+        elif self._scrolled is not None and self._scrolled.isAncestorOf(now):
+            fields = (one for one in self.grid.fields if one.isAncestorOf(now))
+            bring_into(self._scrolled, next(fields, now))
 
     def _pass_hidden(self) -> None:
         now = QApplication.focusWidget()
@@ -171,6 +189,8 @@ class FormDialog(QDialog):
         height = self._layout.totalHeightForWidth(self.width())
         if 0 < height < self.height() and not self.testAttribute(Qt.WidgetAttribute.WA_Resized):
             self.resize(self.width(), height)  # words that wrap less than was thought
+        if self.height() > room_of(self):
+            self._fit_screen(self.height())
 
     def showEvent(self, event: QEvent) -> None:  # pyright: ignore[reportIncompatibleMethodOverride]
         super().showEvent(event)  # pyright: ignore[reportArgumentType]

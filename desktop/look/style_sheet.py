@@ -5,6 +5,7 @@ from string import Template
 from desktop.look.palette import Roles
 from desktop.look.type_scale import POINTS, WEIGHTS
 
+BUTTON = 20  # how high its words stand at least
 _RULES = Template("""
 QToolTip { background: $card; color: $ink; border: 1px solid $edge; padding: 4px 8px; }
 QLineEdit, QPlainTextEdit, QTextEdit, QComboBox, QAbstractSpinBox {
@@ -22,7 +23,7 @@ QComboBox::down-arrow { image: none; width: 0px; }
 QComboBox QAbstractItemView { background: $card; border: 1px solid $edge; outline: none;
   selection-background-color: $tint; selection-color: $ink; padding: 4px; }
 QPushButton { background: $card; color: $ink; border: 1px solid $edge; border-radius: 2px;
-  padding: 5px 15px; min-height: 20px; }
+  padding: 5px 15px; min-height: ${button}px; }
 QPushButton:hover { background: $hover; }
 QPushButton:pressed { background: $tint; }
 QPushButton:checked { background: $tint; border-bottom: 3px solid $stamp; padding-bottom: 3px; }
@@ -77,7 +78,7 @@ QTabWidget::pane { border: none; border-top: 1px solid $line; }
 def style_sheet(roles: Roles, percent: int) -> str:
     """The sheet for one theme; sizes in points follow the factor in percent."""
     words = {name: getattr(roles, name) for name in roles.__slots__ if name != "name"}
-    sheet = _RULES.substitute(words)
+    sheet = _RULES.substitute(words, button=BUTTON * percent // 100)
     for size, points in POINTS.items():
         scaled = points * percent / 100
         sheet += f'*[type="{size}"] {{ font-size: {scaled:g}pt; '

@@ -8,8 +8,10 @@ from PySide6.QtWidgets import QDialog, QWidget
 
 from desktop.fields.dates import date_text
 from desktop.look.space import EDGE, GROUP, ROW_DENSE, TOGETHER, column, row
+from desktop.look.theme import theme_of
 from desktop.panels.buttons import button
 from desktop.panels.heading import Words
+from desktop.panels.over import open_over
 from desktop.tables import Column, Figure, RowsModel, Table, figure
 from desktop.wrap.batch_dialogs import BeginBatch, CureFacts, PutMeatIn, WeighOut
 from printing.words.batch_words import nitrite_text
@@ -20,6 +22,8 @@ from shared.shop.problems import Refused
 from shared.units import pounds_text, weight_text
 
 if TYPE_CHECKING:
+    from PySide6.QtWidgets import QVBoxLayout
+
     from desktop.bench import Bench
     from desktop.fields import FormDialog
     from shared.curing.batch import BatchState
@@ -35,7 +39,7 @@ class BatchesDialog(QDialog):
         super().__init__(parent)
         self.bench = bench
         self.dialog: FormDialog | None = None
-        self.resize(1320, 660)
+        open_over(self, 1320, 660)
         self._shares: dict[int, Weight] = {}
         self._build()
         self._connect()
@@ -62,15 +66,24 @@ class BatchesDialog(QDialog):
         right = column(gap=TOGETHER)
         for one in (self.title, self.facts, self.meat, self.nitrite, self.caution, self.said):
             right.addWidget(one)
-        feet = row(gap=TOGETHER)
-        for one in (self.put, self.out, self.cure, self.next, self.sheet):
-            feet.addWidget(one)
-        feet.addStretch(1)
-        feet.addWidget(self.leave)
-        right.addLayout(feet)
+        self._lay_buttons(right)
         across = row(self, gap=GROUP, edge=EDGE)
         across.addLayout(left, 5)
         across.addLayout(right, 7)
+
+    def _lay_buttons(self, right: "QVBoxLayout") -> None:
+        """In a row; in the largest type in two, for one is wider than the least window."""
+        steps, others = (self.put, self.out, self.cure, self.next), (self.sheet, self.leave)
+        large = theme_of(self).percent > 125
+        for buttons in (steps, others) if large else ((*steps, *others),):
+            feet = row(gap=TOGETHER)
+            for one in buttons:
+                if one is self.leave:
+                    feet.addStretch(1)
+                feet.addWidget(one)
+            if self.leave not in buttons:
+                feet.addStretch(1)
+            right.addLayout(feet)
 
     def _connect(self) -> None:
         self.batches.moved.connect(self._chosen)
