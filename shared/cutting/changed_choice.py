@@ -1,6 +1,6 @@
 """Changes of one choice that a remedy may try: less of it, another cut, another way."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 from dataclasses import replace
 from fractions import Fraction
 
@@ -10,7 +10,7 @@ from shared.cutting.asked_weight import Asked
 from shared.cutting.demand import Demand, Row, Shop, demand
 from shared.cutting.order import Amount, Choice, Package
 from shared.cutting.piece_weight import count_of_pounds
-from shared.cutting.ways import WayPlan, Ways
+from shared.cutting.ways import Ways
 from shared.units import NG_PER_LB, Weight
 
 
@@ -115,32 +115,23 @@ def carried_over(one: Demand, single: Demand, asked: Asked) -> Demand:
 def cuts_of_same_part(one: Demand, conflict: Conflict, ways: Ways) -> list[str]:
     """Other cuts of the primal, or of the part that is fought over, that aren't its neighbours."""
     known = {one.cut.code, *one.cut.neighbours}
-    parts = _parts_of(one.cut, ways)
-    fought = conflict.where.part
+    parts, fought = ways.parts_of[one.cut.code], conflict.where.part
     found: list[str] = []
-    for code, plans in ways.by_cut.items():
-        cut = ways.catalogue.cuts[code]
-        if cut.primal != one.cut.primal or code in known or cut.kind in ("pool", "to_trim"):
+    for code, theirs in ways.parts_of.items():
+        if code in known or parts.isdisjoint(theirs) or (fought and fought not in theirs):
             continue
-        if _takes_any(plans, parts) and (not fought or _takes_any(plans, {fought})):
+        cut = ways.catalogue.cuts[code]
+        if cut.primal == one.cut.primal and cut.kind not in ("pool", "to_trim"):
             found.append(code)
     return found
 
 
-def _takes_any(plans: Iterable[WayPlan], parts: set[str]) -> bool:
-    return any(part.code in parts for plan in plans for part in plan.parts)
-
-
-def _parts_of(cut: Cut, ways: Ways) -> set[str]:
-    return {part.code for plan in ways.by_cut[cut.code] for part in plan.parts}
-
-
 def to_the_trim(one: Demand, ways: Ways) -> Choice | None:
     """The choice given to the trim instead; None where no cut of the primal does that."""
-    parts = _parts_of(one.cut, ways)
-    for code, plans in ways.by_cut.items():
+    parts = ways.parts_of[one.cut.code]
+    for code, theirs in ways.parts_of.items():
         cut = ways.catalogue.cuts[code]
-        if cut.kind == "to_trim" and _takes_any(plans, parts):
+        if cut.kind == "to_trim" and not parts.isdisjoint(theirs):
             kind = "rest" if "rest" in cut.amounts else "all"
             return Choice(one.choice.line, one.choice.share, code, Amount(kind))
     return None

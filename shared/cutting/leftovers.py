@@ -189,7 +189,7 @@ def rest_cautions(
     demand: Demand,
     lines: Sequence[PlanLine],
     earlier: Sequence[Demand],
-    twice: dict[int, bool] | None = None,
+    twice: dict[int, bool],
 ) -> Iterator[Caution]:
     """Tell where the rest came to nothing, or to less than one piece.
 
@@ -200,12 +200,9 @@ def rest_cautions(
         if not any(one.count for one in lines):
             yield Caution("rest_under_one_piece", line)
         return
-    known = None if twice is None else twice.get(line)
-    if known is None:
-        known = any(one.rest and _touch(one, demand) for one in earlier)
-        if twice is not None:
-            twice[line] = known
-    yield Caution("rest_twice" if known else "rest_empty", line)
+    if line not in twice:
+        twice[line] = any(one.rest and _touch(one, demand) for one in earlier)
+    yield Caution("rest_twice" if twice[line] else "rest_empty", line)
 
 
 def _touch(one: Demand, other: Demand) -> bool:

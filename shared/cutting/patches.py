@@ -21,14 +21,14 @@ from shared.cutting.windows import window
 
 
 class Reach(NamedTuple):
-    """Where an option may take of the rest: lanes with a window on each, parts, and accounts.
+    """Where an option may take of the rest: lanes, with a window on each, parts, and accounts.
 
     `places` are its lanes and parts, `share` is whose it is.
     """
 
     places: tuple[Place, ...]
     lanes: tuple[Lane, ...]
-    windows: tuple[Interval, ...]
+    windows: tuple[tuple[Lane, int, int], ...]
     parts: tuple[PartPlace, ...]
     accounts: tuple[Account, ...]
     share: int
@@ -48,11 +48,13 @@ class Moved:
 
     def lies_in(self, reach: Reach) -> bool:
         """Whether any of it lies where an option may take, or counts against its share."""
-        if self.lanes:
-            for lane, (start, end) in zip(reach.lanes, reach.windows, strict=True):
-                for lo, hi in self.lanes.get(lane, ()):
-                    if lo < end and start < hi:
-                        return True
+        moved = self.lanes
+        if moved:
+            for lane, start, end in reach.windows:
+                if lane in moved:
+                    for lo, hi in moved[lane]:
+                        if lo < end and start < hi:
+                            return True
         if self.accounts and not self.accounts.isdisjoint(reach.accounts):
             return True
         if self.parts and not self.parts.isdisjoint(reach.parts):
@@ -142,15 +144,16 @@ class Patch:
         _note(mine, occupied, noted)
         self.noted = noted
         self.fresh = False
+        if not self.parts:
+            self.takings = self._took(occupied.split)
 
     def retake(self, base: Occupied, every: Occupied, moved: Moved, ways: Ways) -> None:
         """The same where all lie on runs: only options that find another length free take anew.
 
         `base` is what the groups take, `every` that and the rests.
         """
-        if self.takings is None:
-            self.takings = self._took(base.split)
         takings, split, other = self.takings, base.split, False
+        assert takings is not None, "what lies on runs was noted when it was first taken"
         for turn, (rest, place) in enumerate(self.turns):
             reach = rest.reach[place]
             if not moved.lies_in(reach):
@@ -250,7 +253,7 @@ def _reach(option: Option, ways: Ways) -> Reach:
     plan, share = option.ways[0], option.wanted.share
     on_run = plan.on_run
     lanes: tuple[Lane, ...] = ()
-    windows: tuple[Interval, ...] = ()
+    windows: tuple[tuple[Lane, int, int], ...] = ()
     accounts: tuple[Account, ...] = ()
     for held in option.held if on_run is not None else ():
         assert on_run is not None, "looked at only where it lies on a run"
@@ -258,8 +261,9 @@ def _reach(option: Option, ways: Ways) -> Reach:
         if there is not None and there.allowed:
             strip = (option.carcass, held.side.number, on_run.run)
             bits = bits_of(on_run.lanes)
+            start, end = there.allowed[0][0], there.allowed[-1][1]
             lanes += tuple([(strip, bit) for bit in bits])
-            windows += ((there.allowed[0][0], there.allowed[-1][1]),) * len(bits)
+            windows += tuple([((strip, bit), start, end) for bit in bits])
             if held.split:
                 accounts += tuple([(share, strip, bit) for bit in bits])
     if not plan.off_run:

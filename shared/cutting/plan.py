@@ -153,10 +153,11 @@ class Planner:
         else:
             occupied = None
             taken = self._left.rests(settled, resting, self.ways)
+        twice = mine.twice if len(resting) == len(mine.resting) else {}
         for place, (one, rest) in enumerate(zip(resting, taken, strict=True)):
             lines += rest
             if not (rest and rest[0].count) and not one.rows:
-                cautions += rest_cautions(one, rest, resting[:place], mine.twice)
+                cautions += rest_cautions(one, rest, resting[:place], twice)
         lines.sort(key=itemgetter(0))  # by line
         return lines, cautions, occupied
 
@@ -228,7 +229,8 @@ class Planner:
         conflicts += short.conflicts
         cautions += short.cautions
         cautions += added_stock.told(draws, question.choices)
-        questions = [asked for one in settled for asked in one.questions]
+        asking = sorted([one for one in settled if one.questions], key=_first_line)
+        questions = [asked for one in asking for asked in one.questions]
         questions += alike_questions(mine.all, shop)
         verdict = worst(
             (
@@ -293,6 +295,10 @@ class Planner:
                 self._pools[number] = known
             found.append(known.pools)
         return found
+
+
+def _first_line(one: Settled) -> int:
+    return one.demands[0].choice.line
 
 
 def _in_order(one: Caution) -> tuple[int, str, str, Fraction]:

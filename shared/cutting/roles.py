@@ -25,10 +25,10 @@ class Roles(NamedTuple):
     noted: list[Demand]
     natural: bool
     verdicts: dict[int, Verdict]
-    twice: dict[int, bool] | None = None
+    twice: dict[int, bool]
 
 
-NOBODY = Roles([], [], [], False, [], [], [], False, {})
+NOBODY = Roles([], [], [], False, [], [], [], False, {}, {})
 
 
 def roles(demands: list[Demand], last: Roles, nature: Collection[str]) -> Roles:
@@ -49,18 +49,17 @@ def roles(demands: list[Demand], last: Roles, nature: Collection[str]) -> Roles:
             return last._replace(all=demands, bound=bound)
     stand = [one for one in demands if one.refusal is None]
     resting = [one for one in stand if one.rest]
-    halting = any(one.rows for one in resting)
     return Roles(
         demands,
         [one for one in stand if one.rows or one.up_to],
         resting,
-        halting,
+        any(one.rows for one in resting),
         [one for one in stand if one.pool],
         [one for one in demands if one.refusal is not None],
         [one for one in demands if one.lost or one.choice.piece_weight is not None],
         any(one.cut.code in nature for one in demands),
         {one.choice.line: "sure" if one.refusal is None else "cant" for one in demands},
-        None if halting else {},
+        {},
     )
 
 

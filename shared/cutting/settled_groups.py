@@ -1,13 +1,12 @@
-"""The groups of an order, settled one by one; those that didn't change stay as they were."""
+"""The groups of an order, settled one by one; those that nothing new touches stay as they were."""
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Iterator, Sequence
 
 from shared.cutting.demand import Demand, Shop
-from shared.cutting.groups import groups, keys_of, parted
+from shared.cutting.groups import groups, keys_of
 from shared.cutting.settled import Settled, settle
+from shared.cutting.take import Cell, Lane
 from shared.cutting.ways import Ways
-
-Group = tuple[int, ...]  # ids of its lines, which what is settled holds
 
 
 class SettledGroups:
@@ -17,51 +16,77 @@ class SettledGroups:
         """Nothing is settled yet."""
         self._ways = ways
         self._bound: Sequence[Demand] = ()
-        self._numbers: list[list[int]] = []
-        self._of: dict[int, int] = {}  # a group's place by the place of a line of it
-        self._settled: list[Settled] = []
+        self._settled: dict[int, Settled] = {}  # by place, a number of its own
+        self._at: dict[int, int] = {}  # a group's place by a line of it
+        self._of: dict[Lane | Cell, int] = {}  # and by what it touches
+        self._places = 0
 
     def groups_of(self, bound: Sequence[Demand]) -> list[list[Demand]]:
         """The groups of some lines, mostly those that were settled last."""
         if bound is self._bound:
-            return [one.demands for one in self._settled]
+            return [one.demands for one in self._settled.values()]
         return groups(bound, self._ways)
 
     def settle(self, bound: Sequence[Demand], shop: Shop) -> list[Settled]:
-        """What is settled of each group of some lines."""
-        changed = self._changed(bound)
-        before, self._bound = self._settled, bound
-        if changed is None:
-            self._settled = self._anew(bound, before, shop)
-        elif changed:
-            self._settled = before.copy()
-            for place in sorted({self._of[number] for number in changed}):
-                group = [bound[number] for number in self._numbers[place]]
-                self._settled[place] = settle(group, shop)
-        return self._settled
+        """What is settled of each group of some lines, the groups in any order."""
+        last, self._bound = self._bound, bound
+        if bound is not last:
+            other = self._other(last, bound)
+            if other is None:
+                before, now = {id(one) for one in last}, {id(one) for one in bound}
+                gone = [one for one in last if id(one) not in now]
+                self._regroup(gone, [one for one in bound if id(one) not in before], shop)
+            elif other:
+                self._replace(other, shop)
+        return [*self._settled.values()]
 
-    def _changed(self, bound: Sequence[Demand]) -> list[int] | None:
-        """Places of lines that are others, if each touches what the one before it touched."""
-        if len(bound) != len(self._bound):
+    def _other(
+        self, last: Sequence[Demand], bound: Sequence[Demand]
+    ) -> list[tuple[Demand, Demand]] | None:
+        """Lines in whose place others are, with these, if each touches what the other did."""
+        if len(last) != len(bound):
             return None
-        last, ways = self._bound, self._ways
-        other = [number for number, one in enumerate(bound) if one is not last[number]]
-        alike = all(keys_of(bound[it], ways) == keys_of(last[it], ways) for it in other)
+        ways = self._ways
+        other = [pair for pair in zip(last, bound, strict=True) if pair[0] is not pair[1]]
+        alike = all(
+            was.choice.line == one.choice.line and keys_of(was, ways) == keys_of(one, ways)
+            for was, one in other
+        )
         return other if alike else None
 
-    def _anew(
-        self, bound: Sequence[Demand], before: Sequence[Settled], shop: Shop
-    ) -> list[Settled]:
-        """Other groups: those of the same lines as before, or without one set aside, are known."""
-        self._numbers = parted(bound, self._ways)
-        self._of = {it: place for place, mine in enumerate(self._numbers) for it in mine}
-        stood = [one.stood for one in before if one.stood is not None]
-        known: dict[Group, Settled] = {
-            tuple(map(id, one.demands)): one for one in (*before, *stood)
-        }
-        found: list[Settled] = []
-        for numbers in self._numbers:
-            group = [bound[number] for number in numbers]
-            one = known.get(tuple(map(id, group)))
-            found.append(settle(group, shop, known.values()) if one is None else one)
-        return found
+    def _replace(self, other: Sequence[tuple[Demand, Demand]], shop: Shop) -> None:
+        """Groups stay, some of their lines are others."""
+        new = {id(was): one for was, one in other}
+        for place in {self._at[was.choice.line]: None for was, _ in other}:
+            group = [new.get(id(one), one) for one in self._settled[place].demands]
+            self._settled[place] = settle(group, shop)
+
+    def _regroup(self, gone: Sequence[Demand], come: Sequence[Demand], shop: Shop) -> None:
+        """Lines came and went: only the groups they were in, or now touch, are others."""
+        away = {id(one) for one in gone}
+        touched = {self._at[one.choice.line]: None for one in gone}
+        touched |= {self._of[key]: None for key in self._keys(come) if key in self._of}
+        was = [self._settled.pop(place) for place in touched]
+        for key in self._keys(gone):
+            self._of.pop(key, None)
+        for one in gone:
+            del self._at[one.choice.line]
+        stay = [one for group in was for one in group.demands if id(one) not in away]
+        lines = sorted([*stay, *come], key=lambda one: one.choice.line)
+        was += [one.stood for one in was if one.stood is not None]
+        known = {tuple(map(id, one.demands)): one for one in was}
+        for group in groups(lines, self._ways):
+            found = known.get(tuple(map(id, group)))
+            self._add(settle(group, shop, was) if found is None else found)
+
+    def _add(self, one: Settled) -> None:
+        self._places += 1
+        self._settled[self._places] = one
+        self._of.update(dict.fromkeys(self._keys(one.demands), self._places))
+        self._at.update(dict.fromkeys([it.choice.line for it in one.demands], self._places))
+
+    def _keys(self, lines: Iterable[Demand]) -> Iterator[Lane | Cell]:
+        for one in lines:
+            lanes, cells = keys_of(one, self._ways)
+            yield from lanes
+            yield from cells

@@ -4,7 +4,7 @@ Nothing here depends on a carcass or an order. A lane is one bit of a run's mask
 range of stretches (first and last, both within) in which all lanes a way takes are filled.
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
 from fractions import Fraction
 from itertools import count
@@ -90,9 +90,10 @@ class Ways:
     `takes_nature` are cuts that take what is trim by nature, `singles` those that take what comes
     one to an animal and is divided, with (way, part). `gives` and `gives_back` are
     fractions that go to the pools, by part and by cut. `of_side` are a side's parts, each with its
-    share of the weight. `reaches`, `owned` and `prints` are memory: the stretches of each run take
-    that lie in some quarters, the ways of a cut on one side that need no other quarter, and what
-    a way takes as bits. `strips` are the strips a planner asked before, where it remembers.
+    share of the weight, `parts_of` what a cut takes in any way. `reaches`, `owned` and `prints`
+    are memory: the stretches of each run take that lie in some quarters, the ways of a cut on one
+    side that need no other quarter, and what a way takes as bits. `strips` are the strips a
+    planner asked before, where it remembers.
     """
 
     catalogue: Catalogue
@@ -113,6 +114,7 @@ class Ways:
     gives: dict[str, Gives]
     gives_back: dict[str, Gives | None]
     of_side: tuple[tuple[str, int, int], ...] = ()
+    parts_of: dict[str, frozenset[str]] = field(default_factory=lambda: {}, compare=False)
     reaches: dict[tuple[int, frozenset[str]], Reach | None] = field(
         default_factory=lambda: {}, compare=False
     )
@@ -164,7 +166,12 @@ def compile_ways(catalogue: Catalogue) -> Ways:
         {code: _gives(part) for code, part in catalogue.parts.items()},
         {code: _gives_back(cut) for code, cut in catalogue.cuts.items()},
         _of_side(catalogue),
+        {code: _parts_of(plans) for code, plans in by_cut.items()},
     )
+
+
+def _parts_of(plans: Iterable[WayPlan]) -> frozenset[str]:
+    return frozenset([part.code for plan in plans for part in plan.parts])
 
 
 def _of_side(catalogue: Catalogue) -> tuple[tuple[str, int, int], ...]:

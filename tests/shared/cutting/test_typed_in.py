@@ -98,4 +98,4 @@ def test_a_group_with_one_line_more_is_as_it_stood_without() -> None:
 def _settled(planner: Planner) -> list[Settled]:
     groups = planner._groups
     assert isinstance(groups, SettledGroups)
-    return list(groups._settled)
+    return list(groups._settled.values())
