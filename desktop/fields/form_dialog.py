@@ -179,7 +179,8 @@ class FormDialog(QDialog):
         if needed.width() > self.minimumWidth():
             room = needed.width() if over is None else over.window().width()
             self.setMinimumWidth(min(needed.width(), room))
-        if over is not None and needed.height() > over.window().height():
+        least = self._layout.totalMinimumHeightForWidth(self.width())
+        if over is not None and max(needed.height(), least) > over.window().height():
             self._layout.setContentsMargins(GROUP, TOGETHER, GROUP, TOGETHER)
             self._layout.setSpacing(TOGETHER)
             self.grid.set_tight()
