@@ -8,6 +8,7 @@ from PySide6.QtCore import QCoreApplication
 
 from shared.carcass.catalogue import Ranges
 from shared.carcass.weights import dressing, usual_dressing
+from shared.units import pounds_text
 
 Finding = Literal["usual", "note", "question"]
 
@@ -63,22 +64,55 @@ def dressing_question(found: Dressed) -> str:
     ).format(**_figures(found))
 
 
-def shrink_words(hot_ng: int | None, chilled_ng: int | None, usual: Fraction) -> str:
-    """What a carcass lost in the cooler, beside the usual: 213.6 of 218 lb is 2 %."""
+def shrink_words(
+    hot_ng: int | None,
+    chilled_ng: int | None,
+    usual: Fraction,
+    taken: tuple[int, bool] = (0, False),
+) -> str:
+    """What a carcass lost in the cooler, beside the usual: 213.6 of 218 lb is 2 %.
+
+    `taken` is what was taken off between the two weights, and whether something of it has no
+    weight: of 218 lb 6.5 lb of an abscess, chilled 207.27 lb, is 2 % of the 211.5 lb that hung.
+    """
     if hot_ng is None:
         return QCoreApplication.translate("Dressing", "Without a hot weight there is no shrink.")
     if chilled_ng is None:
         return ""
-    return QCoreApplication.translate(
-        "Dressing", "Lost {share} in the cooler. {usual} is usual here."
-    ).format(share=percent_text(Fraction(hot_ng - chilled_ng, hot_ng)), usual=percent_text(usual))
+    taken_ng, unweighed = taken
+    hung_ng = hot_ng - taken_ng
+    texts = {
+        (False, False): QCoreApplication.translate(
+            "Dressing", "Lost {share} in the cooler. {usual} is usual here."
+        ),
+        (True, False): QCoreApplication.translate(
+            "Dressing",
+            "Lost {share} in the cooler, without the {taken} taken off. {usual} is usual here.",
+        ),
+        (False, True): QCoreApplication.translate(
+            "Dressing",
+            "Lost {share} since the hot weight, with what was taken off unweighed; "
+            "{usual} is usual in the cooler.",
+        ),
+        (True, True): QCoreApplication.translate(
+            "Dressing",
+            "Without the {taken} taken off it lost {share}, with what was taken off "
+            "unweighed; {usual} is usual in the cooler.",
+        ),
+    }
+    return texts[taken_ng > 0, unweighed].format(
+        share=percent_text(Fraction(hung_ng - chilled_ng, hung_ng)),
+        usual=percent_text(usual),
+        taken=pounds_text(taken_ng, 2),
+    )
 
 
 def percent_text(share: Fraction) -> str:
     """A fraction in per cent, one decimal: 109/150 is "72.7 %"."""
-    tenths = (share * 1000 + Fraction(1, 2)).__floor__()
+    tenths = (abs(share) * 1000 + Fraction(1, 2)).__floor__()
     whole, tenth = divmod(tenths, 10)
-    return f"{whole}.{tenth}\u00a0%" if tenth else f"{whole}\u00a0%"
+    sign = "\u2212" if share < 0 and tenths else ""
+    return f"{sign}{whole}.{tenth}\u00a0%" if tenth else f"{sign}{whole}\u00a0%"
 
 
 def _figures(found: Dressed) -> dict[str, str]:

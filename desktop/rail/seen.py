@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 from desktop.rail.dressing import Dressed, dressed
 from shared.carcass import anatomy
 from shared.carcass.catalogue import Catalogue, Quarter
-from shared.carcass.dressing import USUAL, Dressing
+from shared.carcass.dressing import USUAL, Dressing, on_the_scale
 from shared.shop.animals import Animal, Loss, Weighing, WeighingKind
 from shared.shop.arrival import Arrival, DeerIntake, Hold, LossHow
 from shared.units import Weight
@@ -81,6 +81,25 @@ class SeenAnimal:
             if all(place in known for place in places):
                 return sum(known[place].nanograms for place in places)
         return None
+
+    def taken_between(self) -> tuple[int, bool]:
+        """What was taken off after the hot weight and before the chilled one, in nanograms.
+
+        Whether something of it has no weight comes with it. A liver is in neither weight.
+        """
+        chilled = [one.at for one in self.weighings if one.kind == "chilled"]
+        parts, skin = self.catalogue.parts, self.animal.skin
+        taken = [
+            one.gone
+            for one in self.losses
+            if chilled
+            and not one.gone.before_scale
+            and one.at <= min(chilled)
+            and one.gone.part in parts
+            and on_the_scale(parts[one.gone.part], skin, self.dressing)
+        ]
+        weighed = [one.weight.nanograms for one in taken if one.weight is not None]
+        return sum(weighed), len(weighed) < len(taken)
 
     def dressed(self, extra: "dict[Place, Weight] | None" = None) -> Dressed | None:
         """The dressing percentage, when live and hot weight are known."""

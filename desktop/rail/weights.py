@@ -183,7 +183,8 @@ class Weights(QWidget):
         if seen is not None and self.stage == "cooler":
             self.dressing.set_role("quiet")
             shrink = seen.catalogue.ranges.shrink
-            self.dressing.setText(shrink_words(seen.hot_ng(), seen.chilled_ng(), shrink))
+            taken = seen.taken_between()
+            self.dressing.setText(shrink_words(seen.hot_ng(), seen.chilled_ng(), shrink, taken))
         elif found is not None:
             self.dressing.setText(dressing_words(found))
         elif seen is not None and seen.hot_ng() is not None:
