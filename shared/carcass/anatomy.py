@@ -209,6 +209,7 @@ def _cut(table: Table, order: int) -> Cut:
         pools=table.names("pools", _POOLS),
         lean_percent=table.optional_fraction("lean_percent"),
         finishes=table.texts("finishes", ()),
+        usual_finishes=table.texts("usual_finishes", ()),
         neighbours=table.texts("neighbours", ()),
         trimming=_trimming(table.table("trimming")),
         keeps_bone=table.flag("keeps_bone", True),

@@ -162,7 +162,9 @@ class Cut:
     `default_amount` is what the counter offers first ("rest", "all", "pieces"). `amounts` are
     the kinds of amount it understands. A cut of kind "pool" draws on `pools`; one of kind
     "to_trim" gives all it takes to the pools. `order` is its place in the order the block breaks
-    the carcass. `finishes` are the finishes it may have. `keeps_bone` is for words only.
+    the carcass. `finishes` are the finishes it may have, `usual_finishes` those it is offered
+    with, for it is made so: sausage is seasoned, links are links, jerky is dried (common practice,
+    no source). `keeps_bone` is for words only.
     """
 
     code: str
@@ -182,6 +184,7 @@ class Cut:
     pools: tuple[Pool, ...] = ()
     lean_percent: Fraction | None = None
     finishes: tuple[str, ...] = ()
+    usual_finishes: tuple[str, ...] = ()
     neighbours: tuple[str, ...] = ()
     trimming: Trimming = Trimming()
     keeps_bone: bool = True

@@ -272,6 +272,9 @@ def _cuts(catalogue: Catalogue) -> Iterator[Fault]:
             yield wrong("pools", place, "pools for a pool cut only", ", ".join(cut.pools))
         if cut.default_amount not in cut.amounts:
             yield wrong("default_amount", place, ", ".join(cut.amounts), cut.default_amount)
+        others = [code for code in cut.usual_finishes if code not in cut.finishes]
+        if others:
+            yield wrong("usual_finishes", place, ", ".join(cut.finishes), ", ".join(others))
         boneless = [code for code in cut.finishes if _is_boneless(catalogue, code)]
         if cut.keeps_bone and boneless:
             yield wrong("finishes", place, "boneless meat", ", ".join(boneless))

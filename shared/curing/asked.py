@@ -32,7 +32,13 @@ def left_open(catalogue: "Catalogue", cut: str, finishes: "Sequence[str]") -> bo
 
 
 def usual_finish(catalogue: "Catalogue", cut: str) -> tuple[str, ...]:
-    """Fresh or cured as the house's usual has the primal: a belly as its bacon, () if unsaid."""
+    """What a cut is offered with: as it is made, a sausage seasoned, or as the usual has it.
+
+    Fresh or cured is as the house's usual has the primal: a belly as its bacon, () if unsaid.
+    """
+    made = catalogue.cuts[cut].usual_finishes if cut in catalogue.cuts else ()
+    if made:
+        return made
     if not fresh_or_cured(catalogue, cut):
         return ()
     found = catalogue.cuts[cut]

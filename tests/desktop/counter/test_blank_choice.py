@@ -3,6 +3,7 @@
 import pytest
 
 from desktop.counter.line_dialog import blank_choice
+from desktop.office.usual_charges import usual_charges
 from shared.carcass.anatomy import catalogue, species
 from shared.cutting.order import Amount
 
@@ -31,3 +32,31 @@ def test_saddle_chops_are_offered_by_the_slice() -> None:
 def test_a_whole_ham_is_offered_fresh_or_cured(cut: str, finishes: tuple[str, ...]) -> None:
     """By its name it had no finish, and the block read neither fresh nor cured."""
     assert blank_choice(catalogue("pork"), cut, 1).finishes == finishes
+
+
+@pytest.mark.parametrize(
+    ("kind", "cut", "finishes"),
+    [
+        ("deer", "summer_sausage", ("seasoned",)),
+        ("beef", "summer_sausage", ("seasoned",)),
+        ("deer", "snack_sticks", ("seasoned",)),
+        ("deer", "jerky", ("seasoned", "dried")),
+        ("pork", "bulk_sausage", ("seasoned",)),
+        ("pork", "link_sausage", ("seasoned", "links")),
+        ("lamb", "ground_lamb", ()),
+        ("deer", "venison_patties", ()),
+    ],
+)
+def test_a_sausage_is_offered_as_it_is_made(kind: str, cut: str, finishes: tuple[str, ...]) -> None:
+    """Nobody ticked "seasoned", and the charge for it, which is by that finish, was nothing."""
+    assert blank_choice(catalogue(kind), cut, 1).finishes == finishes
+
+
+def test_every_sausage_offered_falls_under_the_usual_charge_for_sausage() -> None:
+    charge = next(one for one in usual_charges() if one.code == "sausage")
+    for kind in species():
+        known = catalogue(kind)
+        for code in known.cuts:
+            if "sausage" in code:
+                offered = blank_choice(known, code, 1).finishes
+                assert set(charge.applies_to.finishes) & set(offered), (kind, code)

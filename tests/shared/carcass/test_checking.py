@@ -59,6 +59,7 @@ PLANTED = [
     ("no_neighbour", 'neighbours = ["grind"]', 'neighbours = ["roast"]'),
     ("no_neighbour", 'neighbours = ["grind"]', 'neighbours = ["chop"]'),
     ("no_finish", 'finishes = ["smoked"]', 'finishes = ["cured"]'),
+    ("usual_finishes", 'finishes = ["smoked"]', 'finishes = ["smoked"]\nusual_finishes = ["tied"]'),
     ("srm_not_cattle", 'bone = "1/5"', 'bone = "1/5", srm_from_30_months = true'),
     ("srm_without_bone", 'share = "25 %"', 'share = "25 %", srm_from_30_months = true'),
     ("no_source", 'lane = "meat", source = "FM"', 'lane = "meat"'),
