@@ -7,8 +7,10 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QCoreApplication
 
 from desktop.office.usual_charges import cut_words, finish_words, kind_words
+from printing.words.other_names import cut_names
 from shared.billing.rates import MADE, AppliesTo, Basis
 from shared.carcass.anatomy import catalogue
+from shared.shop.other_names import OtherName
 
 if TYPE_CHECKING:
     from printing.words import Words
@@ -18,13 +20,15 @@ if TYPE_CHECKING:
 class CutOffered:
     """A cut of the catalogue: its names, the animals that have it, and of what kinds it is there.
 
-    `species` and `kinds` are empty for a code no catalogue of these animals has.
+    `species` and `kinds` are empty for a code no catalogue of these animals has. `others` are the
+    other names the trade has for it, in layers as they are looked through.
     """
 
     code: str
     names: tuple[str, ...]
     species: tuple[str, ...] = ()
     kinds: tuple[str, ...] = ()
+    others: tuple[tuple[OtherName, ...], ...] = ()
 
     @property
     def name(self) -> str:
@@ -42,13 +46,25 @@ def cuts_offered(
     names: dict[str, dict[str, None]] = {}
     have: dict[str, list[str]] = {}
     kinds: dict[str, dict[str, None]] = {}
+    others: dict[str, list[list[OtherName]]] = {}
     for animal in animals:
-        for cut in catalogue(animal).cuts.values():
+        cuts = catalogue(animal).cuts
+        layers = cut_names(words, animal, tuple(cuts))
+        for at, code in enumerate(cuts):
+            for depth, layer in enumerate(layers):
+                others.setdefault(code, [[] for _ in layers])[depth].extend(layer[at])
+        for cut in cuts.values():
             names.setdefault(cut.code, {})[words.name(animal, f"cut.{cut.code}")] = None
             have.setdefault(cut.code, []).append(animal)
             kinds.setdefault(cut.code, {})[cut.kind] = None
     found = [
-        CutOffered(code, tuple(names[code]), tuple(have[code]), tuple(kinds[code]))
+        CutOffered(
+            code,
+            tuple(names[code]),
+            tuple(have[code]),
+            tuple(kinds[code]),
+            tuple(map(tuple, others[code])),
+        )
         for code in names
     ]
     found += [CutOffered(one, (cut_words(one, words),)) for one in held if one not in names]

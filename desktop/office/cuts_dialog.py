@@ -15,6 +15,8 @@ from desktop.office.usual_charges import kind_words
 from desktop.panels.heading import Words
 from desktop.tables import Column, RowsModel, Table
 from desktop.tables.written import cells_of, has_words
+from shared.shop.found_names import name_forms
+from shared.shop.other_names import NamesSearched, OtherName
 
 if TYPE_CHECKING:
     from PySide6.QtCore import QEvent
@@ -24,6 +26,9 @@ if TYPE_CHECKING:
 
 class CutsDialog(FormDialog):
     """Space or Enter takes the cut in or leaves it out; `keep` gets the codes in their order.
+
+    A cut is found by what stands in its row, and as at the counter by its other names, of which
+    the one it was found by stands behind its own; what is written nearly so comes where nothing is.
 
     `say` gives the sentence of what the charge holds for with such codes.
     """
@@ -43,6 +48,9 @@ class CutsDialog(FormDialog):
         first = [one for one in offered if one.code in start]
         self._offered = [*first, *(one for one in offered if one.code not in start)]
         self._say, self._keep = say, keep
+        self._by: dict[str, str] = {}
+        self._names = NamesSearched([name_forms(one.names) for one in self._offered], self._others)
+        bench.work.run(self._names.prepare, then=lambda _done: None, owner=self)
         self.wanted = TextField(self)
         self.grid.add(self.wanted, 3)
         below = QWidget(self)
@@ -112,19 +120,39 @@ class CutsDialog(FormDialog):
         return ""
 
     def _find(self) -> None:
-        typed = self.wanted.text().strip().casefold()
-        asked, columns = typed.split(), self.table.rows.columns
-        shown = [one for one in self._offered if has_words(asked, cells_of(columns, one))]
-        if typed:  # bacon before Canadian bacon
-            shown.sort(key=lambda one: not one.name.casefold().startswith(typed))
+        self._by = {}
+        shown = self._found(self.wanted.text())
         self.table.show_rows(shown)
         self.table.choose(0)
         none = self.tr("No cut of these animals is called “{text}”.")
         self.refuse("" if shown else none.format(text=self.wanted.text().strip()))
 
+    def _found(self, typed: str) -> list[CutOffered]:
+        """By their names, bacon before Canadian bacon; then by kind and animal; then nearly so."""
+        asked, columns = typed.casefold().split(), self.table.rows.columns
+        plain = [one for one in self._offered if has_words(asked, cells_of(columns, one))]
+        if not asked:
+            return plain
+        found = self._names.found(typed) or (() if plain else self._names.near(typed))
+        named = [self._offered[one.at] for one in found]
+        self._by = {self._offered[one.at].code: one.other for one in found if one.other}
+        return list(dict.fromkeys([*named, *plain]))
+
+    def _others(self) -> list[list[tuple[OtherName, ...]]]:
+        """Their other names by layers."""
+        deep = max((len(one.others) for one in self._offered), default=0)
+        return [
+            [one.others[depth] if one.others else () for one in self._offered]
+            for depth in range(deep)
+        ]
+
+    def _name(self, one: CutOffered) -> str:
+        other = self._by.get(one.code)
+        return f"{one.name} · {other}" if other else one.name
+
     def _columns(self) -> list[Column[CutOffered]]:
         return [
-            Column("name", lambda: self.tr("Cut"), lambda one: one.name, stretch=True),
+            Column("name", lambda: self.tr("Cut"), self._name, stretch=True),
             Column(
                 "kind",
                 lambda: self.tr("Kind"),
