@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import Protocol
 
 from PySide6.QtCore import QCoreApplication, Qt
-from PySide6.QtWidgets import QApplication, QFileDialog, QInputDialog, QMessageBox, QWidget
+from PySide6.QtWidgets import QApplication, QDialog, QFileDialog, QMessageBox, QWidget
 
 log = logging.getLogger(__name__)
 
@@ -25,7 +25,7 @@ class Messages(Protocol):
         ...
 
     def ask_reason(self, title: str, text: str, *, optional: bool = False) -> str | None:
-        """A reason, typed; None when left, or kept without one, where it isn't optional ("")."""
+        """A reason, typed; None when left. Kept without one it is "", where that is `optional`."""
         ...
 
     def save_where(self, title: str, suggested: Path, kind: str) -> Path | None:
@@ -61,15 +61,13 @@ class WindowMessages:
         return chosen
 
     def ask_reason(self, title: str, text: str, *, optional: bool = False) -> str | None:
-        asked = QInputDialog(_window())
-        asked.setWindowTitle(title)
-        asked.setLabelText(text)
-        asked.setOkButtonText(QCoreApplication.translate("Messages", "Keep"))
-        asked.setCancelButtonText(QCoreApplication.translate("Messages", "Leave it"))
-        accepted = asked.exec() == QInputDialog.DialogCode.Accepted
-        reason = asked.textValue().strip()
+        from desktop.reason_dialog import ReasonDialog  # fields: only when something is asked
+
+        asked = ReasonDialog(title, text, _window(), optional=optional)
+        accepted = asked.exec() == QDialog.DialogCode.Accepted
+        reason = asked.reason
         asked.deleteLater()
-        return reason if accepted and (reason or optional) else None
+        return reason if accepted else None
 
     def save_where(self, title: str, suggested: Path, kind: str) -> Path | None:
         name, _ = QFileDialog.getSaveFileName(_window(), title, str(suggested), kind)
