@@ -115,10 +115,13 @@ class AnswerPanel(SidePanel):
         if where is None:
             return
         first, at = ways[mine[where]], where + 1  # below its conflict, not below all of them
-        self.remedies = tuple(first)
+        spoken: dict[str, Remedy] = {}
+        for one in first:  # of a line that stands there twice either may go; it is said once
+            said = sentences.remedy(one, desk.question, desk.catalogue, words)
+            spoken.setdefault(said, one)
+        self.remedies = tuple(spoken.values())
         self._say(self.tr("What would work, by Alt and its number:"), "quiet", at)
-        for number, remedy in enumerate(first, start=1):
-            said = sentences.remedy(remedy, desk.question, desk.catalogue, words)
+        for number, (said, remedy) in enumerate(spoken.items(), start=1):
             self._offer_one(number, remedy, said, at + number)
 
     def spoken(self) -> list[str]:

@@ -132,9 +132,12 @@ class _Priced:
 
 def offers(ways: Ways, words: "Words") -> tuple[Offered, ...]:
     """The ways out as they are said, each with its change of the bill; kept with the call."""
-    told = ways_words(ways, words)
+    told = _said(ways, words)
     cents = ways.cents or (None,) * len(told)
-    return tuple(Offered(one, change) for one, change in zip(told, cents, strict=True))
+    found: dict[str, Offered] = {}
+    for one, change in zip(told, cents, strict=True):
+        found.setdefault(one, Offered(one, change))
+    return tuple(found.values())
 
 
 def offer_words(offer: Offered) -> str:
@@ -148,7 +151,11 @@ def offer_words(offer: Offered) -> str:
 
 
 def ways_words(ways: Ways, words: "Words") -> tuple[str, ...]:
-    """The ways out in words, a sentence each."""
+    """The ways out in words, a sentence each; of a line that stands there twice once."""
+    return tuple(dict.fromkeys(_said(ways, words)))
+
+
+def _said(ways: Ways, words: "Words") -> tuple[str, ...]:
     from printing.words import sentences  # read only when something is lost
 
     return tuple(

@@ -126,6 +126,23 @@ def test_the_ways_out_stand_below_their_conflict_not_below_all_of_them(
     assert isinstance(top[2].findChild(QPushButton), QPushButton)
 
 
+def test_the_way_out_of_a_line_that_stands_twice_is_said_once(qtbot: QtBot, bench: Bench) -> None:
+    """Either of two hams of one leg may go: the same sentence stood under two numbers."""
+    place = with_order(qtbot, bench, halves(bench))
+    desk_of(place).add([Choice(0, 1, "whole_ham", Amount("pieces", 1)) for _ in range(2)])
+    place.order.show_again()
+    panel = place.order.panel
+    qtbot.waitUntil(lambda: bool(panel.remedies), timeout=5_000)
+    said = [one.accessibleName() for one in panel.findChildren(QPushButton) if one.text().isdigit()]
+    assert len(said) == len(set(said)) == len(panel.remedies)
+    place.activateWindow()
+    qtbot.waitUntil(place.isActiveWindow)
+    place.order.table.setFocus()
+    pressed(Qt.Key.Key_1, ALT)
+    assert desk_of(place).answer.conflicts == ()
+    assert sum(one.cut == "whole_ham" for one in desk_of(place).order.choices) == 1
+
+
 def test_a_whole_hog_with_both_plans_one_leg_each(qtbot: QtBot, bench: Bench) -> None:
     place = with_order(qtbot, bench, whole_hog(bench))
     desk = desk_of(place)

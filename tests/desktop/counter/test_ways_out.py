@@ -11,7 +11,7 @@ from desktop.bench import Bench
 from desktop.counter.calls_dialog import CallsDialog
 from desktop.counter.history_dialog import history
 from desktop.counter.order_desk import OrderDesk
-from desktop.counter.ways_out import offer_words, wanted, ways_out, ways_words
+from desktop.counter.ways_out import offer_words, offers, wanted, ways_out, ways_words
 from desktop.rail.loss import LossDialog
 from desktop.rail.seen import see
 from desktop.work import slow_turns
@@ -182,3 +182,16 @@ def test_recording_a_loss_and_reading_the_list_hold_up_no_key(qtbot: QtBot, benc
         qtbot.wait(10)
         qtbot.waitUntil(lambda: "What works: " in dialog.lost.text(), timeout=10_000)
     assert slow == []
+
+
+def test_ways_out_that_read_the_same_are_told_once(qtbot: QtBot, bench: Bench) -> None:
+    """Of a line that stands there twice either may go; who rings hears one sentence."""
+    lot, animal = hog(bench)
+    lose(qtbot, bench, animal)
+    rows = to_ring(bench)
+    (ways,) = ways_out(bench.store, wanted(rows)).values()
+    assert ways is not None
+    twice = replace(ways, remedies=ways.remedies * 2, cents=ways.cents * 2)
+    assert ways_words(twice, bench.words) == ways_words(ways, bench.words)
+    assert offers(twice, bench.words) == offers(ways, bench.words)
+    assert len(offers(ways, bench.words)) == len(ways.remedies) > 1, lot
