@@ -3785,6 +3785,18 @@
         <source>Lost {share} in the cooler. {usual} is usual here.</source>
         <translation>Perdió {share} en la cámara. Aquí lo usual es {usual}.</translation>
     </message>
+    <message>
+        <source>Lost {share} in the cooler, without the {taken} taken off. {usual} is usual here.</source>
+        <translation>Perdió {share} en la cámara fría, sin contar {taken} que se quitaron. Aquí lo usual es {usual}.</translation>
+    </message>
+    <message>
+        <source>Lost {share} since the hot weight, with what was taken off unweighed; {usual} is usual in the cooler.</source>
+        <translation>Perdió {share} desde el peso en caliente, con lo que se quitó sin pesar; lo usual en la cámara fría es {usual}.</translation>
+    </message>
+    <message>
+        <source>Without the {taken} taken off it lost {share}, with what was taken off unweighed; {usual} is usual in the cooler.</source>
+        <translation>Sin contar {taken} que se quitaron perdió {share}, con lo que se quitó sin pesar; lo usual en la cámara fría es {usual}.</translation>
+    </message>
 </context>
 <context>
     <name>DressingDialog</name>
@@ -5566,14 +5578,6 @@
     <message>
         <source>Close</source>
         <translation>Cerrar</translation>
-    </message>
-    <message>
-        <source>Keep</source>
-        <translation>Guardar</translation>
-    </message>
-    <message>
-        <source>Leave it</source>
-        <translation>Dejarlo</translation>
     </message>
 </context>
 <context>
@@ -7646,6 +7650,21 @@
     <message>
         <source>all animals</source>
         <translation>todos los animales</translation>
+    </message>
+</context>
+<context>
+    <name>ReasonDialog</name>
+    <message>
+        <source>&amp;Keep</source>
+        <translation>&amp;Guardar</translation>
+    </message>
+    <message>
+        <source>&amp;Leave it</source>
+        <translation>&amp;Dejarlo</translation>
+    </message>
+    <message>
+        <source>&amp;Reason</source>
+        <translation>&amp;Motivo</translation>
     </message>
 </context>
 <context>
