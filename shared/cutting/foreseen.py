@@ -69,7 +69,7 @@ class Foreseen:
         self._groups: list[tuple[list[Demand], Verdict]] = []
         self._in: dict[Lane | Cell, int] = {}
         self._sort(answer, sets)
-        self._verdicts = Counter[Verdict]([verdict for _, verdict in self._groups])
+        self._verdicts = dict(Counter[Verdict]([verdict for _, verdict in self._groups]))
         self._pools = PoolsForeseen(question, answer, demands, shop, self._shaken, gave)
 
     def _sort(self, answer: Answer, sets: Iterable[list[Demand]]) -> None:

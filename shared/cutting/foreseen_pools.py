@@ -86,7 +86,8 @@ class PoolsForeseen:
         _, lost = self._spread(self._ground | self._of([*mine, *moved]), self._lost)
         touched = touched | self._shaken.keys()
         shares = {one.choice.share for one in (*mine, *moved, *self._shaken.values())}
-        shares |= {one.of.choice.share for one in self._among(lost)}
+        among = self._among(lost)
+        shares |= {one.of.choice.share for one in among}
         found: list[Verdict] = []
         for share in self._question.shares:
             mine = drawing.get(share.number, [])
@@ -94,7 +95,7 @@ class PoolsForeseen:
                 found.extend([self._verdicts[one.choice.line] for one in mine])
                 if "cant" in found:  # a conflict over the pools, of which the newest is aside
                     return None
-            elif mine and not self._filled(share, mine, touched, lost):
+            elif mine and not self._filled(share, mine, touched, lost, among):
                 return None
         return found
 
@@ -113,9 +114,21 @@ class PoolsForeseen:
         return ground, lost
 
     def _among(self, lost: int) -> list[_Rests]:
-        return [one for number, one in enumerate(self._resting) if lost >> number & 1]
+        found: list[_Rests] = []
+        while lost:
+            number = lost.bit_length() - 1
+            found.append(self._resting[number])
+            lost ^= 1 << number
+        return found
 
-    def _filled(self, share: Share, draws: list[Demand], touched: set[int], lost: int) -> bool:
+    def _filled(
+        self,
+        share: Share,
+        draws: list[Demand],
+        touched: set[int],
+        lost: int,
+        among: Iterable[_Rests],
+    ) -> bool:
         """Whether what surely stays of a share's lines is enough for all it draws.
 
         What is enough without some lines is enough without fewer of them.
@@ -125,7 +138,7 @@ class PoolsForeseen:
             return True
         if not all(_steady(one) for one in draws):
             return False
-        places = {place for one in self._among(lost) for place in one.places()}
+        places = {place for one in among for place in one.places()}
         stays: list[PlanLine] = [
             one
             for one in self._answer.lines
