@@ -70,3 +70,29 @@ def test_it_finds_what_letting_go_of_one_after_the_other_finds() -> None:
     assert sizes[0] > 20
     assert sizes[1] > 60
     assert sizes.get(2, 0) + sizes.get(3, 0) > 10
+
+
+def test_lines_known_to_stand_say_the_same_of_one_more() -> None:
+    draw, told = random.Random(33), 0
+    for _ in range(60):
+        choices = [
+            choice(n, draw.choice(CUTS), "pieces", draw.choice([1, 2, 5, 14]))
+            for n in range(1, draw.randint(4, 9))
+        ]
+        lines = demands(choices, 1)
+        standing = [one for number, one in enumerate(lines) if stands(lines[: number + 1], WAYS)]
+        if not stands(standing, WAYS) or not lines or lines[-1] in standing:
+            continue
+        known = Growing([*standing, lines[-1]], WAYS)
+        found = known.beside(standing, lines[-1])
+        assert found == let_go(standing, lines[-1])
+        told += found is not None
+    assert told > 10
+
+
+def test_what_stands_beside_them_is_not_told() -> None:
+    lines = demands([choice(1, "whole_ham"), choice(2, "chops", "slices", 4)], 1)
+    growing = Growing(lines, WAYS)
+    assert growing.beside(lines[:1], lines[1]) is None
+    assert growing.standing == []
+    assert [growing.add(one) for one in lines] == [None, None]
