@@ -34,11 +34,21 @@ def rest_of_option(
 ) -> list[PlanLine]:
     """What is free for one option; it is taken, but not yet noted for its share."""
     plan = option.ways[0]
-    pending = [part for off in plan.off_run if (part := _rest_part(option, off, occupied))]
+    pending: list[tuple[OffRun, Held | None, int]] = []
+    for off in plan.off_run:
+        part = _rest_part(option, off, occupied)
+        if part is not None:
+            pending.append(part)
     lines: list[PlanLine] = []
-    for block in free_blocks(option, occupied, ways):
-        lines.append(rest_line(demand, option, block, ways))
-        _occupy(option, block, occupied)
+    on_run = plan.on_run
+    if on_run is not None:
+        for block in free_blocks(option, occupied, ways):
+            lines.append(rest_line(demand, option, block, ways))
+            held, _, start, end = block
+            strip = option.carcass, held.side.number, on_run.run
+            occupied.add_length(strip, on_run.lanes, start, end)
+            if held.split:
+                occupied.charge(option.wanted.share, strip, on_run.lanes, end - start)
     if pending:
         parts = Parts(option, ways, EXPECTED)
         count = 0
@@ -103,15 +113,6 @@ def rest_line(demand: Demand, option: Option, block: Block, ways: Ways) -> PlanL
     if not _is_one(plan, held, end - start, there):
         count = 0
     return line(demand, alone, plan, count, parts, start, end, size)
-
-
-def _occupy(option: Option, block: Block, occupied: Occupied) -> None:
-    on_run, (held, _, start, end) = option.ways[0].on_run, block
-    assert on_run is not None, "a block lies on a run"
-    strip = option.carcass, held.side.number, on_run.run
-    occupied.add_length(strip, on_run.lanes, start, end)
-    if held.split:
-        occupied.charge(option.wanted.share, strip, on_run.lanes, end - start)
 
 
 def _rest_part(

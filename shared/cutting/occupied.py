@@ -32,10 +32,10 @@ class Occupied:
 
     def add_length(self, strip: Strip, lanes: int, start: int, end: int) -> None:
         """Note that lanes are taken from start to end, kerf included."""
-        mine = self.lanes
+        mine, taken = self.lanes, ((start, end),)
         for bit in bits_of(lanes):
             key = (strip, bit)
-            mine[key] = (*mine[key], (start, end)) if key in mine else ((start, end),)
+            mine[key] = mine[key] + taken if key in mine else taken
 
     def add_part(self, place: PartPlace, amount: int) -> None:
         """Note that so much of a part is taken."""
@@ -71,10 +71,10 @@ class Occupied:
         """Note what a line takes for its share, where a side is split."""
         if self.split:
             mine, share, carcass, side = self.by_share, made.share, made.carcass, made.side
-            for one in made.taken:
-                key = (share, (carcass, side, one.part))
+            for part, fraction in made.taken:
+                key = (share, (carcass, side, part))
                 before = mine.get(key)
-                mine[key] = (one.fraction,) if before is None else (*before, one.fraction)
+                mine[key] = (fraction,) if before is None else (*before, fraction)
 
     def join(self, other: "Occupied") -> None:
         """Add what another group of lines takes: it touches other lanes and parts."""

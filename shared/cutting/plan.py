@@ -20,13 +20,14 @@ from shared.cutting.capacity import Held, animals, by_carcass, owners
 from shared.cutting.conflict import refused
 from shared.cutting.cut_alike import alike_questions
 from shared.cutting.demand import Demand, Shop, demand
+from shared.cutting.groups import groups
 from shared.cutting.leftovers import rest_cautions, take_rest
 from shared.cutting.occupied import Occupied
 from shared.cutting.open_parts import Opened, open_parts
 from shared.cutting.order import Choice, Question
 from shared.cutting.remembered import Remembered
 from shared.cutting.roles import NOBODY, Roles, roles
-from shared.cutting.settled import Settled, worst
+from shared.cutting.settled import Settled, settle, worst
 from shared.cutting.settled_groups import SettledGroups
 from shared.cutting.singles import give_rooms, rooms_of
 from shared.cutting.told_beside import age_unknown, of_lines
@@ -92,7 +93,7 @@ class Planner:
         """The answer to a question."""
         shop = self.shop_of(question)
         mine = self._roles_of(question, shop)
-        return self._tell(question, shop, mine, self._groups.settle(mine.bound, shop))
+        return self._tell(question, shop, mine, self._settle(mine, shop))
 
     def verdict(self, question: Question) -> Verdict:
         """The verdict `answer` would give, and nothing else."""
@@ -100,7 +101,7 @@ class Planner:
         mine = self._roles_of(question, shop)
         if mine.refused:
             return "cant"
-        settled = self._groups.settle(mine.bound, shop)
+        settled = self._settle(mine, shop)
         found = worst({one.verdict for one in settled})
         if alike_questions(mine.all, shop):
             found = worst((found, "asks"))
@@ -120,11 +121,17 @@ class Planner:
         """The plan lines `answer` would give, and nothing else."""
         shop = self.shop_of(question)
         mine = self._roles_of(question, shop)
-        return self._lines(mine, self._groups.settle(mine.bound, shop), shop)[0]
+        return self._lines(mine, self._settle(mine, shop), shop)[0]
 
     def groups_of(self, question: Question, shop: Shop) -> list[list[Demand]]:
         """The groups of the lines that are to be planned."""
         return self._groups.groups_of(self._roles_of(question, shop).bound)
+
+    def _settle(self, mine: Roles, shop: Shop) -> list[Settled]:
+        """What is settled of each group; remembered where the planner does."""
+        if self._left is None:
+            return [settle(group, shop) for group in groups(mine.bound, self.ways)]
+        return self._groups.settle(mine.bound, shop)
 
     def _roles_of(self, question: Question, shop: Shop) -> Roles:
         demands = self._compile(question.choices, shop)

@@ -7,7 +7,7 @@ from typing import NamedTuple
 
 from shared.carcass.catalogue import Part
 from shared.cutting.answer import PlanLine, Taken
-from shared.cutting.capacity import Animal, Interval, Side
+from shared.cutting.capacity import ALL, Animal, Interval, Side
 from shared.cutting.demand import Demand
 from shared.cutting.run_packing import Piece
 from shared.cutting.take import Option, Strip
@@ -16,8 +16,8 @@ from shared.cutting.ways import WayPlan, Ways
 
 @lru_cache(maxsize=1 << 14)
 def ratio(above: int, below: int) -> Fraction:
-    """A fraction; the plan asks for the same ones over and over."""
-    return Fraction(above, below)
+    """A fraction, `ALL` where it is all; the plan asks for the same ones over and over."""
+    return ALL if above == below else Fraction(above, below)
 
 
 @lru_cache(maxsize=1 << 14)
