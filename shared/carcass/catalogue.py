@@ -163,7 +163,7 @@ class Cut:
     the kinds of amount it understands. A cut of kind "pool" draws on `pools`; one of kind
     "to_trim" gives all it takes to the pools. `order` is its place in the order the block breaks
     the carcass. `finishes` are the finishes it may have, `usual_finishes` those it is offered
-    with, for it is made so: sausage is seasoned, links are links, jerky is dried (common practice,
+    with, for it is made so: sausage is seasoned, links are in links (common practice,
     no source). `keeps_bone` is for words only.
     """
 
