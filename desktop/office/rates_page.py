@@ -128,6 +128,7 @@ class RatesPage(QWidget):
         )
         self.changed.emit()
         self.refresh()
+        self.first_focus().setFocus()  # the first one was begun where there was no list
 
     def _moved(self, card: RateCard | None) -> None:
         self.tried.setEnabled(card is not None)

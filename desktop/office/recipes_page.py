@@ -125,6 +125,7 @@ class RecipesPage(QWidget):
     def _kept(self) -> None:
         self.changed.emit()
         self.refresh()
+        self.first_focus().setFocus()  # the first one was begun where there was no list
 
     def _columns(self) -> list[Column[Recipe]]:
         words = self.bench.words
@@ -144,9 +145,9 @@ class RecipesPage(QWidget):
                 self._allergens,
                 kind="state",
                 mark=lambda one: Mark.PLAIN if one.allergens_known else Mark.TIGHT,
-                width=150,
+                width=190,
             ),
-            Column("cure", lambda: self.tr("Nitrite checked as"), self._product, width=270),
+            Column("cure", lambda: self.tr("Nitrite checked as"), self._product, width=240),
         ]
 
     def _species(self, one: Recipe) -> str:
