@@ -14,7 +14,7 @@ from desktop.rail.doubts import believed
 from desktop.rail.dressing import dressing_words, shrink_words
 from desktop.rail.moving import weighed_on
 from desktop.rail.scale_strip import ScaleStrip
-from desktop.rail.seen import WAYS, Place, SeenAnimal
+from desktop.rail.seen import LIVE, WAYS, Place, SeenAnimal
 from desktop.rail.weight_places import EVERY, Stage, due, label_words, shown, way_words
 from shared.reading import Unread
 from shared.shop.animals import Weighing
@@ -117,10 +117,19 @@ class Weights(QWidget):
         self._show_dressing()
 
     def focus_next(self) -> bool:
-        """Go to the first weight that is still to be taken; False when there is none."""
+        """Go to the first weight that is still to be taken; False when there is none.
+
+        The live weight isn't once the animal is dead: a deer came so, and of any other the hot
+        weight says it.
+        """
         if self.seen is None:
             return False
+        dead = self.seen.animal.species == "deer" or any(
+            one.current and one.kind == "hot" for one in self.seen.weighings
+        )
         for place in due(self.stage, self.way.value() or "sides"):
+            if dead and place == LIVE:
+                continue
             if self.seen.weighing(place) is None and not self.fields[place].line.isReadOnly():
                 self.fields[place].focus()
                 self._fill()

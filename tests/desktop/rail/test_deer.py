@@ -3,17 +3,22 @@
 from datetime import date
 
 import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QPushButton
 from pytestqt.qtbot import QtBot
 
 from desktop.bench import Bench
 from desktop.rail.deer import DeerDialog
 from desktop.rail.holding import hold_or_let_go
 from desktop.rail.known_words import held_words, known_words
-from desktop.rail.seen import see
+from desktop.rail.seen import SIDES, WHOLE, see
 from shared.shop.arrival import standing
 from tests.db import examples
 from tests.desktop.audit import unnamed
+from tests.desktop.rail.test_in_a_row import shown
 from tests.desktop.recorded_messages import RecordedMessages
+from tests.desktop.typing_in import type_into
 
 
 @pytest.fixture
@@ -81,3 +86,37 @@ def test_one_that_waits_for_its_test_is_held_and_let_go(
     assert standing(seen.holds) == ()
     messages.answers = ["owner waits for the taxidermist"]
     assert hold_or_let_go(bench, seen)
+
+
+def test_what_came_dead_is_not_asked_for_its_live_weight(qtbot: QtBot, bench: Bench) -> None:
+    """The keyboard went to "Live" after the hot weight, and Space took no step."""
+    with bench.store.work(bench.person, bench.station) as work:
+        examples.arrived(work, examples.lot_of_one(work, species="deer"), "D7")
+        work.commit()
+    place = shown(qtbot, bench)
+    place.table.choose(0)
+    place.table.setFocus()
+    QTest.keyClick(place.table, Qt.Key.Key_Return)
+    weights = place.panel.weights
+    assert QApplication.focusWidget() is weights.fields[WHOLE[0]].line
+    type_into(weights.fields[WHOLE[0]].line, "92")
+    QTest.keyClick(weights.fields[WHOLE[0]].line, Qt.Key.Key_Return)
+    focused = QApplication.focusWidget()
+    assert isinstance(focused, QPushButton)
+    QTest.keyClick(focused, Qt.Key.Key_Space)
+    seen = see(bench, 1)
+    assert seen is not None
+    assert seen.animal.state == "passed"
+
+
+def test_a_hog_weighed_hot_is_no_longer_asked_for_its_live_weight(
+    qtbot: QtBot, bench: Bench
+) -> None:
+    with bench.store.work(bench.person, bench.station) as work:
+        animal = examples.arrived(work, examples.lot_of_one(work), "114")
+        examples.weighed(work, animal, "95", 1)
+        work.commit()
+    place = shown(qtbot, bench)
+    place.table.choose(0)
+    assert place.panel.weights.focus_next()
+    assert QApplication.focusWidget() is place.panel.weights.fields[SIDES[1]].line
