@@ -139,13 +139,18 @@ def _pool_details(line: PoolLine, words: Words) -> Iterable[str]:
         yield words.say("papers.rest")
     if line.lean_ng and line.fat_ng:  # lard or stew is all of one kind
         yield words.say("papers.lean_and_fat", lean=_lb(line.lean_ng), fat=_lb(line.fat_ng))
+    yield from pool_stock(line, words)
+    yield from _package(line.package, words)
+
+
+def pool_stock(line: PoolLine, words: Words) -> Iterable[str]:
+    """What is ground in of a line of the table, "4.0 lb of it pork trim", and its seasoning."""
     if line.added is not None:
         stock = words.say(f"stock.{line.added}")
         yield words.say("stock.pounds_added", pounds=pounds_text(line.added_ng), stock=stock)
     if line.seasoning:
         name = line.seasoning.replace("_", " ")
         yield words.say("asked.seasoning", seasoning=name)
-    yield from _package(line.package, words)
 
 
 def _heading(primals: Sequence[str]) -> str:

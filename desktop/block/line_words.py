@@ -4,6 +4,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication
 
+from printing.block_words import pool_stock
 from printing.words.choice_words import finishes_text
 from shared.cutting.breaking import BlockLine
 from shared.units import length_text, pounds_text, weight_text
@@ -55,6 +56,8 @@ def small_words(line: "Line", cutting: "Cutting", words: "Words") -> str:
             )
         if line.side == 0:
             parts.append(QCoreApplication.translate("BlockLines", "of both sides or the animal"))
+    if not isinstance(line, BlockLine):
+        parts += pool_stock(line, words)
     parts.append(_package(line))
     if isinstance(line, BlockLine):
         parts.append(

@@ -9,9 +9,10 @@ from pytestqt.qtbot import QtBot
 from desktop.bench import Bench
 from desktop.block.line_words import large_words, small_words
 from shared.carcass.carcass import Holding
-from shared.cutting.breaking import BlockLine
-from shared.cutting.order import Amount, Choice
+from shared.cutting.breaking import BlockLine, PoolLine
+from shared.cutting.order import Amount, Choice, Package
 from shared.shop.lots import LotShare, NewLot
+from shared.units import NG_PER_LB
 from tests.db import examples
 from tests.desktop.block.hog import hanging, release
 from tests.desktop.block.test_place import shown
@@ -71,3 +72,22 @@ def test_the_large_line_is_what_is_taken_in_hand(qtbot: QtBot, bench: Bench) -> 
     assert large_words(bones, "pork", bench.words) == "neck bones"
     whole = replace(roasts, cut="ham_steak", count=1)
     assert large_words(whole, "pork", bench.words) == "1 ham steak"
+
+
+def test_what_is_ground_in_stands_at_the_line_as_on_the_sheet(qtbot: QtBot, bench: Bench) -> None:
+    """20 lb of sausage a fifth of which is pork was "20.0 lb" to whoever stood at the grinder."""
+    hanging(bench)
+    place = shown(qtbot, bench)
+    place.show_carcass(1)
+    cutting = place.view.cutting
+    assert cutting is not None
+    sausage = PoolLine(
+        1, 9, "bulk_sausage", 20 * NG_PER_LB, 0, 0, None, Package(), ("seasoned",), "",
+        differs=False, from_rest=False,
+        added_ng=4 * NG_PER_LB, added="pork_trim", seasoning="house_mild",
+    )  # fmt: skip
+    said = small_words(sausage, cutting, bench.words).replace("\u00a0", " ")
+    assert "4.0 lb of it pork trim, inspected" in said
+    assert "seasoning: house mild" in said
+    plain = replace(sausage, added=None, added_ng=0, seasoning="")
+    assert "pork trim" not in small_words(plain, cutting, bench.words)
