@@ -18,6 +18,7 @@ from shared.shop.problems import Refused, StaleEdit
 from shared.units import pounds_text, weight_text
 
 if TYPE_CHECKING:
+    from db.unit_of_work import Work
     from desktop.bench import Bench
     from shared.cutting.order import Choice
     from shared.shop.lists import OrderRow
@@ -61,7 +62,7 @@ class BeginBatch(FormDialog):
 
 
 class PutMeatIn(FormDialog):
-    """Meat of an order's line, as weighed; or fat from inspected stock, with its source."""
+    """Meat of an order's line, as weighed; fat from inspected stock, with its source; or both."""
 
     def __init__(self, bench: "Bench", batch: Batch, parent: QWidget | None = None) -> None:
         super().__init__(parent, columns=2)
@@ -73,9 +74,10 @@ class PutMeatIn(FormDialog):
             self._orders = work.orders.list(states=states, closed=False, sort="number")
         self.order: ChoiceField[int] = ChoiceField(self)
         self.line: ChoiceField[int] = ChoiceField(self)
-        self.weight = WeightField(self, required=True)
+        self.weight = WeightField(self)
         self.pieces = CountField(self, most=999)
         self.other = TextField(self)
+        self.other_weight = WeightField(self)
         self.source = TextField(self)
         for field in (
             self.order,
@@ -83,10 +85,13 @@ class PutMeatIn(FormDialog):
             self.weight,
             self.pieces,
             self.other,
-            self.source,
+            self.other_weight,
         ):
             self.grid.add(field)
+        self.grid.add(self.source, 2)
         self.order.changed.connect(self._ordered)
+        for field in (self.weight, self.other, self.other_weight):
+            field.changed.connect(self._asks_no_more)
         self.retranslate()
         last = batch.standing[-1] if batch.standing else None
         if last is not None and any(one.id == last.order_id for one in self._orders):
@@ -109,30 +114,65 @@ class PutMeatIn(FormDialog):
         self.weight.set_label(self.tr("&Weight"))
         self.pieces.set_label(self.tr("Pi&eces"))
         self.other.set_label(self.tr("&Fat or pork from elsewhere"))
+        self.other_weight.set_label(self.tr("Pou&nds of it"))
         self.source.set_label(self.tr("Its so&urce"))
 
     def attempt(self) -> str:
-        weight, order, line = self.weight.value(), self.order.value(), self.line.value()
-        assert weight is not None
+        if self._lacking():
+            return ""
         with self.bench.store.work(self.bench.person, self.bench.station) as work:
-            if self.other.value():
-                source = self.source.value() or ""
-                put = work.batches.add(self._batch.id, self.other.value() or "", weight, source)
-            elif order is None or line is None:
-                return self.tr("Choose the order and its line.")
-            else:
-                found = work.orders.get(order)
-                choices = found.choices if found else ()
-                one = next((one for one in choices if one.line == line), None)
-                asked = self._ask(order, one) if one is not None else ""
-                if asked:
-                    return asked
-                cut, pieces = one.cut if one is not None else "", self.pieces.value() or 0
-                put = work.batches.put_in(self._batch.id, order, line, cut, weight, pieces)
+            put = self._put_meat(work)
+            if not isinstance(put, Refused | str):
+                put = self._put_other(work) or put
             if isinstance(put, Batch):
                 work.commit()
                 return ""
-        return self._refused(put)
+        return put if isinstance(put, str) else self._refused(put or Refused("not_positive"))
+
+    def _lacking(self) -> bool:
+        """Whether something is named without its pounds, or pounds without their name."""
+        missing = self.tr("Fill this in.")
+        named, pounds = not self.other.is_empty(), not self.other_weight.is_empty()
+        lacking = self.weight if not (named or pounds) and self.weight.is_empty() else None
+        if named != pounds:
+            lacking = self.other_weight if named else self.other
+        if lacking is not None:
+            lacking.complain(missing)
+            lacking.focus()
+        elif named and self.source.is_empty():
+            self.source.complain(self.tr("From which inspected box or lot?"))
+            self.source.focus()
+            return True
+        return lacking is not None
+
+    def _asks_no_more(self) -> None:
+        """What one of them lacked may be mended at another."""
+        for field in (self.weight, self.other, self.other_weight):
+            field.complain("")
+
+    def _put_meat(self, work: "Work") -> "Batch | Refused | str | None":
+        """The order's meat where it was weighed; a sentence where something is to be asked."""
+        weight, order, line = self.weight.value(), self.order.value(), self.line.value()
+        if weight is None:
+            return None
+        if order is None or line is None:
+            return self.tr("Choose the order and its line.")
+        found = work.orders.get(order)
+        choices = found.choices if found else ()
+        one = next((one for one in choices if one.line == line), None)
+        asked = self._ask(order, one) if one is not None else ""
+        if asked:
+            return asked
+        cut, pieces = one.cut if one is not None else "", self.pieces.value() or 0
+        return work.batches.put_in(self._batch.id, order, line, cut, weight, pieces)
+
+    def _put_other(self, work: "Work") -> "Batch | Refused | None":
+        """What comes from elsewhere, where it was weighed."""
+        pounds = self.other_weight.value()
+        if pounds is None:
+            return None
+        what, source = self.other.value() or "", self.source.value() or ""
+        return work.batches.add(self._batch.id, what, pounds, source)
 
     def _ask(self, order_id: int, choice: "Choice") -> str:
         """Asked once of a line that doesn't say it is cured, before a cure has it."""

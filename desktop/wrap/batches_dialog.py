@@ -292,7 +292,7 @@ class BatchesDialog(QDialog):
                 lambda: self.tr("Stage"),
                 lambda one: words.say(f"batches.state_{one.state}"),
                 sort=lambda one: STATES.index(one.state),
-                width=200,
+                width=176,
             ),
             Column(
                 "in",
@@ -300,7 +300,7 @@ class BatchesDialog(QDialog):
                 lambda one: figure(pounds_text(one.in_ng, 1)),
                 "figure",
                 sort=lambda one: one.in_ng,
-                width=96,
+                width=84,
             ),
         ]
 

@@ -7329,8 +7329,16 @@
         <translation>&amp;Grasa o cerdo de otro lado</translation>
     </message>
     <message>
+        <source>Pou&amp;nds of it</source>
+        <translation>Li&amp;bras de eso</translation>
+    </message>
+    <message>
         <source>Its so&amp;urce</source>
         <translation>&amp;Su origen</translation>
+    </message>
+    <message>
+        <source>Fill this in.</source>
+        <translation>Llene esto.</translation>
     </message>
     <message>
         <source>Choose the order and its line.</source>

@@ -10,6 +10,7 @@ from pytestqt.qtbot import QtBot
 
 from db.store import Store
 from desktop.bench import Bench
+from desktop.wrap.batch_dialogs import PutMeatIn
 from desktop.wrap.batches_dialog import BatchesDialog
 from shared.curing.recipe import Ingredient, Recipe
 from shared.shop.people import SignedOn
@@ -222,3 +223,50 @@ def test_a_ham_of_which_nothing_is_said_is_asked_about_before_it_is_cured(
     assert not dialog.meat.rows.rows()
     press(form, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
     assert [one.cut for one in dialog.meat.rows.rows()] == ["whole_ham"]
+
+
+def test_meat_and_what_is_added_to_it_go_in_together(dialog: BatchesDialog, store: Store) -> None:
+    """With both typed the owner's 16 lb went in as pounds of stock, and his meat not at all."""
+    begun(dialog)
+    press(dialog, Qt.Key.Key_F8)
+    form = dialog.dialog
+    assert isinstance(form, PutMeatIn)
+    form.order.set_value(next(one.id for one in form._orders if one.owner == "Anna Berg"))  # pyright: ignore
+    form._ordered()  # pyright: ignore
+    form.line.set_value(form.line.values[0])
+    form.weight.set_text("16")
+    form.other.set_text("pork trim")
+    form.try_it()
+    assert form.other_weight.complaint.text() == "Fill this in."
+    type_into(form.other_weight.line, "4")
+    form.try_it()
+    assert "box or lot" in form.source.complaint.text()
+    type_into(form.source.line, "Hollin, box 12")
+    form.try_it()
+    if form.isVisible():  # the ham doesn't say fresh or cured
+        form.try_it()
+    with store.read() as work:
+        (batch,) = work.batches.list()
+    assert [(one.owner, one.weight) for one in batch.standing] == [("Anna Berg", Weight(16, "lb"))]
+    assert [(one.what, one.weight) for one in batch.added] == [("pork trim", Weight(4, "lb"))]
+
+
+def test_what_is_added_goes_in_alone_and_nothing_at_all_is_asked_for(
+    dialog: BatchesDialog, store: Store
+) -> None:
+    begun(dialog)
+    press(dialog, Qt.Key.Key_F8)
+    form = dialog.dialog
+    assert isinstance(form, PutMeatIn)
+    form.try_it()
+    assert form.weight.complaint.text() == "Fill this in."
+    type_into(form.other_weight.line, "4")
+    form.try_it()
+    assert form.other.complaint.text() == "Fill this in."
+    type_into(form.other.line, "pork fat")
+    type_into(form.source.line, "Hollin, box 12")
+    form.try_it()
+    assert not form.isVisible()
+    with store.read() as work:
+        (batch,) = work.batches.list()
+    assert (batch.standing, len(batch.added)) == ((), 1)
