@@ -295,10 +295,10 @@ class OrderView(QWidget):
             "handed_over": self.tr("Handed over"),
             "cut": self.tr("At Wrap"),
         }
-        again = order.state == "released" and order.changed_since_sheet
+        # Released it can be again: what the rail finds changes the sheet, and no line of the order.
         self.steps.name_main(
             names.get(order.state, self.tr("Hand over  F8")),
-            possible=order.state in ("open", "settled", "ready") or again,
+            possible=order.state in ("open", "settled", "released", "ready"),
         )
 
     def _lay_out(self) -> None:
