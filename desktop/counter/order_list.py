@@ -23,6 +23,7 @@ if TYPE_CHECKING:
     from collections.abc import Sequence
     from datetime import date
 
+    from db.store import Store
     from desktop.bench import Bench
     from desktop.counter.first_use import Lack
 
@@ -72,6 +73,10 @@ class OrderList(QWidget):
         self._empty = EmptyState(self)
         self.begin = button(self._empty, main=True)
         self._empty.add_action(self.begin)
+        self.ended = button(self._empty)
+        self._empty.add_action(self.ended)
+        self.ended.hide()
+        self.ended.clicked.connect(lambda: self.closed.setChecked(True))
         self._pages = QStackedWidget(self)
         self._lay_out()
         self.search.changed.connect(self.refresh)
@@ -117,6 +122,13 @@ class OrderList(QWidget):
                 key="counter.lacking",
                 owner=self,
             )
+            self._bench.work.run(
+                any_closed,
+                self._bench.store,
+                then=self.ended.setVisible,
+                key="counter.closed",
+                owner=self,
+            )
         if nothing != bool(self._pages.currentIndex()):
             focus = QApplication.focusWidget()
             here = focus is not None and self._pages.isAncestorOf(focus)
@@ -158,6 +170,7 @@ class OrderList(QWidget):
         """Set every word again."""
         self.search.set_label(self.tr("&Find an owner, tag or number"))
         self.closed.setText(self.tr("C&losed orders too"))
+        self.ended.setText(self.tr("C&losed orders too"))
         self.ring_button.setText(self.tr("&To ring  Ctrl+R"))
         self.weights_button.setText(self.tr("&Weights of the day  Ctrl+W"))
         self.book_button.setText(self.tr("&Book animals  Ctrl+N"))
@@ -266,3 +279,9 @@ class OrderList(QWidget):
         if row.closed:
             return self.tr("closed")
         return self._bench.words.say(f"state.{row.state}")
+
+
+def any_closed(store: "Store") -> bool:
+    """Whether there is a closed order to look at; for a worker."""
+    with store.read() as work:
+        return bool(work.orders.list(closed=True, limit=1))

@@ -8,8 +8,10 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from pytestqt.qtbot import QtBot
+from sqlalchemy import update
 
 from db.store import Store
+from db.tables.orders import Orders
 from db.unit_of_work import Work
 from desktop.bench import Bench
 from desktop.counter.place import CounterPlace
@@ -115,6 +117,27 @@ def test_the_first_booking_shows_the_list(qtbot: QtBot, bench: Bench) -> None:
     listed(qtbot, bench)
     assert focused() is place.list.search.line
     assert owners(place) == ["Anna Berg", "Bert Iversen"]
+
+
+def test_with_no_order_open_the_closed_ones_can_be_seen(qtbot: QtBot, bench: Bench) -> None:
+    """Once the last was fetched there was no way to them but Ctrl+F."""
+    place = opened(qtbot, bench)
+    listed(qtbot, bench)
+    assert not place.list.ended.isVisible(), "a new shop has none"
+    two_halves(bench)
+    with bench.store.work(bench.person, bench.station) as work:
+        done = update(Orders).values(state="handed_over", closed_at=bench.now())
+        work._connection.execute(done)  # pyright: ignore[reportPrivateUsage]
+        work.commit()
+    place.list.refresh()
+    listed(qtbot, bench)
+    assert focused() is place.list.begin
+    qtbot.waitUntil(place.list.ended.isVisible)
+    place.list.ended.setFocus()
+    pressed(Qt.Key.Key_Space)
+    listed(qtbot, bench)
+    assert owners(place) == ["Anna Berg", "Bert Iversen"]
+    assert focused() is place.list.search.line
 
 
 @pytest.mark.timed
