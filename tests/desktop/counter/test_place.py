@@ -169,7 +169,6 @@ def test_an_order_is_settled_released_and_handed_over(qtbot: QtBot, bench: Bench
     assert unsaid == said, "that Ctrl+Z takes the lines back no longer holds"
     pressed(Qt.Key.Key_Return, CTRL)
     qtbot.waitUntil(lambda: desk_of(place).order.state == "released", timeout=10_000)
-    # A part that is gone asks for another sheet, and no line of the order has changed.
     assert (desk_of(place).order.sheet, place.order.steps.main.isEnabled()) == (1, True)
     assert said[-2:] == ["Making the sheet for the block…", "Sheet 1 is at the block."]
     _close_what_covers(place)
