@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 from shared.cutting.lanes import bits_of
-from shared.cutting.run_packing import Block, Piece, carve, most_alone
+from shared.cutting.run_packing import Block, Piece, carve, has_its_place, most_alone
 from shared.cutting.run_search import Free
 
 
@@ -31,13 +31,13 @@ class RoomLeft:
         if self._cant:
             return
         for kind, count in there:
-            if kind.size + kind.kerf and _has_its_place(kind):
+            if kind.size + kind.kerf and has_its_place(kind):
                 (lo, hi), length = kind.allowed[0], count * (kind.size + kind.kerf) - kind.kerf
                 start = hi - length if kind.anchor > 0 else lo
                 self._fixed.append(Block(kind.lanes, start, start + length, kind.kerf, 0, count))
         for kind, count in there:
             step = kind.size + kind.kerf
-            if step and not _has_its_place(kind):
+            if step and not has_its_place(kind):
                 free = carve(_free(kind), self._fixed)
                 if not free:
                     self._cant = True
@@ -93,9 +93,3 @@ class RoomLeft:
 
 def _free(piece: Piece) -> Free:
     return Free(piece.lanes, piece.allowed, piece.size, piece.kerf, 0, 1)
-
-
-def _has_its_place(piece: Piece) -> bool:
-    if piece.anchor:
-        return True
-    return len(piece.allowed) == 1 and piece.allowed[0][1] - piece.allowed[0][0] == piece.size

@@ -3,7 +3,8 @@
 A piece takes the same length of each of its lanes, within one of its allowed intervals; after it
 the saw takes its kerf in those lanes. Fixed pieces are set first and the windows of the others
 carved around them. What is left is accepted by laying it in a few good orders, refused by sums
-over intervals, and else decided by `run_search`, which tries every order that matters.
+over intervals, and else decided by `run_search`, which tries every order that matters. Where it
+isn't asked where they lie, `can_lie` tells.
 """
 
 from collections.abc import Iterable, Sequence
@@ -11,9 +12,7 @@ from typing import NamedTuple
 
 from shared.cutting.capacity import Interval
 from shared.cutting.lanes import bits_of
-from shared.cutting.run_search import Free, search
-
-ENDLESS = 1 << 62
+from shared.cutting.run_search import ENDLESS, Free, search
 
 
 class Piece(NamedTuple):
@@ -65,7 +64,7 @@ def lay(kinds: Sequence[Piece], counts: Sequence[int]) -> Layout | None:
     Worked number: 37 slices of 3/4 in with 1/16 in kerf lie on 30 in (37 × 13/16 = 30 1/16), 38
     don't.
     """
-    found = _set_out(kinds, counts)
+    found = set_out(kinds, counts)
     if found is None:
         return None
     layout, free = found
@@ -77,16 +76,7 @@ def lay(kinds: Sequence[Piece], counts: Sequence[int]) -> Layout | None:
     return tuple(layout)
 
 
-def can_lie(kinds: Sequence[Piece], counts: Sequence[int]) -> bool:
-    """Whether so many pieces of each kind can lie there, as `lay` would find it.
-
-    Where they lie isn't asked, so more orders are tried before every order that matters.
-    """
-    found = _set_out(kinds, counts)
-    return found is not None and all(map(_can_lie_free, found[1]))
-
-
-def _set_out(
+def set_out(
     kinds: Sequence[Piece], counts: Sequence[int]
 ) -> tuple[list[Block], list[list[Free]]] | None:
     """What has no choice of place, and the other pieces by lanes; None where that can't be."""
@@ -102,7 +92,7 @@ def _set_out(
                 return None
             start = piece.allowed[0][0]
             nothing.append(Block(piece.lanes, start, start, 0, kind, count))
-        elif piece.anchor or _has_one_place(piece):
+        elif has_its_place(piece):
             block = _fixed(piece, kind, count)
             if block is None or (fixed and any(_clash(block, other) for other in fixed)):
                 return None
@@ -119,11 +109,32 @@ def _set_out(
     return nothing + fixed, _by_lanes(free)
 
 
-def _has_one_place(piece: Piece) -> bool:
-    if len(piece.allowed) != 1:
-        return False
-    lo, hi = piece.allowed[0]
-    return hi - lo == piece.size
+def left_beside(kinds: Sequence[Piece], counts: Sequence[int]) -> Sequence[Piece]:
+    """The kinds with the places that are left beside those of which some have their place there.
+
+    Worked number: where a roast lies between 4 and 9 in, 5 in that may lie anywhere on 20 in lie
+    between 9 and 20 in, and 3 in between 0 and 4 or 9 and 20 in.
+    """
+    fixed: list[Block] = []
+    for kind, (piece, count) in enumerate(zip(kinds, counts, strict=True)):
+        if count and piece.size + piece.kerf and has_its_place(piece):
+            block = _fixed(piece, kind, count)
+            if block is not None:
+                fixed.append(block)
+    found: list[Piece] = []
+    for kind, piece in enumerate(kinds):
+        others = [one for one in fixed if one.kind != kind]
+        free = Free(piece.lanes, piece.allowed, piece.size, piece.kerf, kind, 1)
+        allowed = tuple([(lo, hi) for lo, hi in carve(free, others) if hi - lo >= piece.size])
+        found.append(piece if allowed == piece.allowed else piece._replace(allowed=allowed))
+    return found
+
+
+def has_its_place(piece: Piece) -> bool:
+    """Whether pieces of a kind can lie in one place only: at an end, or all that is there."""
+    if piece.anchor:
+        return True
+    return len(piece.allowed) == 1 and piece.allowed[0][1] - piece.allowed[0][0] == piece.size
 
 
 def _fixed(piece: Piece, kind: int, count: int) -> Block | None:
@@ -184,76 +195,27 @@ def _by_lanes(free: list[Free]) -> list[list[Free]]:
     return [sorted(members, key=lambda one: one.kind) for _, members in sets]
 
 
-def _can_lie_free(free: list[Free]) -> bool:
-    if _lay_in_order(sorted(free, key=_narrowest)) is not None:
-        return True
-    if len(free) == 1 or _too_much(free) or _one_window(free):
-        return False
-    if any(_lay_in_order(order) is not None for order in _other_orders(free)):
-        return True
-    return (
-        _lies_from_the_end(sorted(free, key=_latest))
-        or _lay_in_order(sorted(free, key=_most_pressing)) is not None
-        or search(free) is not None
-    )
-
-
-def _latest(one: Free) -> tuple[int, int, int]:
-    if not one.allowed:
-        return 0, 0, 0
-    return -one.allowed[0][0], -one.allowed[-1][1], -one.lanes.bit_count()
-
-
-def _most_pressing(one: Free) -> tuple[int, int, int]:
-    return one.allowed[-1][1] if one.allowed else 0, -one.lanes.bit_count(), -one.size
-
-
-def _lies_from_the_end(order: list[Free]) -> bool:
-    """Whether all find room where kind after kind is laid as far right as it can be.
-
-    Of 3 in that may lie anywhere on 10 in and 4 in that lie behind 6 in, the 4 in come first and
-    the 3 in end where they begin.
-    """
-    blocks: list[Block] = []
-    for one in order:
-        left, step, back = one.number, one.size + one.kerf, ENDLESS
-        for lo, hi in reversed(carve(one, blocks) if blocks else one.allowed):
-            end = min(hi, back)
-            if end - lo < one.size:
-                continue
-            count = min(left, (end - lo + one.kerf) // step)
-            start = end - count * step + one.kerf
-            back = start - one.kerf
-            blocks.append(Block(one.lanes, start, end, one.kerf, one.kind, count))
-            left -= count
-            if not left:
-                break
-        if left:
-            return False
-    return True
-
-
 def _lay_free(free: list[Free]) -> list[Block] | None:
     if len(free) == 1:
-        return _lay_in_order(free)
-    blocks = _lay_in_order(sorted(free, key=_narrowest))
+        return lay_in_order(free)
+    blocks = lay_in_order(sorted(free, key=narrowest))
     if blocks is not None:
         return blocks
-    if _too_much(free) or _one_window(free):
+    if too_much(free) or one_window(free):
         return None
-    for order in _other_orders(free):
-        blocks = _lay_in_order(order)
+    for order in other_orders(free):
+        blocks = lay_in_order(order)
         if blocks is not None:
             return blocks
     return _as_blocks(free, search(free))
 
 
-def _narrowest(one: Free) -> tuple[int, tuple[Interval, ...], int, int]:
+def narrowest(one: Free) -> tuple[int, tuple[Interval, ...], int, int]:
     """By the room there is, the least first: laid so, most of what fits lies at once."""
     return _room(one), one.allowed, -one.size, one.kind
 
 
-def _other_orders(free: list[Free]) -> Iterable[list[Free]]:
+def other_orders(free: list[Free]) -> Iterable[list[Free]]:
     """Orders of laying that often work where the narrowest windows first don't."""
     yield sorted(free, key=lambda one: (one.allowed, -one.lanes.bit_count(), one.kind))
     yield sorted(free, key=lambda one: (-one.lanes.bit_count(), _room(one), one.kind))
@@ -266,7 +228,7 @@ def _room(one: Free) -> int:
     return sum([hi - lo for lo, hi in one.allowed])
 
 
-def _lay_in_order(order: list[Free]) -> list[Block] | None:
+def lay_in_order(order: list[Free]) -> list[Block] | None:
     """Lay kind after kind as far left as what lies there lets it; None where one finds no room."""
     blocks: list[Block] = []
     for one in order:
@@ -287,7 +249,7 @@ def _lay_in_order(order: list[Free]) -> list[Block] | None:
     return blocks
 
 
-def _too_much(free: list[Free]) -> bool:
+def too_much(free: list[Free]) -> bool:
     """Whether the pieces that must lie within some interval of one lane are too long for it.
 
     Worked number: 3 pieces of 4 in that lie between 2 and 12 in are 2 in too long.
@@ -321,7 +283,7 @@ def _too_much(free: list[Free]) -> bool:
     return False
 
 
-def _one_window(free: list[Free]) -> bool:
+def one_window(free: list[Free]) -> bool:
     """Whether all must lie after one another in one interval, so that the first order decides."""
     common, first = free[0].lanes, free[0]
     for one in free:

@@ -6,8 +6,10 @@ It remembers what it has tried; where pieces lie is `run_packing`'s to say.
 from collections.abc import Sequence
 from operator import ge, le, mul
 
+from shared.cutting.can_lie import tried
 from shared.cutting.lanes import bits_of
-from shared.cutting.run_packing import ENDLESS, Layout, Piece, can_lie, lay, most_alone
+from shared.cutting.run_packing import Layout, Piece, lay, most_alone
+from shared.cutting.run_search import ENDLESS
 
 FEW = 24  # questions after which a strip is worth adding up before it is laid
 
@@ -20,34 +22,45 @@ class Strip:
         "_apart",
         "_fit",
         "_known",
+        "_long",
         "_over",
         "_rivals",
         "_rooms",
         "_spans",
         "_steps",
+        "cant",
+        "hard",
         "kinds",
         "plain",
     )
 
     def __init__(self, kinds: Sequence[Piece]) -> None:
-        """A strip on which only these kinds of pieces may come, in this order."""
+        """A strip on which only these kinds of pieces may come, in this order.
+
+        `hard` is how often it was hard to tell whether some can lie, `cant` are some that can't.
+        """
+        self.hard = 0
+        self.cant: list[tuple[int, ...]] = []
         self.kinds = tuple(kinds)
         self._known: dict[tuple[int, ...], Layout | None] = {}
-        self._alone: dict[int, int] = {}
+        self._steps = tuple([kind.size + kind.kerf for kind in self.kinds])
+        self.plain = _is_plain(self.kinds)
+        if self.plain:  # nothing else is asked of it
+            (lo, hi), kerf = self.kinds[0].allowed[0], self.kinds[0].kerf
+            self._long = hi - lo + kerf
+            return
+        self._alone = [-1] * len(self.kinds)
         self._apart: dict[int, list[int]] = {}
         self._rooms: dict[tuple[tuple[int, ...], int, int], int] = {}
         self._fit: list[tuple[int, ...]] = []
         self._over: list[tuple[int, ...]] = []
         self._spans: dict[int, list[tuple[int, list[tuple[int, int]]]]] = {}
-        self._rivals = [-1] * len(self.kinds)
-        self._steps = tuple([kind.size + kind.kerf for kind in self.kinds])
-        self.plain = _is_plain(self.kinds)
+        self._rivals: list[tuple[int, list[int]] | None] = [None] * len(self.kinds)
 
     def fits(self, counts: tuple[int, ...]) -> bool:
         """Whether so many of each kind can lie here together."""
         if self.plain:
-            lo, hi = self.kinds[0].allowed[0]
-            return self.weigh(counts) <= hi - lo + self.kinds[0].kerf
+            return self.weigh(counts) <= self._long
         return self._can_lie(counts)
 
     def _can_lie(self, counts: tuple[int, ...]) -> bool:
@@ -58,14 +71,16 @@ class Strip:
             return False
         if self._fit and any(all(map(le, counts, fit)) for fit in self._fit):
             return True
-        found = can_lie(self.kinds, counts)
-        if found:
+        told = tried(self.kinds, counts)
+        self.hard += told.hard
+        if told.lie:
             self._fit = [one for one in self._fit if not all(map(le, one, counts))]
             self._fit.append(counts)
         else:
-            self._over = [one for one in self._over if not all(map(ge, one, counts))]
-            self._over.append(counts)
-        return found
+            over = tuple([n if kind in told.kinds else 0 for kind, n in enumerate(counts)])
+            self._over = [one for one in self._over if not all(map(ge, one, over))]
+            self._over.append(over)
+        return told.lie
 
     def weigh(self, counts: tuple[int, ...]) -> int:
         """The length a plain strip's pieces take, kerfs and all."""
@@ -76,48 +91,60 @@ class Strip:
 
         Where nothing lies that could stand in its way, as many as on the empty strip.
         """
-        piece = self.kinds[kind]
         if self.plain:
-            lo, hi = piece.allowed[0]
-            left = hi - lo + piece.kerf - self.weigh(counts)
             step = self._steps[kind]
-            return min(limit, left // step) if step else limit
-        limit = min(limit, self.most_alone(kind) - counts[kind])
+            room = (self._long - self.weigh(counts)) // step if step else limit
+            return room if room < limit else limit
+        room = self.most_alone(kind) - counts[kind]
+        if room < limit:
+            limit = room
         if limit <= 0:
             return 0
-        lying = 0
-        for other, count in enumerate(counts):
-            if count:
-                lying |= 1 << other
-        if not self._rivals_of(kind) & lying:
+        for other in self._rivals_of(kind)[1]:
+            if counts[other]:
+                break
+        else:
             return limit
-        counts = self._near(counts, kind, lying)
+        key = (counts, kind, limit)
+        known = self._rooms.get(key)
+        if known is None:
+            known = self._rooms[key] = self._room_near(self._near(counts, kind), kind, limit)
+        return known
+
+    def _room_near(self, counts: tuple[int, ...], kind: int, limit: int) -> int:
+        """The same beside only what stands in its way."""
         if len(self._rooms) > FEW:
             limit = min(limit, self._beside(counts, kind))
             if limit <= 0:
                 return 0
         key = (counts, kind, limit)
-        if key not in self._rooms:
-            self._rooms[key] = self._room(counts, kind, limit)
-        return self._rooms[key]
+        known = self._rooms.get(key)
+        if known is None:
+            known = self._rooms[key] = self._room(counts, kind, limit)
+        return known
 
-    def _rivals_of(self, kind: int) -> int:
+    def _rivals_of(self, kind: int) -> tuple[int, list[int]]:
+        """The other kinds that may stand in the way of one, as bits and by number."""
         known = self._rivals[kind]
-        if known < 0:
+        if known is None:
             known = self._rivals[kind] = _rivals(self.kinds, kind)
         return known
 
-    def _near(self, counts: tuple[int, ...], kind: int, lying: int) -> tuple[int, ...]:
+    def _near(self, counts: tuple[int, ...], kind: int) -> tuple[int, ...]:
         """Of what lies here only what stands in the way of a kind, directly or through others.
 
         The rest lies as it lies, however many more of the kind come: chops beside shoulder and
         leg, where a whole loin parts the leg from them, ask for room beside the loin alone.
         """
+        lying = 0
+        for other, count in enumerate(counts):
+            if count:
+                lying |= 1 << other
         near, new = 0, 1 << kind
         while new:
             near |= new
             one = new & -new
-            new = (new ^ one) | self._rivals_of(one.bit_length() - 1) & lying & ~near
+            new = (new ^ one) | self._rivals_of(one.bit_length() - 1)[0] & lying & ~near
         if not lying & ~near:
             return counts
         return tuple([count if near >> one & 1 else 0 for one, count in enumerate(counts)])
@@ -171,6 +198,18 @@ class Strip:
                 if not self._can_lie(tuple(pair)):
                     apart.append(other)
 
+    def too_many(self, counts: tuple[int, ...]) -> tuple[int, ...]:
+        """Of pieces that can't lie here together some that can't either: no others meet them.
+
+        Worked number: of 8 pieces of 4 in on 30 in and 2 of 3 in behind them these are the 8.
+        """
+        if self.plain or self.fits(counts):
+            return counts
+        found = next(over for over in self._over if all(map(ge, counts, over)))
+        if found not in self.cant:
+            self.cant.append(found)
+        return found
+
     def lay(self, counts: tuple[int, ...]) -> Layout | None:
         """Where so many of each kind lie, or None where they can't."""
         if counts not in self._known:
@@ -179,28 +218,30 @@ class Strip:
 
     def most_alone(self, kind: int) -> int:
         """How many of one kind fit with nothing else there."""
-        if kind not in self._alone:
-            self._alone[kind] = most_alone(self.kinds[kind])
-        return self._alone[kind]
+        known = self._alone[kind]
+        if known < 0:
+            known = self._alone[kind] = most_alone(self.kinds[kind])
+        return known
 
 
-def _rivals(kinds: tuple[Piece, ...], kind: int) -> int:
-    """The other kinds, as bits, that may stand in the way of one: in a lane, and where they lie.
+def _rivals(kinds: tuple[Piece, ...], kind: int) -> tuple[int, list[int]]:
+    """The other kinds, as bits and by number, that may stand in the way of one where they lie.
 
     Slices of 3/4 in up to 12 in with a kerf of 1/16 in, and what begins at 12 in, are rivals: the
     last kerf may fall there. Without a kerf they aren't.
     """
-    mine = kinds[kind]
-    if not mine.allowed:
-        return 0
-    lo, hi = mine.allowed[0][0], mine.allowed[-1][1] + mine.kerf
-    found = 0
-    for number, one in enumerate(kinds):
-        if number == kind or not one.lanes & mine.lanes or not one.allowed:
+    lanes, allowed, _, kerf, _ = kinds[kind]
+    mask, found = 0, list[int]()
+    if not allowed:
+        return mask, found
+    lo, hi = allowed[0][0], allowed[-1][1] + kerf
+    for number, (its_lanes, places, _, its_kerf, _) in enumerate(kinds):
+        if number == kind or not its_lanes & lanes or not places:
             continue
-        if one.allowed[0][0] < hi and lo < one.allowed[-1][1] + one.kerf:
-            found |= 1 << number
-    return found
+        if places[0][0] < hi and lo < places[-1][1] + its_kerf:
+            mask |= 1 << number
+            found.append(number)
+    return mask, found
 
 
 def _spans(kinds: tuple[Piece, ...], kind: int) -> list[tuple[int, list[tuple[int, int]]]]:
@@ -226,13 +267,10 @@ def _spans(kinds: tuple[Piece, ...], kind: int) -> list[tuple[int, list[tuple[in
 
 def _is_plain(kinds: tuple[Piece, ...]) -> bool:
     """Whether all kinds share one window, kerf and lanes, so that a sum decides."""
-    first = kinds[0]
-    if len(first.allowed) != 1 or first.anchor:
+    lanes, allowed, _, kerf, anchor = kinds[0]
+    if len(allowed) != 1 or anchor:
         return False
-    return all(
-        kind.lanes == first.lanes
-        and kind.allowed == first.allowed
-        and kind.kerf == first.kerf
-        and not kind.anchor
-        for kind in kinds
-    )
+    for one in kinds:
+        if one.lanes != lanes or one.kerf != kerf or one.anchor or one.allowed != allowed:
+            return False
+    return True

@@ -5,7 +5,8 @@ from itertools import permutations
 
 import pytest
 
-from shared.cutting.run_packing import Block, Piece, can_lie, carve, lay, most_alone
+from shared.cutting.can_lie import can_lie
+from shared.cutting.run_packing import Block, Piece, carve, lay, most_alone
 from shared.cutting.run_search import Free
 from shared.cutting.strip import Strip
 from tests.shared.cutting.tiny_lot import SAW, inches

@@ -1,6 +1,8 @@
 """The search over orders on a run, by itself."""
 
-from shared.cutting.run_search import Free, search
+import random
+
+from shared.cutting.run_search import Free, lies, mirrored, search
 
 
 def test_a_gap_is_filled_that_no_simple_order_fills() -> None:
@@ -27,3 +29,28 @@ def test_hundreds_of_slices_need_no_deep_recursion() -> None:
     found = search([thin, other])
     assert found is not None
     assert len(found) == 860
+
+
+def test_from_either_end_it_is_the_same() -> None:
+    draw, seen = random.Random(2), {True: 0, False: 0}
+    for _ in range(400):
+        free = [_free(draw, kind) for kind in range(draw.randint(2, 5))]
+        can = search(free) is not None
+        assert lies(free) is can
+        assert lies(mirrored(free)) is can
+        seen[can] += 1
+    assert min(seen.values()) > 60
+
+
+def test_the_worked_numbers() -> None:
+    # 4 in at the head of 12 in and 5 in at its tail leave room for one of 3 in, not for two.
+    ends = [Free(1, ((0, 4),), 4, 0, 0, 1), Free(1, ((7, 12),), 5, 0, 1, 1)]
+    assert lies([*ends, Free(1, ((0, 12),), 3, 0, 2, 1)])
+    assert not lies([*ends, Free(1, ((0, 12),), 3, 0, 2, 2)])
+    assert mirrored([Free(1, ((2, 12),), 3, 1, 0, 1)])[0].allowed == ((0, 10),)
+
+
+def _free(draw: random.Random, kind: int) -> Free:
+    lo, size = draw.randint(0, 6), draw.randint(1, 5)
+    allowed = ((lo, lo + size + draw.randint(0, 10)),)
+    return Free(draw.randint(1, 7), allowed, size, draw.choice([0, 0, 1]), kind, draw.randint(1, 3))
