@@ -19,6 +19,8 @@ from shared.cutting.ways import Ways
 
 Reach = tuple[int, int, int, int]  # run, lane, first and last stretch
 OnLanes = dict[tuple[int, int], list[tuple[Strip, Piece]]]  # by run and lane
+Taker = list[tuple[int, list[Sequence[tuple[Strip, Piece]]]]]  # by row, its need and its options
+Takers = dict[tuple[int, int], dict[int, Taker]]  # by run and lane, and by line
 Cells = tuple[str, int, int]  # part or run, share and lane, on all sides
 
 
@@ -173,22 +175,25 @@ class _Lanes:
         self._lines, self._ways = lines, ways
         self._strips: dict[int, dict[Strip, Animal]] = {}
         first_of = _first_lanes(lines, ways)
+        seen: set[tuple[Strip, Piece]] = set()
         for option, take in _options(lines, ways):
             for strip, piece in take.pieces:
+                if (strip, piece) in seen:
+                    continue
+                seen.add((strip, piece))
                 self._strips.setdefault(strip[2], {})[strip] = option.animal
                 lanes = [bit for bit in bits_of(piece.lanes) if (strip[2], bit) in first_of]
                 for first, last in _ranges(piece, _bounds(option.animal, strip, EXPECTED)):
                     for bit in lanes:
                         self.reaches[strip[2], bit, first, last] = None
-        self._pieces = [[_by_lane(option, ways) for option in _all(one)] for one in lines]
+        self._takers = _takers(lines, ways)
         self._sawn = {
             one.choice.line: one.options[0].wanted.kerf for one in lines if _is_sawn(one, ways)
         }
 
     def is_shared(self, reach: Reach) -> bool:
         """Whether several lines have pieces in its lane."""
-        lane = reach[:2]
-        return sum([any(lane in one for one in mine) for mine in self._pieces]) > 1
+        return len(self._takers.get(reach[:2], ())) > 1
 
     def place(self, reach: Reach) -> Place:
         """One reach with what each line takes of it."""
@@ -199,10 +204,14 @@ class _Lanes:
             bounds = _bounds(animal, strip, EXPECTED)
             ends[strip] = bounds[first], bounds[last + 1]
         taken: set[Strip] = set()
-        amounts = [
-            [_of_lane(one.get((run, lane), ()), ends, taken) for one in mine]
-            for mine in self._pieces
-        ]
+        must: dict[int, int] = {}
+        may: dict[int, int] = {}
+        for line, rows in self._takers.get((run, lane), {}).items():
+            must[line] = may[line] = 0
+            for need, options in rows:
+                mine = [_of_lane(pieces, ends, taken) for pieces in options]
+                must[line] += need * min(mine)
+                may[line] += need * next((amount for amount in mine if amount), 0)
         used = [strip for strip in strips if strip in taken] or list(strips)
         there = most = 0
         for strip in used:
@@ -210,8 +219,7 @@ class _Lanes:
             bounds = _bounds(strips[strip], strip, MOST)
             most += bounds[last + 1] - bounds[first]
         place = Place("length", _where(reach, used, self._ways), there, most, last - first)
-        for one, mine in zip(self._lines, amounts, strict=True):
-            _add(place, one, mine)
+        place.must, place.may = must, may
         place.last_kerfs = {line: kerf * len(used) for line, kerf in self._sawn.items()}
         place.spare = max(place.last_kerfs.values(), default=0)
         return place
@@ -230,6 +238,20 @@ def _first_lanes(lines: Sequence[Demand], ways: Ways) -> set[tuple[int, int]]:
     for lane, mine in takers.items():
         first.setdefault(tuple(mine), lane)
     return {*first.values()}
+
+
+def _takers(lines: Sequence[Demand], ways: Ways) -> Takers:
+    """The lines with pieces in each lane, by run and lane: of each row what its options take."""
+    found: Takers = {}
+    for one in lines:
+        mine = [[_by_lane(option, ways) for option in row.options] for row in one.rows]
+        for lane in {lane: None for row in mine for option in row for lane in option}:
+            found.setdefault(lane, {})[one.choice.line] = [
+                (row.need, [option.get(lane, ()) for option in options])
+                for row, options in zip(one.rows, mine, strict=True)
+                if options
+            ]
+    return found
 
 
 def _by_lane(option: Option, ways: Ways) -> OnLanes:
