@@ -279,7 +279,7 @@ def _left(given: "Problem", state: "State", number: int, options: "Sequence[_Opt
             reaches[bit] = min(start, lo), max(end, hi)
     left = 0
     for bit, (start, end) in reaches.items():
-        takes, last = takes_of(packing, bit, (start, end))
+        takes, last = takes_of(packing.kinds, bit, (start, end))
         left += end - start + last - sum(map(mul, counts, takes))
     return left
 

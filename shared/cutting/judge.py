@@ -7,11 +7,12 @@ from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
 from shared.cutting.apart import met_apart
+from shared.cutting.by_sums import BySums
 from shared.cutting.problem import Part, Problem, State, Witness
-from shared.cutting.together import Sums
+from shared.cutting.run_search import ENDLESS
 
 # Steps of a judgement, and of one place by place, after which the other has its turn.
-EFFORTS = ((100, 3000), (1000, 20_000))
+EFFORTS = ((100, 3000), (1000, 20_000), (10_000, 1_000_000))
 FEW = 12  # steps of a judgement before sums are worth adding up
 
 
@@ -26,13 +27,15 @@ class Left(NamedTuple):
 class Judge:
     """Judgements over one problem, with its memory of what failed."""
 
-    def __init__(self, given: Problem, hard: bool = False) -> None:
+    def __init__(self, given: Problem, hard: bool = False, by_sums: bool = True) -> None:
         """A judge of one problem; where it is `hard`, as is known, sums are added up at once."""
+        self._by_sums = by_sums
         self.given = given
         self.tired = False
         self.steps = 0
         self._memory = given.memory
         self._limit = 0
+        self._hardest = ENDLESS
         self._hard = hard
         self._adds = False
 
@@ -42,20 +45,22 @@ class Judge:
         The units of a row before its `first` option are told as 0. Rows with the same options
         are judged as one: 7 and 4 of the same steak as 11, of which the first row gets the first.
         """
+        alike = self._alike(rows)
+        found = self._met(state, _together(alike))
+        return None if found is None else _dealt_out(alike, found)
+
+    def known(self, state: State, rows: tuple[Left, ...]) -> Witness | None:
+        """The units `meet` gave, where it was asked the same and there were any."""
+        alike = self._alike(rows)
+        found = self._memory.met.get((_together(alike), self.given.signature(state)))
+        return None if found is None else _dealt_out(alike, found)
+
+    def _alike(self, rows: tuple[Left, ...]) -> list[list[Left]]:
+        """Rows that have the same options together."""
         alike: dict[int, list[Left]] = {}
         for one in rows:
             alike.setdefault(self._shape(one), []).append(one)
-        if len(alike) == len(rows):
-            return self._met(state, rows)
-        together = [
-            mine[0]._replace(need=sum([one.need for one in mine])) for mine in alike.values()
-        ]
-        found = self._met(state, tuple(together))
-        if found is not None:
-            found = dict(found)
-            for mine in alike.values():
-                _deal_out(mine, found)
-        return found
+        return [*alike.values()]
 
     def _shape(self, one: Left) -> int:
         """A number that rows with the same options, and no bounds of their own, have in common."""
@@ -78,9 +83,15 @@ class Judge:
     def _tried(self, state: State, rows: tuple[Left, ...]) -> Witness | None:
         if not self._hard:
             self.steps, self._limit, self._adds = 0, FEW, False
+            self._hardest = self.given.hard()
             found = self._meet(state, rows)
+            self._hardest = ENDLESS
             if found is not None or not self.tired:
                 return found
+        if self._by_sums:
+            decided = BySums(self.given, state, rows).any()
+            if decided.known:
+                return decided.witness
         self._adds = True
         if self._rooms(state, rows, None, 0) is None:
             return None
@@ -109,7 +120,9 @@ class Judge:
         if not rows:
             return {}
         self.steps += 1
-        self.tired = 0 < self._limit < self.steps
+        self.tired = 0 < self._limit < self.steps or (
+            self._hardest < ENDLESS and self.given.hard() > self._hardest
+        )
         if self.tired:
             return None
         failed = self._memory.failed
@@ -169,7 +182,7 @@ class Judge:
                 weights[row] = weights.get(row, 1) + 1
                 return None
             rooms.append(mine)
-        if self._adds and len(rows) > 1 and self._sums().overfull(state, rows, rooms):
+        if self._adds and len(rows) > 1 and self.given.sums().overfull(state, rows, rooms):
             return None
         return rooms
 
@@ -197,12 +210,6 @@ class Judge:
                 whole |= mask
             known[key] = whole, masks
         return known[key]
-
-    def _sums(self) -> Sums:
-        memory = self._memory
-        if memory.sums is None:
-            memory.sums = Sums(self.given)
-        return memory.sums
 
     def _together(self, row: int, first: int, rooms: tuple[int, ...]) -> int:
         """No more units of a row than this can be made, seen strip by strip.
@@ -250,17 +257,31 @@ def _mask(part: Part, packings: int) -> int:
     return mask
 
 
-def _deal_out(alike: list[Left], found: Witness) -> None:
+def _together(alike: list[list[Left]]) -> tuple[Left, ...]:
+    """Rows that are alike as one: 7 and 4 of the same steak as 11."""
+    return tuple(
+        [
+            mine[0]._replace(need=sum([one.need for one in mine])) if len(mine) > 1 else mine[0]
+            for mine in alike
+        ]
+    )
+
+
+def _dealt_out(alike: list[list[Left]], found: Witness) -> Witness:
     """Give rows judged as one their own units, the first options to the first row."""
-    first = alike[0]
-    left = list(found[first.row][first.first :])
-    for one in alike:
-        need, mine = one.need, list[int]()
-        for option, there in enumerate(left):
-            mine.append(min(need, there))
-            left[option] -= mine[-1]
-            need -= mine[-1]
-        found[one.row] = (*(0,) * one.first, *mine)
+    if all(len(mine) == 1 for mine in alike):
+        return found
+    found = dict(found)
+    for mine in alike:
+        left = list(found[mine[0].row][mine[0].first :])
+        for one in mine:
+            need, units = one.need, list[int]()
+            for option, there in enumerate(left):
+                units.append(min(need, there))
+                left[option] -= units[-1]
+                need -= units[-1]
+            found[one.row] = (*(0,) * one.first, *units)
+    return found
 
 
 def _count(need: int, rooms: tuple[int, ...]) -> int:

@@ -2,16 +2,14 @@
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
-from typing import TYPE_CHECKING, NamedTuple
+from typing import NamedTuple
 
 from shared.cutting.demand import Row
 from shared.cutting.run_packing import Layout, Piece
 from shared.cutting.strip import Strip as Packing
 from shared.cutting.take import Cell, Missing, Strip
+from shared.cutting.together import Sums
 from shared.cutting.ways import Ways
-
-if TYPE_CHECKING:
-    from shared.cutting.together import Sums
 
 
 class Part(NamedTuple):
@@ -40,10 +38,21 @@ class Memory:
     `met` are questions with their witness, `failed` what failed on the way to them. `weights` are
     how often each row found no room, and 1. By row and first option: `strips` are the options on
     each strip and the most of them there, `shapes` the number of options that are alike, from
-    `numbers`, and `masks` the strips and cells they touch.
+    `numbers`, and `masks` the strips and cells they touch. `grew` tells that trying in the fixed
+    order did.
     """
 
-    __slots__ = ("failed", "masks", "met", "numbers", "shapes", "strips", "sums", "weights")
+    __slots__ = (
+        "failed",
+        "grew",
+        "masks",
+        "met",
+        "numbers",
+        "shapes",
+        "strips",
+        "sums",
+        "weights",
+    )
 
     def __init__(self) -> None:
         """Nothing was asked yet."""
@@ -55,6 +64,7 @@ class Memory:
         self.numbers: dict[tuple[int, tuple[Part, ...]], int] = {}
         self.masks: dict[tuple[int, int], tuple[int, tuple[int, ...]]] = {}
         self.sums: Sums | None = None
+        self.grew = False
 
 
 @dataclass(slots=True)
@@ -74,6 +84,16 @@ class Problem:
         """Nothing lies anywhere."""
         counts = tuple([(0,) * len(packing.kinds) for packing in self.packings])
         return State(counts, (0,) * len(self.there))
+
+    def sums(self) -> Sums:
+        """The sums over its regions, as far as they were needed."""
+        if self.memory.sums is None:
+            self.memory.sums = Sums(self)
+        return self.memory.sums
+
+    def hard(self) -> int:
+        """How often it was hard to tell whether pieces can lie on its strips."""
+        return sum([packing.hard for packing in self.packings])
 
     def room(self, part: Part, state: State, limit: int) -> int:
         """The most units of an option that still fit beside a state, up to a limit.

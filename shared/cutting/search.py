@@ -8,10 +8,12 @@ then found row by row, each step proved by another judgement.
 
 from collections.abc import Sequence
 
+from shared.cutting.by_sums import BySums
 from shared.cutting.judge import Judge, Left
 from shared.cutting.problem import Problem, State, Units, Witness
 
-PATIENCE = 24  # steps of the dive after which the judge is called
+PATIENCE = 6  # steps of the dive beyond its rows after which the judge is called
+HARD = 0  # times that it was hard to tell whether pieces can lie, after which likewise
 
 
 def solve(given: Problem, which: Sequence[int] | None = None) -> Units | None:
@@ -20,9 +22,13 @@ def solve(given: Problem, which: Sequence[int] | None = None) -> Units | None:
     `which` are the rows to be met, all when None; the others have no units.
     """
     dive = _Dive(given, range(len(given.rows)) if which is None else which)
-    found = dive.run()
-    if found is not None or not dive.tired:
-        return found
+    if not given.memory.grew:
+        found = dive.run()
+        if found is not None or not dive.tired:
+            return found
+        given.memory.grew = True
+    elif not dive.begin():
+        return None
     return _by_judgement(given, dive)
 
 
@@ -111,15 +117,32 @@ class _Dive:
         self.free: list[int] = []
         self.made: list[tuple[int, ...]] = [(0,) * len(parts) for _, parts in given.rows]
         self.start = given.empty()
+        self._strips = [packing for packing in given.packings if not packing.plain]
+        self._was_hard = self._hard()
 
-    def run(self) -> Units | None:
-        """The first assignment, or None: with `tired` set nobody knows."""
+    def _is_tired(self) -> bool:
+        """Whether it grew, or it was hard to tell in this dive whether pieces can lie."""
+        hard = self._hard() - self._was_hard if self._strips else 0
+        self.tired = self.steps > len(self.free) + PATIENCE or hard > HARD
+        return self.tired
+
+    def _hard(self) -> int:
+        return sum([strip.hard for strip in self._strips])
+
+    def begin(self) -> bool:
+        """Set what has no choice of place; whether it fits."""
         start = _forced(self.given, self.which)
         if start is None:
-            return None
+            return False
         self.start, self.free, made = start
         for number, units in made.items():
             self.made[number] = units
+        return True
+
+    def run(self) -> Units | None:
+        """The first assignment, or None: with `tired` set nobody knows."""
+        if not self.begin():
+            return None
         if not self._all_have_room(0, self.start) or not self._from(0, self.start):
             return None
         return tuple(self.made)
@@ -152,8 +175,7 @@ class _Dive:
         if option == len(parts):
             self.made[self.free[place]] = made
             self.steps += 1
-            self.tired = self.steps > PATIENCE
-            if self.tired:
+            if self._is_tired():
                 return False
             return self._all_have_room(place + 1, state) and self._from(place + 1, state)
         later = sum(rooms[option + 1 :])
@@ -178,17 +200,24 @@ class _Dive:
                     break
             if left > 0:
                 return False
-        return True
+        return not (self._strips and self._is_tired())
 
 
 def _by_judgement(given: Problem, dive: _Dive) -> Units | None:
-    """The first assignment where the dive grew: a witness, bettered row by row from the first."""
-    state = dive.start
+    """The first assignment where the dive grew: by sums, or a witness, bettered row by row."""
+    state, made = dive.start, dive.made
     rows = tuple([Left(number, given.rows[number][0], 0) for number in dive.free])
+    judge = Judge(given, by_sums=False)
+    decided = BySums(given, state, rows).first(judge.known(state, rows))
+    if decided.known and decided.witness is None:
+        return None
+    if decided.witness is not None:
+        for number, units in decided.witness.items():
+            made[number] = units
+        return tuple(made)
     witness = Judge(given, hard=True).meet(state, rows)
     if witness is None:
         return None
-    judge, made = Judge(given), dive.made
     for place, number in enumerate(dive.free):
         left, parts = given.rows[number]
         counts: list[int] = []

@@ -37,6 +37,7 @@ def stand(demands: list[Demand], ways: Ways) -> Standing | None:
     """The first lengths with which a group stands, with its plan; None where it can't."""
     rows = rows_of(demands)
     one_way = all(len(row.options) == 1 for row in rows)
+    grew = False
     for scenario in SCENARIOS:
         if one_way:
             if _fits_one_way(rows, scenario, ways):
@@ -44,7 +45,9 @@ def stand(demands: list[Demand], ways: Ways) -> Standing | None:
                 return Standing(demands, rows, scenario, None, units)
             continue
         given = problem(rows, scenario, ways)
+        given.memory.grew = grew
         units = solve(given)
+        grew = given.memory.grew
         if units is not None:
             return Standing(demands, rows, scenario, given, units)
     return None
@@ -98,25 +101,30 @@ def with_up_to(
     The lengths stay those of the group, so they never make it less sure. Gives the counts too.
     """
     counts: list[tuple[Demand, int]] = []
+    if ways.strips is None:
+        ways = replace(ways, strips={})
+    lines, rows, given = found.demands, found.rows, found.given
     for demand in asked:
         low, high = 0, demand.up_to
-        rows = [*found.rows, Row(demand.choice.line, high, demand.options)]
-        most = problem(rows, found.scenario, ways)
+        more = [*rows, Row(demand.choice.line, high, demand.options)]
+        most = problem(more, found.scenario, ways)
         middle = high
         while low < high:
-            if possible(_asking(most, len(rows) - 1, middle), range(len(rows))):
+            if possible(_asking(most, len(rows), middle), range(len(more))):
                 low = middle
             else:
                 high = middle - 1
             middle = (low + high + 1) // 2
         if low:
-            rows = [*found.rows, Row(demand.choice.line, low, demand.options)]
-            given = _asking(most, len(rows) - 1, low)
-            units = solve(given)
-            assert units is not None, "what is possible has a first assignment"
-            lines = [*found.demands, demand]
-            found = Standing(lines, rows, found.scenario, given, units)
+            given = _asking(most, len(rows), low)
+            rows = [*rows, Row(demand.choice.line, low, demand.options)]
+            lines = [*lines, demand]
         counts.append((demand, low))
+    if given is not None and given is not found.given:
+        given.memory.grew |= found.given is not None and found.given.memory.grew
+        units = solve(given)
+        assert units is not None, "what is possible has a first assignment"
+        found = Standing(lines, rows, found.scenario, given, units)
     return found, counts
 
 

@@ -1,6 +1,6 @@
 """Sums over all sides at once: lines that are too much for all the places they may lie in.
 
-A `_Region` is a set of lanes of strips, each from one point to another, or of cells. What one unit
+A `Region` is a set of lanes of strips, each from one point to another, or of cells. What one unit
 of an option takes of it at least, wherever its pieces come to lie, times the units that find room
 nowhere else, can't be more than what is there. Sound, never complete: False says nothing.
 """
@@ -15,14 +15,13 @@ if TYPE_CHECKING:
     from shared.cutting.judge import Left
     from shared.cutting.problem import Part, Problem, State
     from shared.cutting.run_packing import Piece
-    from shared.cutting.strip import Strip
 
 Window = tuple[int, int]
 Lanes = dict[tuple[int, int], Window]  # by packing and lane
 _Name = tuple[frozenset[tuple[tuple[int, int], Window]], frozenset[int]]
 
 
-class _Region(NamedTuple):
+class Region(NamedTuple):
     """A set of lanes or of cells, what is there, and what takes of it.
 
     `there` holds the last kerf of each lane, which may fall outside. `by_kind` are packings with
@@ -35,6 +34,13 @@ class _Region(NamedTuple):
     cells: frozenset[int]
     by_row: dict[int, tuple[tuple[int, int], ...]]
 
+    def taken(self, counts: "Sequence[Sequence[int]]", used: "Sequence[int]") -> int:
+        """What so many pieces of each kind, by packing, and amounts of cells take of it."""
+        found = sum([used[cell] for cell in self.cells])
+        for packing, takes in self.by_kind.items():
+            found += sum(map(mul, counts[packing], takes))
+        return found
+
 
 class Sums:
     """The regions of one problem, whatever it asks of each row; each as it is first needed."""
@@ -42,9 +48,10 @@ class Sums:
     def __init__(self, given: "Problem") -> None:
         """Nothing is added up yet."""
         self._given = given
-        self._different = _different(given)
-        self._stretches = _Stretches(given)
-        self._regions: list[_Region] = []
+        self._kinds = [packing.kinds for packing in given.packings]
+        self._different = _different(self._kinds)
+        self._stretches = _Stretches(given.there, self._kinds)
+        self._regions: list[Region] = []
         self._numbers: dict[_Name, int] = {}
         self._of_rows: dict[int, set[int]] = {}
 
@@ -69,15 +76,11 @@ class Sums:
 
     def _too_short(
         self,
-        region: _Region,
+        region: Region,
         state: "State",
         asked: "Sequence[tuple[Left, Sequence[int] | None]]",
     ) -> bool:
-        left = region.there
-        for packing, takes in region.by_kind.items():
-            left -= sum(map(mul, state.counts[packing], takes))
-        for cell in region.cells:
-            left -= state.used[cell]
+        left = region.there - region.taken(state.counts, state.used)
         for (row, need, first), mine in asked:
             takes = region.by_row.get(row)
             if takes is None:
@@ -86,13 +89,23 @@ class Sums:
                 left -= _least(need, first, takes, mine)
         return left < 0
 
+    def regions(self, rows: "Iterable[int]") -> "list[Region]":
+        """All regions some rows may lie in, and every cell they take of."""
+        meant: dict[int, None] = {}
+        for row in rows:
+            meant |= dict.fromkeys(self._of_row(row))
+            for part in self._given.rows[row][1]:
+                for cell, _ in part.cells:
+                    meant[self._number({}, frozenset((cell,)))] = None
+        return [self._regions[number] for number in meant]
+
     def _of_row(self, row: int) -> set[int]:
         """The numbers of the regions that come from where this row may lie."""
         known = self._of_rows.get(row)
         if known is None:
             known = self._of_rows[row] = set()
             parts = self._given.rows[row][1]
-            for reach in _reaches(self._given, parts, self._different):
+            for reach in _reaches(self._kinds, parts, self._different):
                 known.add(self._number(reach, frozenset()))
                 known.add(self._number(self._stretches.widened(reach), frozenset()))
             for cells in _cells(parts):
@@ -117,7 +130,7 @@ def _cells(parts: "Sequence[Part]") -> Iterator[frozenset[int]]:
         yield frozenset([mine[0] for mine in taken if mine])
 
 
-def _takes_of(parts: "Sequence[Part]", region: _Region) -> tuple[tuple[int, int], ...]:
+def _takes_of(parts: "Sequence[Part]", region: Region) -> tuple[tuple[int, int], ...]:
     """What one unit takes on each option, and the option, the least first; nothing: none."""
     found: list[tuple[int, int]] = []
     for at, (pieces, cells, cap) in enumerate(parts):
@@ -152,17 +165,19 @@ def _least(
     return total
 
 
-def _different(given: "Problem") -> int:
+def _different(kinds: "Sequence[Sequence[Piece]]") -> int:
     """Lanes, but of those that every piece takes together only one: eye and bone of a chop."""
     takers: dict[int, list[tuple[int, int]]] = {}
-    for packing, strip in enumerate(given.packings):
-        for number, kind in enumerate(strip.kinds):
+    for packing, mine in enumerate(kinds):
+        for number, kind in enumerate(mine):
             for bit in bits_of(kind.lanes):
                 takers.setdefault(bit, []).append((packing, number))
-    return sum({tuple(mine): bit for bit, mine in takers.items()}.values())
+    return sum({tuple(those): bit for bit, those in takers.items()}.values())
 
 
-def _reaches(given: "Problem", parts: "Sequence[Part]", different: int) -> Iterator[Lanes]:
+def _reaches(
+    kinds: "Sequence[Sequence[Piece]]", parts: "Sequence[Part]", different: int
+) -> Iterator[Lanes]:
     """Where a row's units may lie: in all lanes they take, and lane by lane.
 
     Lane by lane, an option that doesn't take the lane counts in its first one.
@@ -171,7 +186,7 @@ def _reaches(given: "Problem", parts: "Sequence[Part]", different: int) -> Itera
         [
             (packing, piece, piece.lanes & different or piece.lanes)
             for packing, kind in part.pieces
-            for piece in [given.packings[packing].kinds[kind]]
+            for piece in [kinds[packing][kind]]
         ]
         for part in parts
         if part.cap and part.pieces
@@ -206,8 +221,8 @@ def _widen(found: Lanes, packing: int, piece: "Piece", mask: int) -> None:
 class _Stretches:
     """Lanes of strips from one point to another: what takes of them, remembered."""
 
-    def __init__(self, given: "Problem") -> None:
-        self._given = given
+    def __init__(self, there: "Sequence[int]", kinds: "Sequence[Sequence[Piece]]") -> None:
+        self._there, self._kinds = there, kinds
         self._takes: dict[tuple[int, int, Window], tuple[list[int], int]] = {}
         self._hulls: dict[tuple[int, int], list[Window]] = {}
 
@@ -221,7 +236,7 @@ class _Stretches:
     def _hulls_of(self, packing: int, bit: int) -> list[Window]:
         known = self._hulls.get((packing, bit))
         if known is None:
-            kinds = self._given.packings[packing].kinds
+            kinds = self._kinds[packing]
             hulls = [
                 (one.allowed[0][0], one.allowed[-1][1])
                 for one in kinds
@@ -230,21 +245,21 @@ class _Stretches:
             known = self._hulls[packing, bit] = list(dict.fromkeys(hulls))
         return known
 
-    def region(self, lanes: Lanes, cells: frozenset[int]) -> _Region:
+    def region(self, lanes: Lanes, cells: frozenset[int]) -> Region:
         """What is there of some lanes and cells, and what takes of it."""
-        there = sum([self._given.there[cell] for cell in cells])
+        there = sum([self._there[cell] for cell in cells])
         by_kind: dict[int, list[int]] = {}
         for (packing, bit), window in lanes.items():
             takes, last = self._taken(packing, bit, window)
             there += window[1] - window[0] + last
             before = by_kind.get(packing)
             by_kind[packing] = takes if before is None else list(map(add, before, takes))
-        return _Region(there, by_kind, cells, {})
+        return Region(there, by_kind, cells, {})
 
     def _taken(self, packing: int, bit: int, window: Window) -> tuple[list[int], int]:
         key = packing, bit, window
         if key not in self._takes:
-            self._takes[key] = takes_of(self._given.packings[packing], bit, window)
+            self._takes[key] = takes_of(self._kinds[packing], bit, window)
         return self._takes[key]
 
 
@@ -259,23 +274,24 @@ def _grown(window: Window, hulls: list[Window]) -> Window:
         start, end = grown
 
 
-def takes_of(strip: "Strip", bit: int, window: Window) -> tuple[list[int], int]:
+def takes_of(kinds: "Sequence[Piece]", bit: int, window: Window) -> tuple[list[int], int]:
     """What a piece of each kind takes of a lane between two points, and the longest kerf.
 
     What lies within takes its length and kerf, what may lie partly outside the least that it can
     take: 5 in between 0 and 8 in take 1 in of what lies between 4 and 8 in at least.
     """
     start, end = window
-    takes, last = [0] * len(strip.kinds), 0
-    for kind, piece in enumerate(strip.kinds):
-        if not piece.lanes & bit or not piece.allowed or piece.size + piece.kerf == 0:
+    takes, last = [0] * len(kinds), 0
+    for kind, (lanes, allowed, size, kerf, _) in enumerate(kinds):
+        if not lanes & bit or not allowed:
             continue
-        lo, hi = piece.allowed[0][0], piece.allowed[-1][1]
+        lo, hi = allowed[0][0], allowed[-1][1]
         if start <= lo and hi <= end:
-            takes[kind] = piece.size + piece.kerf
-            last = max(last, piece.kerf)
-        else:
-            first = min(lo + piece.size, end) - max(lo, start)
-            other = min(hi, end) - max(hi - piece.size, start)
+            takes[kind] = size + kerf
+            if kerf > last and size + kerf:
+                last = kerf
+        elif lo < end and start < hi:
+            first = min(lo + size, end) - max(lo, start)
+            other = min(hi, end) - max(hi - size, start)
             takes[kind] = max(0, min(first, other))
     return takes, last

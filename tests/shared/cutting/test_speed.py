@@ -17,10 +17,10 @@ pytestmark = pytest.mark.skipif(
     sys.gettrace() is not None, reason="under coverage the figures are false"
 )
 QUARTERS = [question_of(full_order(f"speed {number}", "quarters")) for number in range(12)]
-# Beef s1 once took 1,500 ms, beef 33 14 s, deer s5 700 and lamb s5 440; the claim is 20 ms.
-# Twice what these take now; the others keep to twice the claim. Pork s12, once 2,900 ms, still
-# takes 1,200: pieces that take two lanes crowded between such as take one.
-STILL_SLOW = {"beef_s1_53": 50, "deer_s5_22": 70, "lamb_s5_30": 70, "pork_s12_26": 2500}
+# Beef s1 once took 1,500 ms, beef 33 14 s, deer s5 700 and lamb s5 440; the claim is 20 ms. Pork
+# s12, once 2,900 ms, still takes 30: pieces that take two lanes crowded between such as take one.
+# Goat p1, of which nobody saw the end, takes 40. Twice that; the others keep to twice the claim.
+STILL_SLOW = {"goat_p1_2681": 90, "pork_s12_26": 70}
 
 
 def test_percentiles_by_hand() -> None:

@@ -57,9 +57,9 @@ def test_cells_are_added_up_too() -> None:
 
 
 def test_what_may_lie_partly_outside_takes_the_least_it_can() -> None:
-    strip = Strip([Piece(1, ((0, 8),), 5, 0), Piece(1, ((4, 8),), 1, 1), Piece(2, ((4, 8),), 1, 1)])
-    assert takes_of(strip, 1, (4, 8)) == ([1, 2, 0], 1)
-    assert takes_of(strip, 1, (0, 8)) == ([5, 2, 0], 1)
+    kinds = [Piece(1, ((0, 8),), 5, 0), Piece(1, ((4, 8),), 1, 1), Piece(2, ((4, 8),), 1, 1)]
+    assert takes_of(kinds, 1, (4, 8)) == ([1, 2, 0], 1)
+    assert takes_of(kinds, 1, (0, 8)) == ([5, 2, 0], 1)
 
 
 def test_a_piece_that_crosses_the_window_takes_room_there() -> None:
