@@ -3,9 +3,9 @@
 import re
 from typing import TYPE_CHECKING, cast
 
-from PySide6.QtCore import QEvent, QModelIndex, QObject, QStringListModel, Qt, QTimer
+from PySide6.QtCore import QEvent, QModelIndex, QObject, QPoint, QStringListModel, Qt, QTimer
 from PySide6.QtGui import QKeyEvent, QStandardItem, QStandardItemModel
-from PySide6.QtWidgets import QApplication, QComboBox, QCompleter, QWidget
+from PySide6.QtWidgets import QAbstractItemView, QApplication, QComboBox, QCompleter, QWidget
 
 from desktop.counter.customer_names import (
     MOST,
@@ -16,6 +16,7 @@ from desktop.counter.customer_names import (
     read_names,
 )
 from desktop.fields import ChoiceField
+from desktop.look.space import GROUP
 from shared.shop.customers import Customer, name_key, phone_digits
 
 if TYPE_CHECKING:
@@ -28,8 +29,10 @@ if TYPE_CHECKING:
 
 LEAST_LETTERS = 16
 WAIT_MS = 60
+MOST_WIDE = 640  # the list below the line
 NEW = 0  # who is not in the store yet; the store's ids begin at 1
 _PHONE = re.compile(r"[\s,;]*(\+?[0-9(][0-9() .+-]{5,})\s*$")
+_CORNER = QPoint()
 _WORDS = Qt.ItemDataRole.UserRole + 1
 _ID = Qt.ItemDataRole.UserRole + 2
 
@@ -284,6 +287,11 @@ class CustomerField(ChoiceField[int]):
             item.setData(one.words, _WORDS)
             item.setData(one.id, _ID)
             self._below.appendRow(item)
+        below = self._completer.popup()
+        if isinstance(below, QAbstractItemView):  # names and phones are longer than a share's line
+            wide = below.sizeHintForColumn(0) + 2 * GROUP
+            room = self.screen().availableGeometry().right() - self.line.mapToGlobal(_CORNER).x()
+            below.setMinimumWidth(max(self.line.width(), min(wide, room, MOST_WIDE)))
 
     def _take(self, index: QModelIndex) -> None:
         self._soon.stop()

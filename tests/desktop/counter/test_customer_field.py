@@ -3,7 +3,7 @@
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QAbstractItemView, QApplication
 from pytestqt.qtbot import QtBot
 
 from desktop.bench import Bench
@@ -241,6 +241,9 @@ def test_a_producer_newly_written_is_offered_as_an_owner(qtbot: QtBot, bench: Be
     first.line.setFocus()
     QTest.keyClicks(first.line, "ferr")
     assert first.hits() == ("Marit Ferrebee 555 010 0144",)
+    below = QApplication.activePopupWidget()
+    assert isinstance(below, QAbstractItemView)
+    assert below.viewport().width() >= below.sizeHintForColumn(0), "the phone was cut off"
     searched(qtbot, bench)
     assert first.hits() == ("Marit Ferrebee 555 010 0144",)
     QTest.keyClick(first.line, Qt.Key.Key_Down)
