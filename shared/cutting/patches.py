@@ -5,7 +5,6 @@ What one option takes is what another one of its patch no longer finds; patches 
 
 from collections.abc import Collection, Iterable, Sequence
 from dataclasses import dataclass, field
-from typing import NamedTuple
 
 from shared.cutting.answer import PlanLine
 from shared.cutting.capacity import EXPECTED, Interval
@@ -13,25 +12,11 @@ from shared.cutting.connected import connected
 from shared.cutting.demand import Demand
 from shared.cutting.lanes import bits_of
 from shared.cutting.leftovers import Block, free_blocks, rest_line, rest_of_option
-from shared.cutting.occupied import Account, Occupied, PartPlace, Place, Used
+from shared.cutting.occupied import Account, Occupied, PartPlace, Used
 from shared.cutting.take import Lane, Option, Strip
-from shared.cutting.takings import Taking, Takings, taking_of
+from shared.cutting.takings import Reach, Taking, Takings, taking_of
 from shared.cutting.ways import Ways
 from shared.cutting.windows import window
-
-
-class Reach(NamedTuple):
-    """Where an option may take of the rest: lanes, with a window on each, parts, and accounts.
-
-    `places` are its lanes and parts, `share` is whose it is.
-    """
-
-    places: tuple[Place, ...]
-    lanes: tuple[Lane, ...]
-    windows: tuple[tuple[Lane, int, int], ...]
-    parts: tuple[PartPlace, ...]
-    accounts: tuple[Account, ...]
-    share: int
 
 
 @dataclass(slots=True)
@@ -59,7 +44,9 @@ class Moved:
             return True
         if self.parts and not self.parts.isdisjoint(reach.parts):
             return True
-        return any((reach.share, place) in self.used for place in reach.parts if self.used)
+        if not reach.parts or not self.used:
+            return False
+        return any((reach.share, place) in self.used for place in reach.parts)
 
     def note(self, was: Taking, now: Taking) -> None:
         """An option takes otherwise than it took."""
@@ -154,12 +141,13 @@ class Patch:
         """
         takings, split, other = self.takings, base.split, False
         assert takings is not None, "what lies on runs was noted when it was first taken"
+        there = Occupied(base.denominator, split)
         for turn, (rest, place) in enumerate(self.turns):
             reach = rest.reach[place]
             if not moved.lies_in(reach):
                 continue
             option, before = rest.of.options[place], rest.lines[place]
-            there = takings.view(base, reach.lanes, reach.accounts, turn)
+            takings.show(there, base, reach, turn)
             blocks = free_blocks(option, there, ways)
             if _lie_there(before, blocks):
                 continue
@@ -183,10 +171,12 @@ class Patch:
 
 def _lie_there(lines: Sequence[PlanLine], blocks: Sequence[Block]) -> bool:
     """Whether lines were made of these blocks."""
-    return len(lines) == len(blocks) and all(
-        made.side == held.side.number and made.start == start and made.end == end
-        for made, (held, _, start, end) in zip(lines, blocks, strict=True)
-    )
+    if len(lines) != len(blocks):
+        return False
+    for made, (held, _, start, end) in zip(lines, blocks, strict=True):
+        if made.start != start or made.end != end or made.side != held.side.number:
+            return False
+    return True
 
 
 def _note(lines: Iterable[PlanLine], occupied: Occupied, noted: set[Used]) -> None:

@@ -33,6 +33,7 @@ class Remembered:
         self._base = Occupied(denominator, split)
         self._all = Occupied(denominator, split)
         self._groups: list[Settled] = []
+        self._shares: dict[Used, dict[int, Fractions]] = {}  # by what a group takes
         self._rests: dict[int, Rest] = {}
         self._at: dict[Place, Patch] = {}
         self._noted: dict[Used, Patch] = {}
@@ -77,7 +78,7 @@ class Remembered:
             _put(base.accounts, account, new)
             self._touch(account[1:], every.accounts, account, new)
         if base.split:
-            self._share_out({key for one in (*was, *took) for key in one.by_share})
+            self._share_out(was, took)
 
     def _touch(self, place: Place, every: dict[K, V], key: K, new: V | None) -> None:
         """Something else is taken at a place; who takes the rest there, takes it anew."""
@@ -87,12 +88,19 @@ class Remembered:
             self._stale[id(patch)] = patch
             patch.reset.add(key)
 
-    def _share_out(self, keys: Iterable[Used]) -> None:
+    def _share_out(self, was: Sequence[Occupied], now: Sequence[Occupied]) -> None:
         """Add up anew what shares have of some parts; several groups may have of one."""
-        mine = [one.occupied.by_share for one in self._groups]
+        keys: dict[Used, None] = {}
+        for one in was:
+            for key in one.by_share:
+                del self._shares[key][id(one)]
+                keys[key] = None
+        for one in now:
+            for key, fractions in one.by_share.items():
+                self._shares.setdefault(key, {})[id(one)] = fractions
+                keys[key] = None
         for key in keys:
-            found = [some[key] for some in mine if key in some]
-            new = found[0] if len(found) == 1 else sum(found, Fractions())
+            new = sum(self._shares[key].values(), Fractions())
             if self._base.by_share.get(key, ()) != new:
                 self._moved.used.add(key)
                 _put(self._base.by_share, key, new or None)

@@ -1,17 +1,31 @@
 """What options that take the rest have taken, turn by turn, so that one can be taken anew alone."""
 
-from collections.abc import Collection, Iterable, Sequence
+from collections.abc import Iterable, Sequence, Set
 from fractions import Fraction
 from typing import NamedTuple, TypeVar
 
 from shared.cutting.answer import PlanLine
 from shared.cutting.capacity import Interval
 from shared.cutting.lanes import bits_of
-from shared.cutting.occupied import Account, Occupied, Used
+from shared.cutting.occupied import Account, Occupied, PartPlace, Place, Used
 from shared.cutting.take import Lane, Option
 
 K = TypeVar("K")
 V = TypeVar("V")
+
+
+class Reach(NamedTuple):
+    """Where an option may take of the rest: lanes, with a window on each, parts, and accounts.
+
+    `places` are its lanes and parts, `share` is whose it is.
+    """
+
+    places: tuple[Place, ...]
+    lanes: tuple[Lane, ...]
+    windows: tuple[tuple[Lane, int, int], ...]
+    parts: tuple[PartPlace, ...]
+    accounts: tuple[Account, ...]
+    share: int
 
 
 class Taking(NamedTuple):
@@ -32,24 +46,20 @@ class Takings:
         self._accounts: dict[Account, dict[int, list[int]]] = {}
         self._used: dict[Used, dict[int, list[Fraction]]] = {}
 
-    def view(
-        self, base: Occupied, lanes: Iterable[Lane], accounts: Iterable[Account], turn: int
-    ) -> Occupied:
-        """What a turn finds taken of some lanes and accounts: at first, and by those before it."""
-        found = Occupied(base.denominator, base.split)
-        for lane in lanes:
+    def show(self, found: Occupied, base: Occupied, reach: Reach, turn: int) -> None:
+        """What a turn finds taken where it reaches: at first, and by those before it."""
+        for lane in reach.lanes:
             there = base.lanes.get(lane, ())
             for other, mine in self._lanes.get(lane, {}).items():
                 if other < turn:
                     there = (*there, *mine)
             found.lanes[lane] = there
-        for account in accounts:
+        for account in reach.accounts:
             spent = base.accounts.get(account, 0)
             for other, lengths in self._accounts.get(account, {}).items():
                 if other < turn:
                     spent += sum(lengths)
             found.accounts[account] = spent
-        return found
 
     def put(self, turn: int, new: Taking) -> Taking | None:
         """A turn takes this; what it took before."""
@@ -64,17 +74,17 @@ class Takings:
         _insert(self._used, new.used, turn)
         return before
 
-    def write(self, base: Occupied, every: Occupied, keys: Collection[object]) -> None:
+    def write(self, base: Occupied, every: Occupied, keys: Set[object]) -> None:
         """Note in `every` what is taken under some keys, at first and by all turns."""
-        for lane, mine in self._lanes.items():
-            if lane in keys:
-                _put(every.lanes, lane, (*base.lanes.get(lane, ()), *_all(mine)))
-        for account, lengths in self._accounts.items():
-            if account in keys:
-                _put(every.accounts, account, base.accounts.get(account, 0) + sum(_all(lengths)))
-        for used, fractions in self._used.items():
-            if used in keys:
-                _put(every.by_share, used, (*base.by_share.get(used, ()), *_all(fractions)))
+        for lane in self._lanes.keys() & keys:
+            taken = (*base.lanes.get(lane, ()), *_all(self._lanes[lane]))
+            _put(every.lanes, lane, taken)
+        for account in self._accounts.keys() & keys:
+            spent = base.accounts.get(account, 0) + sum(_all(self._accounts[account]))
+            _put(every.accounts, account, spent)
+        for used in self._used.keys() & keys:
+            fractions = (*base.by_share.get(used, ()), *_all(self._used[used]))
+            _put(every.by_share, used, fractions)
 
     def used(self) -> set[Used]:
         """What is taken of for shares."""

@@ -2,10 +2,16 @@
 
 from shared.cutting.occupied import Occupied
 from shared.cutting.take import Lane
-from shared.cutting.takings import Taking, Takings
+from shared.cutting.takings import Reach, Taking, Takings
 
 LANE: Lane = ((0, 1, 0), 0)
 OTHER: Lane = ((0, 1, 0), 1)
+
+
+def _shown(takings: Takings, base: Occupied, turn: int) -> Occupied:
+    there = Occupied(base.denominator, base.split)
+    takings.show(there, base, Reach((), (LANE, OTHER), (), (), ((1, *LANE),), 1), turn)
+    return there
 
 
 def test_a_turn_sees_what_groups_and_earlier_turns_took() -> None:
@@ -13,10 +19,10 @@ def test_a_turn_sees_what_groups_and_earlier_turns_took() -> None:
     takings = Takings()
     takings.put(0, Taking([(LANE, (5, 8))], [((1, *LANE), 3)], []))
     takings.put(2, Taking([(LANE, (8, 9))], [((1, *LANE), 1)], []))
-    there = takings.view(base, [LANE, OTHER], [(1, *LANE)], 2)
+    there = _shown(takings, base, 2)
     assert there.lanes == {LANE: ((0, 5), (5, 8)), OTHER: ()}
     assert there.accounts == {(1, *LANE): 8}
-    assert takings.view(base, [LANE], [], 0).lanes == {LANE: ((0, 5),)}
+    assert _shown(takings, base, 0).lanes == {LANE: ((0, 5),), OTHER: ()}
 
 
 def test_what_a_turn_took_before_is_gone() -> None:
