@@ -46,6 +46,8 @@ class Judge:
         are judged as one: 7 and 4 of the same steak as 11, of which the first row gets the first.
         """
         alike = self._alike(rows)
+        if len(alike) == len(rows):
+            return self._met(state, rows)
         found = self._met(state, _together(alike))
         return None if found is None else _dealt_out(alike, found)
 
@@ -269,10 +271,10 @@ def _together(alike: list[list[Left]]) -> tuple[Left, ...]:
 
 def _dealt_out(alike: list[list[Left]], found: Witness) -> Witness:
     """Give rows judged as one their own units, the first options to the first row."""
-    if all(len(mine) == 1 for mine in alike):
-        return found
     found = dict(found)
     for mine in alike:
+        if len(mine) == 1:
+            continue
         left = list(found[mine[0].row][mine[0].first :])
         for one in mine:
             need, units = one.need, list[int]()

@@ -4,8 +4,14 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 from shared.cutting.lanes import bits_of
-from shared.cutting.run_packing import Block, Piece, carve, has_its_place, most_alone
-from shared.cutting.run_search import Free
+from shared.cutting.run_packing import (
+    Block,
+    Piece,
+    carve,
+    has_its_place,
+    most_alone,
+    most_within,
+)
 
 
 class _Lying(NamedTuple):
@@ -38,7 +44,7 @@ class RoomLeft:
         for kind, count in there:
             step = kind.size + kind.kerf
             if step and not has_its_place(kind):
-                free = carve(_free(kind), self._fixed)
+                free = carve(kind, self._fixed)
                 if not free:
                     self._cant = True
                     return
@@ -62,8 +68,8 @@ class RoomLeft:
             return 0
         if not step:
             return most_alone(piece)
-        allowed = carve(_free(piece), self._fixed) if self._fixed else piece.allowed
-        most = most_alone(piece._replace(allowed=allowed))
+        allowed = carve(piece, self._fixed) if self._fixed else piece.allowed
+        most = most_within(allowed, piece.size, piece.kerf)
         if most <= 0 or not self._free:
             return max(0, most)
         lo, hi = allowed[0][0], allowed[-1][1]
@@ -89,7 +95,3 @@ class RoomLeft:
             if block.lanes & bit:
                 left -= max(0, min(end, block.end + block.kerf) - max(start, block.start))
         return left + kerf
-
-
-def _free(piece: Piece) -> Free:
-    return Free(piece.lanes, piece.allowed, piece.size, piece.kerf, 0, 1)

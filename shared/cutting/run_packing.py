@@ -45,14 +45,18 @@ Layout = tuple[Block, ...]
 
 def most_alone(piece: Piece) -> int:
     """How many of one kind fit on an empty run; of what has no length as many as anybody asks."""
-    total, front = 0, 0
-    step = piece.size + piece.kerf
-    if step == 0:
+    if piece.size + piece.kerf == 0:
         return ENDLESS if piece.allowed else 0
-    for lo, hi in piece.allowed:
-        start = max(lo, front)
-        if hi - start >= piece.size:
-            count = (hi - start + piece.kerf) // step
+    return most_within(piece.allowed, piece.size, piece.kerf)
+
+
+def most_within(allowed: Iterable[Interval], size: int, kerf: int) -> int:
+    """How many pieces of some size fit into intervals, each with a kerf behind it."""
+    total, front, step = 0, 0, size + kerf
+    for lo, hi in allowed:
+        start = lo if lo > front else front
+        if hi - start >= size:
+            count = (hi - start + kerf) // step
             total += count
             front = start + count * step
     return total
@@ -154,7 +158,7 @@ def _clash(one: Block, other: Block) -> bool:
     )
 
 
-def carve(one: Free, blocks: Iterable[Block]) -> tuple[Interval, ...]:
+def carve(one: Free | Piece, blocks: Iterable[Block]) -> tuple[Interval, ...]:
     """What of the allowed intervals is left beside blocks in the same lanes."""
     left = one.allowed
     for block in blocks:
