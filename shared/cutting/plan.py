@@ -274,8 +274,9 @@ class Planner:
         """The pools of each share; remembered while its lines stay the same."""
         mine: dict[int, list[PlanLine]] = {share.number: [] for share in shares}
         drawing: dict[int, list[Demand]] = {share.number: [] for share in shares}
+        add = {number: lines_there.append for number, lines_there in mine.items()}
         for made in lines:
-            mine[made[1]].append(made)  # by share
+            add[made[1]](made)  # by share
         for one in of.drawing:
             drawing[one.choice.share].append(one)
         nature = self.ways.takes_nature

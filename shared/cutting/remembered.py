@@ -53,7 +53,7 @@ class Remembered:
         if len(of) != len(resting) or not all(map(is_, of, resting)):
             self._rest_anew(resting, ways)
         self._take_stale(ways)
-        return [rest.all_lines() for rest in self._rests.values()]
+        return [rest.flat or rest.all_lines() for rest in self._rests.values()]
 
     def _regroup(self, settled: Sequence[Settled]) -> None:
         """Put what other groups take in the place of what is settled no more."""

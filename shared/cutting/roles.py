@@ -5,6 +5,7 @@ from typing import NamedTuple
 
 from shared.cutting.answer import Verdict
 from shared.cutting.demand import Demand
+from shared.cutting.told_beside import has_something
 
 
 class Roles(NamedTuple):
@@ -56,7 +57,7 @@ def roles(demands: list[Demand], last: Roles, nature: Collection[str]) -> Roles:
         any(one.rows for one in resting),
         [one for one in stand if one.pool],
         [one for one in demands if one.refusal is not None],
-        [one for one in demands if one.lost or one.choice.piece_weight is not None],
+        [one for one in demands if has_something(one)],
         any(one.cut.code in nature for one in demands),
         {one.choice.line: "sure" if one.refusal is None else "cant" for one in demands},
         {},
@@ -68,7 +69,7 @@ def _only_made(one: Demand, nature: Collection[str]) -> bool:
     return (
         bool(one.rows or one.up_to)
         and one.refusal is None
-        and not (one.rest or one.pool or one.lost)
-        and one.choice.piece_weight is None
+        and not (one.rest or one.pool)
         and one.cut.code not in nature
+        and not has_something(one)
     )

@@ -16,17 +16,22 @@ from shared.cutting.take import Option, Take
 from shared.cutting.ways import Ways
 
 
+def has_something(one: Demand) -> bool:
+    """Whether there is something to tell of a line by itself, whatever the plan."""
+    return bool(one.lost) or _is_weight_unused(one)
+
+
 def of_lines(demands: Sequence[Demand], question: Question) -> Iterator[Caution]:
     """Sides left out of "all", roast weights nobody uses, and what was trimmed away.
 
-    Only lines that lost a side or name a piece's weight need be given.
+    Only lines of which there is something to tell need be given.
     """
     for one in demands:
         for option, why in one.lost:
             if one.refusal is None and why.kind != "joined":
                 where = Where(option.carcass, option.side, part=why.part)
                 yield Caution("lost_part", one.choice.line, where)
-        if one.choice.piece_weight is not None and one.options and not _cut_by_weight(one):
+        if _is_weight_unused(one):
             yield Caution("unused_piece_weight", one.choice.line)
     for number, carcass in enumerate(question.carcasses):
         away: dict[Where, Fraction] = {}
@@ -36,6 +41,10 @@ def of_lines(demands: Sequence[Demand], question: Question) -> Iterator[Caution]
                 away[where] = away.get(where, NOTHING) + gone.weight.nanograms
         for where, weight in away.items():
             yield Caution("trimmed", 0, where, weight)
+
+
+def _is_weight_unused(one: Demand) -> bool:
+    return one.choice.piece_weight is not None and bool(one.options) and not _cut_by_weight(one)
 
 
 def _cut_by_weight(one: Demand) -> bool:

@@ -115,10 +115,16 @@ def _moved(
     known: GivenBack | None,
 ) -> list[int]:
     """What is given with other lines: less of those that are gone, more of those that came."""
-    before, after = {id(one) for one in was}, {id(one) for one in lines}
+    if len(was) == len(lines):
+        pairs = [pair for pair in zip(was, lines, strict=True) if pair[0] is not pair[1]]
+        was, lines = [one for one, _ in pairs], [one for _, one in pairs]
+    else:
+        before, after = {id(one) for one in was}, {id(one) for one in lines}
+        was = [one for one in was if id(one) not in after]
+        lines = [one for one in lines if id(one) not in before]
     gone, come = [0] * (LOST + 1), list(trim[1:])
-    _give_back(gone, [one for one in was if id(one) not in after], shop, known)
-    _give_back(come, [one for one in lines if id(one) not in before], shop, known)
+    _give_back(gone, was, shop, known)
+    _give_back(come, lines, shop, known)
     return [more - less for more, less in zip(come, gone, strict=True)]
 
 
