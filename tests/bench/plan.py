@@ -38,7 +38,7 @@ from tests.oracle.blocks import SPECIES, species_of
 from tests.oracle.lot import Lot
 from tests.oracle.model import verdict
 
-BATCHES = 3
+BATCHES = 5
 
 
 def cpu_ms(work: Callable[[], object], batches: int = BATCHES) -> float:
