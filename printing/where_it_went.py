@@ -4,7 +4,7 @@ Every column adds up as printed: hundredths of a pound are dealt out so that no 
 missing from the sum.
 """
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from datetime import datetime
 from fractions import Fraction
 from math import floor
@@ -21,6 +21,7 @@ from shared.units import NG_PER_LB
 OWNERS_ABREAST = 4
 NAMES, WIDEST = 190.0, 150.0
 NOTHING = "—"
+NONE_TAKEN: Mapping[int, int] = {}
 
 
 def where_it_went(
@@ -32,12 +33,16 @@ def where_it_went(
     shop: ShopDetails,
     made: datetime,
     words: Words,
+    taken_off: Mapping[int, int] = NONE_TAKEN,
 ) -> bytes:
-    """The page as PDF; lot number 0 is an order file's, without one."""
+    """The page as PDF; lot number 0 is an order file's, without one.
+
+    `taken_off` are the nanograms that went between the hot and the chilled weight, by share.
+    """
     head = _head(species, lot_number, tags, journeys, shop, words)
     sheet = open_paper(shop.paper, head, "", made, words)
     for first in range(0, len(journeys), OWNERS_ABREAST):
-        _owners(sheet, journeys[first : first + OWNERS_ABREAST], words)
+        _owners(sheet, journeys[first : first + OWNERS_ABREAST], taken_off, words)
         sheet.skip(14)
     notes(sheet, tuple(_notes(journeys, words)))
     return sheet.pdf()
@@ -84,7 +89,9 @@ def _head(
     )
 
 
-def _owners(sheet: Paper, journeys: Sequence[Journey], words: Words) -> None:
+def _owners(
+    sheet: Paper, journeys: Sequence[Journey], taken_off: Mapping[int, int], words: Words
+) -> None:
     each = min(WIDEST, (sheet.room - NAMES) / len(journeys))
     wide = sheet.room - each * len(journeys)
     columns = [
@@ -92,15 +99,17 @@ def _owners(sheet: Paper, journeys: Sequence[Journey], words: Words) -> None:
         *(Column("", each, "right") for _ in journeys),
     ]
     owners = (words.say("went.column_owner"), *(one.owner or NOTHING for one in journeys))
-    table(sheet, columns, [owners, *_rows(journeys, words)])
+    table(sheet, columns, [owners, *_rows(journeys, taken_off, words)])
 
 
-def _rows(journeys: Sequence[Journey], words: Words) -> list[tuple[str, ...]]:
+def _rows(
+    journeys: Sequence[Journey], taken_off: Mapping[int, int], words: Words
+) -> list[tuple[str, ...]]:
     codes = [code for code, _ in journeys[0].rows]
     codes += [code for one in journeys for code, _ in one.rows if code not in codes]
-    shown = [_column(one) for one in journeys]
+    shown = [_column(one, taken_off.get(one.share, 0)) for one in journeys]
     rows = [
-        ("live", "killed", "hot", "cooled", "chilled"),
+        ("live", "killed", "hot", "taken_off", "cooled", "chilled"),
         tuple(code for code in codes if code != "packages"),
         ("packages",),
     ]
@@ -121,16 +130,18 @@ def _rows(journeys: Sequence[Journey], words: Words) -> list[tuple[str, ...]]:
     return found
 
 
-def _column(one: Journey) -> dict[str, int | None]:
+def _column(one: Journey, taken_off: int) -> dict[str, int | None]:
     """One owner's figures in hundredths of a pound, losses as what is taken away."""
     chilled, parts = hundredths(one.chilled_ng, [weight for _, weight in one.rows])
     hot = _whole(one.hot_ng)
     live = None if one.live_ng is None else _whole(one.live_ng)
+    off = _whole(taken_off)
     column: dict[str, int | None] = {
         "live": live,
         "killed": None if live is None else hot - live,
         "hot": hot,
-        "cooled": chilled - hot,
+        "taken_off": -off,
+        "cooled": chilled - hot + off,
         "chilled": chilled,
     }
     for (code, _), part in zip(one.rows, parts, strict=True):

@@ -191,13 +191,16 @@ def _side(fields: Fields, node: Node) -> SideWeights:
 
 
 def _gone(fields: Fields, node: Node) -> Gone:
-    got = fields.members(node, ("part", "side"), ("weight", "reason", "before_scale"))
+    got = fields.members(
+        node, ("part", "side"), ("weight", "reason", "before_scale", "before_chilled")
+    )
     return Gone(
         part=fields.code(got.get("part")),
         side=fields.whole(got.get("side"), 0, 2),
         weight=fields.weight(got.get("weight")),
         reason=fields.text(got.get("reason")),
         before_scale=fields.flag(got.get("before_scale")),
+        before_chilled=fields.flag(got.get("before_chilled")),
     )
 
 

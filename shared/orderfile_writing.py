@@ -127,6 +127,7 @@ def _gone(gone: Gone) -> Members:
         "weight": gone.weight,
         "reason": gone.reason,
         "before_scale": gone.before_scale,
+        "before_chilled": gone.before_chilled,
     }
     return out | _kept(more)
 

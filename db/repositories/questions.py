@@ -1,6 +1,7 @@
 """The question a lot puts to the planner: carcasses, shares, choices and the shop's settings."""
 
 from collections.abc import Iterable
+from dataclasses import replace
 from typing import Any, cast
 
 from sqlalchemy import Row, bindparam, select
@@ -21,7 +22,7 @@ from shared.carcass.carcass import Age, Carcass, Gone, Measured, Regime, Share, 
 from shared.carcass.dressing import USUAL, Dressing
 from shared.carcass.thirty_months import holds_for
 from shared.cutting.order import Choice, Question
-from shared.shop.animals import Weighing
+from shared.shop.animals import Loss, Weighing
 from shared.units import Weight
 
 CARCASS_COLUMNS = (
@@ -66,7 +67,8 @@ def question_of(desk: Desk, lot_id: int, *, at_block: bool | None) -> Question:
     if not animals:
         raise StoreBug(f"no lot {lot_id}")
     ids = [row.id for row in animals]
-    weighings = [one for one in weighings_of(desk.connection, ids) if one.current]
+    weighed = weighings_of(desk.connection, ids)
+    weighings = [one for one in weighed if one.current]
     losses = [one for one in losses_of(desk.connection, ids) if not one.void]
     measured = measured_of(desk.connection, ids)
     dressings = dressings_of(desk.connection, ids)
@@ -74,7 +76,7 @@ def question_of(desk: Desk, lot_id: int, *, at_block: bool | None) -> Question:
         _carcass(
             row,
             [one for one in weighings if one.animal_id == row.id],
-            tuple(one.gone for one in losses if one.animal_id == row.id),
+            tuple(_gone(one, weighed) for one in losses if one.animal_id == row.id),
             measured.get(row.id, ()),
             dressings.get(row.id, USUAL),
         )
@@ -124,6 +126,19 @@ def _carcass(
         condemned=row.state in NOTHING_LEFT,
         dressing=dressing,
     )
+
+
+def _gone(loss: Loss, weighed: Iterable[Weighing]) -> Gone:
+    """What is gone; it was off before the chilled weight if it was told by then, as at the rail.
+
+    A chilled weight that was corrected stands for the time it was first taken.
+    """
+    chilled = [
+        one.at for one in weighed if one.kind == "chilled" and one.animal_id == loss.animal_id
+    ]
+    if loss.gone.before_scale or not chilled or loss.at > min(chilled):
+        return loss.gone
+    return replace(loss.gone, before_chilled=True)
 
 
 def choices_of_lot(desk: Desk, lot_id: int) -> tuple[Choice, ...]:

@@ -41,6 +41,7 @@ def where_it_went_paper(store: "Store", number: int, words: "Words") -> bytes:
         shop=shop,
         made=now(),
         words=words,
+        taken_off={one.share: one.taken_off_ng for one in found},
     )
 
 

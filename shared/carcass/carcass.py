@@ -37,7 +37,8 @@ class Gone:
     """Something taken away: a part (or some pounds of it) from a side, with its reason.
 
     side 0 means the animal (for parts that come one to an animal). weight None means all of it.
-    `before_scale` says it was off before the hot weight was taken.
+    `before_scale` says it was off before the hot weight was taken, `before_chilled` that it went
+    between the hot and the chilled weight of its side.
     """
 
     part: str
@@ -45,6 +46,11 @@ class Gone:
     weight: Weight | None
     reason: str
     before_scale: bool = False
+    before_chilled: bool = False
+
+    def off_before(self, basis: str) -> bool:
+        """Whether a side known by that weight was weighed without it."""
+        return self.before_scale or (self.before_chilled and basis == "chilled")
 
 
 @dataclass(frozen=True, slots=True)

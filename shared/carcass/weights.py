@@ -11,7 +11,7 @@ from typing import Literal
 
 from shared.carcass.carcass import Carcass
 from shared.carcass.catalogue import Catalogue, Ranges
-from shared.carcass.dressing import hung_fraction
+from shared.carcass.dressing import hung_fraction, on_the_scale
 
 SideBasis = Literal["chilled", "hot", "live", "booked", "reference"]
 
@@ -22,8 +22,9 @@ class SideWeight:
 
     `nanograms` is rebased to a whole side in the species' reference dressing, since the parts'
     shares are shares of that. What was cut off before the scale is added back: a side weighed at
-    350 lb after 22 lb of chuck was cut off is a 372-lb side without 22 lb. `hanging_ng` is what
-    hangs there, 350 lb.
+    350 lb after 22 lb of chuck was cut off is a 372-lb side without 22 lb, and one of 90 lb after
+    the whole of a part that is a tenth of it went unweighed is a 100-lb side. `hanging_ng` is
+    what hangs there, 350 lb and 90 lb.
     """
 
     nanograms: int
@@ -85,14 +86,22 @@ def _side(carcass: Carcass, catalogue: Catalogue, index: int, hung: Fraction) ->
         reference = catalogue.reference_side_ng
         return SideWeight(reference, "reference", int(reference * hung))
     hanging, basis = found
-    whole = hanging
-    if basis in ("chilled", "hot"):
-        whole += sum(
-            gone.weight.nanograms
-            for gone in carcass.gone
-            if gone.before_scale and gone.weight is not None and gone.side == index + 1
-        )
-    return SideWeight(int(whole / hung), basis, hanging)
+    if basis not in ("chilled", "hot"):
+        return SideWeight(int(hanging / hung), basis, hanging)
+    off = [one for one in carcass.gone if one.side == index + 1 and one.off_before(basis)]
+    parts = catalogue.parts
+    away = {
+        one.part
+        for one in off
+        if one.weight is None
+        and one.part in parts
+        and on_the_scale(parts[one.part], carcass.skin, carcass.dressing)
+    }
+    whole = hanging + sum(
+        one.weight.nanograms for one in off if one.weight is not None and one.part not in away
+    )
+    left = hung - sum(parts[code].share for code in away)
+    return SideWeight(int(whole / (left if left > 0 else hung)), basis, hanging)
 
 
 def _hanging(carcass: Carcass, catalogue: Catalogue, index: int) -> tuple[int, SideBasis] | None:

@@ -2,7 +2,7 @@
 
 Rows are codes with weights: what goes into packages, what cure, smoke and the knife lose, and
 the lean, fat, bones and skin nobody asked for. Parts that aren't in the hanging weight (liver,
-tongue) are told apart, beside the rows.
+tongue) are told apart, beside the rows, and so is what was taken off before the side was chilled.
 """
 
 from dataclasses import dataclass
@@ -38,12 +38,14 @@ class Account:
 
     `between_owners` is what parts that come one to an animal move between its owners; it adds
     up to nothing over the animal. It also takes up the odd nanograms of rounding.
+    `taken_off_ng` was in the hot weight and is in no row: it was off when the side was chilled.
     """
 
     share: int
     hanging_ng: int
     rows: tuple[tuple[str, int], ...]
     besides_ng: int
+    taken_off_ng: int = 0
 
     def row(self, code: str) -> int:
         """The weight of one row."""
@@ -94,10 +96,10 @@ def _account(
     rows["own_figures"] = by_table - finished
     _pools(rows, share.number, answer)
     _parts(rows, share, question, answer, catalogue)
-    rows["gone"] = _gone(share, question, catalogue)
+    rows["gone"], taken_off = _gone(share, question, catalogue)
     hanging = hanging_ng(share, question, catalogue)
     rows["between_owners"] = hanging - sum(rows.values())
-    return Account(share.number, hanging, tuple(rows.items()), besides)
+    return Account(share.number, hanging, tuple(rows.items()), besides, taken_off)
 
 
 def _parts(
@@ -190,21 +192,33 @@ def _hung(part: Part, carcass: Carcass) -> bool:
     return on_the_scale(part, carcass.skin, carcass.dressing)
 
 
-def _gone(share: Share, question: Question, catalogue: Catalogue) -> int:
-    total = 0
-    held = {(holding.carcass, holding.side): holding for holding in share.holdings}
-    for number, carcass in enumerate(question.carcasses):
+def _gone(share: Share, question: Question, catalogue: Catalogue) -> tuple[int, int]:
+    """What went of a share's hanging weight, and what went before it, after a hot one.
+
+    Worked number: hot 300 lb, 1 lb trimmed off, chilled 293 lb: nothing of the 293 lb, and 1 lb
+    before; 6 lb dried off.
+    """
+    total = before = 0
+    for holding in share.holdings:
+        carcass = question.carcasses[holding.carcass]
         for gone in carcass.gone:
-            holding = held.get((number, gone.side))
             part = catalogue.parts[gone.part]
-            if holding is None or gone.before_scale or not _hung(part, carcass):
+            if gone.side != holding.side or not _hung(part, carcass):
                 continue
             if holding.quarter not in ("", part.quarter):
                 continue
-            whole = _part_ng(part, number, gone.side, question, catalogue)
+            whole = _part_ng(part, holding.carcass, gone.side, question, catalogue)
             weight = gone.weight.nanograms if gone.weight is not None else whole
-            total += int(min(weight, whole) * holding.fraction)
-    return total
+            held_ng = int(min(weight, whole) * holding.fraction)
+            if not gone.off_before(side_weights(carcass, catalogue)[gone.side - 1].basis):
+                total += held_ng
+            elif gone.before_chilled and _hot_known(carcass, gone.side):
+                before += held_ng
+    return total, before
+
+
+def _hot_known(carcass: Carcass, side: int) -> bool:
+    return carcass.hot_whole is not None or carcass.hot[side - 1].nanograms is not None
 
 
 def _part_ng(part: Part, carcass: int, side: int, question: Question, catalogue: Catalogue) -> int:

@@ -4,12 +4,13 @@ Nothing of `shared.cutting` or `shared.carcass` is imported. Lengths are whole 1
 weights fractions of nanograms.
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import cached_property
 from typing import Any
 
+from tests.oracle.hung import side_weight
 from tests.oracle.species_file import (
     LEVELS,
     Json,
@@ -20,14 +21,6 @@ from tests.oracle.species_file import (
     share_of,
     weight_of,
 )
-
-HUNG_APART = {
-    "head": ("head", "tongue", "cheeks"),
-    "feet": ("feet", "fore_foot", "hind_foot"),
-    "leaf": ("leaf_fat", "kidney_fat"),
-    "kidneys": ("kidney", "kidneys"),
-}
-"""What an order file's dressing may put on or off the scale, by the codes of its parts."""
 
 
 @dataclass(frozen=True)
@@ -323,61 +316,6 @@ def neighbours(places: Sequence[int]) -> list[tuple[int, int]]:
         else:
             joined.append((place, place))
     return joined
-
-
-def side_weight(carcass: Json, side: int, species: Species) -> Fraction:
-    """Chilled, else hot less shrink, else live × dressing, else the guess, else the reference.
-
-    Over what of a carcass hung on the scale, since shares are of the species' own dressing.
-    """
-    ranges = species.toml["ranges"]
-    kept = 1 - share_of(ranges["shrink"])
-    hung = hung_of(carcass, species)
-    before = sum(
-        (
-            weight_of(gone["weight"])
-            for gone in carcass.get("gone", [])
-            if gone.get("before_scale") and "weight" in gone and gone["side"] == side
-        ),
-        Fraction(0),
-    )
-    for key, times in (("chilled", Fraction(1)), ("hot", kept)):
-        weighed = _weighed(carcass.get(key, [{}, {}])[side - 1])
-        if weighed is not None:
-            return (weighed * times + before) / hung
-    if "hot_whole" in carcass:
-        return (weight_of(carcass["hot_whole"]) / 2 * kept + before) / hung
-    if "live" in carcass:
-        usual = ranges["dressing_usual"]
-        low, high = usual.get(carcass.get("skin")) or usual.get(carcass.get("sex")) or usual[""]
-        on_foot = weight_of(carcass["live"]) * (share_of(low) + share_of(high)) / 2
-        return on_foot * kept / 2 / hung
-    if "booked" in carcass:
-        return weight_of(carcass["booked"]) * kept / 2 / hung
-    return species.reference
-
-
-def hung_of(carcass: Json, species: Species) -> Fraction:
-    """A carcass as it was weighed over the same one dressed as its species' shares are."""
-    told = carcass.get("dressing", {})
-    hung = Fraction(1)
-    for code, part in species.parts.items():
-        counted = part.get("counted", True)
-        keys = [key for key, codes in HUNG_APART.items() if code in codes and key in told]
-        asked = told[keys[0]] if keys else None
-        here = counted if asked is None else asked in ("on", "in")
-        if carcass.get("skin") == "skinned" and part.get("needs_skin"):
-            here = False
-        hung += (int(here) - int(counted)) * share_of(part["share"])
-    return hung
-
-
-def _weighed(weights: Mapping[str, str]) -> Fraction | None:
-    if "whole" in weights:
-        return weight_of(weights["whole"])
-    if "fore" in weights and "hind" in weights:
-        return weight_of(weights["fore"]) + weight_of(weights["hind"])
-    return None
 
 
 def _take_away(

@@ -149,6 +149,7 @@ def _gone(draw: random.Random, species: Species, theme: str) -> Json:
     if draw.random() < 0.3:
         gone["weight"] = f"{draw.randint(1, 40) / 4} lb"
         gone["before_scale"] = draw.random() < 0.5
+        gone["before_chilled"] = not gone["before_scale"]
     return gone
 
 

@@ -66,6 +66,31 @@ def test_each_column_of_the_page_adds_up() -> None:
         assert chilled + sum(rest[:-1]) == rest[-1]
 
 
+def test_what_was_trimmed_off_before_it_was_chilled_has_its_row() -> None:
+    """2.50 lb of the first owner: hot, less that and what dried off, is chilled."""
+    found = ways()
+    pdf = where_it_went(
+        found,
+        species="pork",
+        lot_number=12,
+        tags=("114",),
+        shop=SHOP,
+        made=MADE,
+        words=WORDS,
+        taken_off={1: NG_PER_LB * 5 // 2},
+    )
+    shown = [
+        Decimal(one.replace(MINUS, "-"))
+        for one in re.findall(rf"({MINUS}?\d+\.\d\d) lb", text(pdf))
+    ]
+    _, _, hot, taken, dried, chilled = shown[0:12:2]
+    assert taken == Decimal("-2.50")
+    assert hot + taken + dried == chilled
+    assert shown[7] == 0
+    assert "Trimmed off before the chilled weight" in text(pdf)
+    assert "Trimmed off before" not in page(found)
+
+
 def test_every_row_has_words_in_both_languages() -> None:
     found = ways({1: 60 * NG_PER_LB})
     for words in (WORDS, SPANISH):

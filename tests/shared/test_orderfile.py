@@ -275,6 +275,7 @@ weights = st.builds(
     Weight, st.integers(1, 10**6), st.sampled_from(["lb", "oz", "kg", "g"]), st.integers(-4, 0)
 ).filter(lambda one: one.exact_nanograms.denominator == 1)
 maybe_weight = st.none() | weights
+flags = st.booleans()
 side_weights = st.builds(SideWeights, maybe_weight, maybe_weight, maybe_weight)
 amounts = st.one_of(
     st.sampled_from([Amount("all"), Amount("rest")]),
@@ -307,7 +308,7 @@ carcasses = st.builds(
     dressing=st.builds(Dressing, on_off, on_off, in_out, in_out),
     booked=maybe_weight,
     gone=st.lists(
-        st.builds(Gone, codes, st.integers(0, 2), maybe_weight, words, st.booleans()), max_size=2
+        st.builds(Gone, codes, st.integers(0, 2), maybe_weight, words, flags, flags), max_size=2
     ).map(tuple),
     measured=st.lists(st.builds(Measured, codes, st.integers(1, 2), lengths), max_size=2).map(
         tuple

@@ -10,7 +10,7 @@ from db.store import Store
 from db.unit_of_work import Work
 from shared.carcass.carcass import Gone, Holding, Measured, Share, SideWeights
 from shared.cutting.order import Settings
-from shared.shop.animals import Animal
+from shared.shop.animals import Animal, Weighing
 from shared.shop.details import ShopDetails
 from shared.shop.holdings import ShareFault, half, quarter, split_quarter, whole
 from shared.shop.lots import Lot, LotShare, NewLot
@@ -30,6 +30,7 @@ from tests.db.examples import (
     order_of,
     weighed,
 )
+from tests.store_fixture import Clock
 
 
 def four_owners(work: Work, head: int = 1, lines: int = 3) -> Lot:
@@ -177,6 +178,38 @@ def test_a_lot_is_cancelled_with_a_reason_while_nothing_has_come(work: Work) -> 
     other = lot_of_halves(work)
     arrived(work, other)
     assert work.lots.cancel(other.id, "late", version=other.version) == Refused("has_arrived")
+
+
+def test_the_question_says_what_was_off_before_the_chilled_weight(
+    store: Store, signed: SignedOn, clock: Clock
+) -> None:
+    """A loss told by the first chilled weight; one told at the block is of what was chilled."""
+    with store.work(signed.person, signed.station) as work:
+        lot = lot_of_halves(work)
+        animal = arrived(work, lot)
+        weighed(work, animal, "150", 1)
+        weighed(work, animal, "150", 2)
+        work.animals.record_loss(animal.id, Gone("jowl", 1, Weight(1, "lb"), "abscess"))
+        before = Gone("jowl", 2, Weight(1, "lb"), "abscess", before_scale=True)
+        work.animals.record_loss(animal.id, before)
+        question = work.lots.question(lot.id, at_block=True)
+        assert not any(one.before_chilled for one in question.carcasses[0].gone)
+        work.commit()
+    clock.pass_by(hours=20)
+    with store.work(signed.person, signed.station) as work:
+        chilled = work.weighings.record(animal.id, "chilled", Weight(149, "lb"), side=1)
+        assert isinstance(chilled, Weighing)
+        work.commit()
+    clock.pass_by(hours=20)
+    with store.work(signed.person, signed.station) as work:
+        work.animals.record_loss(animal.id, Gone("ham_centre", 1, Weight(2, "lb"), "bruise"))
+        work.weighings.correct(chilled.id, Weight(146, "lb"), "digits turned")
+        gone = work.lots.question(lot.id, at_block=True).carcasses[0].gone
+    assert [(one.before_scale, one.before_chilled) for one in gone] == [
+        (False, True),
+        (True, False),
+        (False, False),
+    ]
 
 
 def test_the_question_holds_all_that_is_known(work: Work) -> None:

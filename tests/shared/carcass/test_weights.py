@@ -62,6 +62,28 @@ def test_what_was_cut_off_before_the_scale_is_added_back() -> None:
     assert second.nanograms == 350 * NG_PER_LB
 
 
+def test_a_whole_part_off_before_the_scale_is_added_back_by_its_share() -> None:
+    """By the species file: 90 lb without a part that is a tenth of a side is a 100-lb side."""
+    eye = BEEF.parts["chuck_eye"].share
+    side = SideWeights(whole=Weight(350, "lb"))
+    lost = Gone("chuck_eye", 1, None, "abscess", before_scale=True)
+    some = Gone("chuck_eye", 1, Weight(2, "lb"), "bruise", before_scale=True)
+    for gone in ((lost,), (some, lost)):  # the pounds went with the rest of it
+        first, second = side_weights(Carcass("beef", hot=(side, side), gone=gone), BEEF)
+        assert first.nanograms == int(first.hanging_ng / (1 - eye))
+        assert second.nanograms == second.hanging_ng
+
+
+def test_what_went_between_the_weights_is_added_to_the_chilled_one_alone() -> None:
+    hot, chilled = SideWeights(whole=Weight(150, "lb")), SideWeights(whole=Weight(146, "lb"))
+    lost = Gone("jowl", 1, Weight(1, "lb"), "abscess", before_chilled=True)
+    carcass = Carcass("pork", hot=(hot, hot), chilled=(chilled, SideWeights()), gone=(lost,))
+    assert sides(carcass)[0] == (147, "chilled")
+    bare = Carcass("pork", hot=(hot, hot), gone=(lost,))
+    assert sides(bare)[0] == (147, "hot")
+    assert side_weights(carcass, PORK)[0].hanging_ng == 146 * NG_PER_LB
+
+
 def test_dressing_is_hot_over_live() -> None:
     """1,163 lb live, 730 hot (Univ. of California Cooperative Extension 31-651, printed 62.7)."""
     assert round(dressing(1163 * NG_PER_LB, 730 * NG_PER_LB) * 100, 1) == Fraction("62.8")

@@ -113,6 +113,62 @@ def test_what_went_before_the_scale_is_no_row() -> None:
     assert sum(weight for _, weight in first.rows) == first.hanging_ng
 
 
+def test_what_went_before_the_chilled_weight_is_counted_once() -> None:
+    """Hot 300 lb, 1 lb trimmed off, chilled 293 lb: 6 lb dried off, and 293 lb are cut."""
+    question, _ = planned()
+    hot, first, second = (SideWeights(whole=Weight(one, "lb")) for one in (150, 146, 147))
+    lost = Gone("jowl", 1, Weight(1, "lb"), "abscess", before_chilled=True)
+    carcass = replace(question.carcasses[0], hot=(hot, hot), chilled=(first, second), gone=(lost,))
+    before = replace(question, carcasses=(carcass,))
+    one, other = told(before, plan(before, PORK))
+    assert (one.hanging_ng, other.hanging_ng) == (146 * NG_PER_LB, 147 * NG_PER_LB)
+    assert (one.taken_off_ng, other.taken_off_ng) == (NG_PER_LB, 0)
+    assert (one.row("gone"), other.row("gone")) == (0, 0)
+    # one of the two owners has the tail, which comes one to an animal
+    assert abs(one.row("between_owners") - other.row("between_owners")) < NG_PER_LB // 10
+    # as 147 lb would have been cut, less the one pound of the jowl
+    bare = replace(question, carcasses=(replace(carcass, chilled=(second, second), gone=()),))
+    whole, _ = told(bare, plan(bare, PORK))
+    lean, fat = whole.row("packages") - one.row("packages"), one.row("fat_left")
+    skin = whole.row("skin_left") - one.row("skin_left")
+    assert abs(lean + whole.row("fat_left") - fat + skin - NG_PER_LB) < 100
+
+
+def test_what_went_after_the_chilled_weight_is_gone_of_it() -> None:
+    question, _ = planned()
+    side = SideWeights(whole=Weight(147, "lb"))
+    lost = Gone("jowl", 1, Weight(1, "lb"), "abscess")
+    carcass = replace(question.carcasses[0], chilled=(side, side), gone=(lost,))
+    question = replace(question, carcasses=(carcass,))
+    first, _ = told(question, plan(question, PORK))
+    assert (first.row("gone"), first.taken_off_ng) == (NG_PER_LB, 0)
+
+
+def test_a_whole_part_that_went_before_the_scale_moves_between_no_owners() -> None:
+    """A condemned jowl nobody weighed: the side that hangs is cut as one that had it."""
+    question, _ = planned()
+    lost = Gone("jowl", 1, None, "abscess", before_scale=True)
+    carcass = replace(question.carcasses[0], gone=(lost,))
+    question = replace(question, carcasses=(carcass,))
+    first, second = told(question, plan(question, PORK))
+    assert first.row("gone") == 0
+    assert abs(first.row("between_owners") - second.row("between_owners")) < NG_PER_LB // 10
+    assert sum(weight for _, weight in first.rows) == first.hanging_ng
+
+
+def test_a_loss_falls_on_the_quarter_it_was_of() -> None:
+    """Who holds a forequarter and half of the hind bears all of what went of the fore."""
+    beef = catalogue("beef")
+    side = SideWeights(whole=Weight(400, "lb"))
+    lost = Gone("chuck_eye", 1, Weight(4, "lb"), "bruise")
+    held = (Holding(0, 1, "fore"), Holding(0, 1, "hind", Fraction(1, 2)))
+    shares = (Share(1, "", held), Share(2, "", (Holding(0, 1, "hind", Fraction(1, 2)),)))
+    question = Question((Carcass("beef", chilled=(side, side), gone=(lost,)),), shares, ())
+    answer = plan(question, beef)
+    first, second = accounts(question, answer, forecast(question, answer, beef), beef)
+    assert (first.row("gone"), second.row("gone")) == (4 * NG_PER_LB, 0)
+
+
 def test_what_the_shops_own_figures_move_is_a_row() -> None:
     question, answer = planned()
     found = forecast(question, answer, PORK, graded=Fraction(98, 100))
