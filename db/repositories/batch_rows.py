@@ -200,11 +200,11 @@ def _added(connection: Connection, ids: list[int]) -> dict[int, tuple[Added, ...
     for row in connection.execute(
         select(*(column for column in BatchAdded.__table__.columns), Persons.name.label("person"))
         .join(Persons, Persons.id == BatchAdded.person_id)
-        .where(BatchAdded.batch_id.in_(ids))
+        .where(BatchAdded.batch_id.in_(ids), BatchAdded.void == "")
         .order_by(BatchAdded.id)
     ):
         weight = known_weight(row.weight_count, row.weight_unit, row.weight_exponent)
-        one = Added(row.what, weight, row.source, row.at, row.person)
+        one = Added(row.id, row.what, weight, row.source, row.at, row.person)
         found[row.batch_id] = (*found.get(row.batch_id, ()), one)
     return found
 

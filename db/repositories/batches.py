@@ -148,9 +148,23 @@ class BatchBook:
                 "source": source.strip(),
                 "at": desk.now,
                 **desk.stamp,
+                "void": "",
             },
         )
         return self._there(batch_id)
+
+    def take_added_out(self, added_id: int, reason: str) -> Batch | Refused:
+        """What was added doesn't go in after all, with a reason; the row stays."""
+        if not reason.strip():
+            return Refused("reason_missing")
+        self._desk.must_write()
+        batch_id = self._desk.connection.execute(
+            update(BatchAdded)
+            .where(BatchAdded.id == added_id, BatchAdded.void == "")
+            .values(void=reason.strip())
+            .returning(BatchAdded.batch_id)
+        ).scalar_one_or_none()
+        return Refused("already_void") if batch_id is None else self._there(batch_id)
 
     def say_cure(
         self,

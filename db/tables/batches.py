@@ -94,7 +94,7 @@ class BatchMeat(Row):
 
 
 class BatchAdded(Row):
-    """Fat or pork from inspected stock that went in, with its source; rows are never changed."""
+    """Fat or pork from inspected stock that went in, with its source; locked as meat is."""
 
     __tablename__ = "batch_added"
     __table_args__ = (CheckConstraint("weight_count > 0", name="above_nothing"),)
@@ -109,3 +109,4 @@ class BatchAdded(Row):
     at: Mapped[datetime]
     person_id: Mapped[int] = mapped_column(ForeignKey("persons.id"))
     station_id: Mapped[int] = mapped_column(ForeignKey("stations.id"))
+    void: Mapped[str] = mapped_column(server_default="")

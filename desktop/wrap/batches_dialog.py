@@ -16,7 +16,7 @@ from desktop.tables import Column, Figure, RowsModel, Table, figure
 from desktop.wrap.batch_dialogs import BeginBatch, CureFacts, PutMeatIn, WeighOut
 from printing.words.batch_words import nitrite_text
 from printing.words.place_words import capital
-from shared.curing.batch import STATES, Batch, PutIn
+from shared.curing.batch import STATES, Added, Batch, PutIn
 from shared.curing.nitrite import nitrite
 from shared.shop.problems import Refused
 from shared.units import pounds_text, weight_text
@@ -30,6 +30,7 @@ if TYPE_CHECKING:
     from shared.units import Weight
 
 GOOD = ("within", "on_target")
+Inside = PutIn | Added
 
 
 class BatchesDialog(QDialog):
@@ -53,7 +54,7 @@ class BatchesDialog(QDialog):
         self.facts = Words("body", "quiet", self).wrapped()
         self.nitrite = Words("body", parent=self).wrapped()
         self.caution = Words("small", "quiet", self).wrapped()
-        self.meat: Table[PutIn] = Table(
+        self.meat: Table[Inside] = Table(
             RowsModel(self._meat_columns()), self, height=ROW_DENSE, sortable=False
         )
         self.said = Words("body", "complaint", self).wrapped()
@@ -155,7 +156,7 @@ class BatchesDialog(QDialog):
             self._open(CureFacts(self.bench, batch, self))
 
     def take_out(self) -> None:
-        """The chosen meat doesn't go in after all."""
+        """The chosen meat, or what was added to it, doesn't go in after all."""
         meat = self.meat.chosen()
         batch = self.batches.chosen()
         if meat is None or batch is None or batch.state != "gathering":
@@ -166,7 +167,10 @@ class BatchesDialog(QDialog):
         if reason is None:
             return
         with self.bench.store.work(self.bench.person, self.bench.station) as work:
-            work.batches.take_out(meat.id, reason)
+            if isinstance(meat, Added):
+                work.batches.take_added_out(meat.id, reason)
+            else:
+                work.batches.take_out(meat.id, reason)
             work.commit()
         self.refresh()
 
@@ -184,7 +188,11 @@ class BatchesDialog(QDialog):
             if isinstance(made, Batch):
                 work.commit()
         if isinstance(made, Refused):
-            self.said.setText(self.tr("Nothing is in the batch yet."))
+            self.said.setText(
+                self.tr("Only what was added is in it: put an owner's meat in, or take it out.")
+                if batch.added
+                else self.tr("Nothing is in the batch yet.")
+            )
             return
         self.refresh()
 
@@ -227,7 +235,7 @@ class BatchesDialog(QDialog):
         gathering = batch is not None and batch.state == "gathering"
         to = _next(batch) if batch is not None else None
         self.put.setEnabled(gathering)
-        self.out.setEnabled(gathering and batch is not None and bool(batch.standing))
+        self.out.setEnabled(gathering and batch is not None and batch.whole_ng > 0)
         self.cure.setEnabled(batch is not None and batch.cure is not None)
         self.sheet.setEnabled(batch is not None)
         self.next.setEnabled(to is not None)
@@ -250,7 +258,7 @@ class BatchesDialog(QDialog):
             self.nitrite.set_role("quiet")
         elif verdict == "cant_be_checked":
             self.nitrite.set_role("tight")
-        self.meat.show_rows(list(batch.standing), self.meat.chosen())
+        self.meat.show_rows([*batch.standing, *batch.added], self.meat.chosen())
 
     def _told(self, batch: Batch) -> str:
         words = self.bench.words
@@ -263,8 +271,7 @@ class BatchesDialog(QDialog):
                 day=since,
                 number=days + 1,
             ),
-            self.tr("{weight} in").format(weight=pounds_text(batch.in_ng, 2)),
-            *(f"{weight_text(one.weight)} {one.what} ({one.source})" for one in batch.added),
+            self.tr("{weight} in").format(weight=pounds_text(batch.whole_ng, 2)),
         ]
         if batch.out is not None and batch.yielded is not None:
             percent = round(batch.yielded * 100)
@@ -297,24 +304,23 @@ class BatchesDialog(QDialog):
             Column(
                 "in",
                 lambda: self.tr("In"),
-                lambda one: figure(pounds_text(one.in_ng, 1)),
+                lambda one: figure(pounds_text(one.whole_ng, 1)),
                 "figure",
-                sort=lambda one: one.in_ng,
+                sort=lambda one: one.whole_ng,
                 width=84,
             ),
         ]
 
-    def _meat_columns(self) -> list[Column[PutIn]]:
-        words = self.bench.words
+    def _meat_columns(self) -> list[Column[Inside]]:
         return [
-            Column("owner", lambda: self.tr("Owner"), lambda one: one.owner, stretch=True),
-            Column("order", lambda: self.tr("Order"), lambda one: str(one.order_number), width=64),
+            Column("owner", lambda: self.tr("Owner"), self._whose, stretch=True),
             Column(
-                "cut",
-                lambda: self.tr("What"),
-                lambda one: capital(words.name(one.species, f"cut.{one.cut}")),
-                width=170,
+                "order",
+                lambda: self.tr("Order"),
+                lambda one: "" if isinstance(one, Added) else str(one.order_number),
+                width=64,
             ),
+            Column("cut", lambda: self.tr("What"), self._what, width=170),
             Column(
                 "weight",
                 lambda: self.tr("In"),
@@ -325,11 +331,24 @@ class BatchesDialog(QDialog):
             Column("share", lambda: self.tr("Finished"), self._share, "figure", width=96),
         ]
 
-    def _share(self, one: PutIn) -> str | Figure:
+    def _whose(self, one: Inside) -> str:
+        """Its owner; of what was added, where it comes from."""
+        if isinstance(one, Added):
+            return self.tr("Added, from {source}").format(source=one.source)
+        return one.owner or self.tr("to be named")
+
+    def _what(self, one: Inside) -> str:
+        if isinstance(one, Added):
+            return capital(one.what)
+        return capital(self.bench.words.name(one.species, f"cut.{one.cut}"))
+
+    def _share(self, one: Inside) -> str | Figure:
         """The order's share, told beside the first of its meat."""
+        if isinstance(one, Added):
+            return ""
         share = self._shares.get(one.order_id)
-        rows = self.meat.rows.rows()
-        first = next((each for each in rows if each.order_id == one.order_id), one)
+        meat = [each for each in self.meat.rows.rows() if isinstance(each, PutIn)]
+        first = next((each for each in meat if each.order_id == one.order_id), one)
         return "" if share is None or first.id != one.id else figure(share.text())
 
 

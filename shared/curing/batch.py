@@ -47,6 +47,7 @@ class PutIn:
 class Added:
     """Fat or pork from elsewhere; it comes from inspected stock and `source` says which."""
 
+    id: int
     what: str
     weight: Weight
     source: str
@@ -66,7 +67,10 @@ class Stage:
 
 @dataclass(frozen=True, slots=True)
 class Batch:
-    """A batch whole. `out` is the finished weight, once it is weighed."""
+    """A batch whole. `out` is the finished weight, once it is weighed.
+
+    `added` is what stands: what was taken out again is in the store alone, with its reason.
+    """
 
     id: int
     number: int

@@ -647,6 +647,10 @@
         <translation>Queda en el registro. ¿Por qué no entra?</translation>
     </message>
     <message>
+        <source>Only what was added is in it: put an owner&apos;s meat in, or take it out.</source>
+        <translation>Solo tiene lo agregado: meta carne de un dueño o sáquelo.</translation>
+    </message>
+    <message>
         <source>Nothing is in the batch yet.</source>
         <translation>La tanda todavía no tiene nada.</translation>
     </message>
@@ -701,6 +705,14 @@
     <message>
         <source>Finished</source>
         <translation>Terminado</translation>
+    </message>
+    <message>
+        <source>Added, from {source}</source>
+        <translation>Agregado, de {source}</translation>
+    </message>
+    <message>
+        <source>to be named</source>
+        <translation>por nombrar</translation>
     </message>
 </context>
 <context>

@@ -195,11 +195,47 @@ def test_fat_from_elsewhere_names_its_source(work: Work) -> None:
     assert work.batches.shares(made) == {anna.id: pounds("49")}
 
 
-@pytest.mark.parametrize("table", ["batch_meat", "batch_stages"])
+def test_what_was_added_is_taken_out_with_a_reason_and_nothing_else_of_it_changes(
+    work: Work,
+) -> None:
+    made = work.batches.begin(recipe(work).id)
+    made = batch(work.batches.add(made.id, "pork fat", pounds("4"), "box 4417, inspected"))
+    [fat] = made.added
+    assert work.batches.take_added_out(fat.id, " ") == Refused("reason_missing")
+    made = batch(work.batches.take_added_out(fat.id, "wrong batch"))
+    assert (made.added, made.whole_ng) == ((), 0)
+    assert work.batches.take_added_out(fat.id, "again") == Refused("already_void")
+    kept = work._connection.execute(text("SELECT what, void FROM batch_added")).all()  # pyright: ignore
+    assert [tuple(row) for row in kept] == [("pork fat", "wrong batch")]
+    with pytest.raises(IntegrityError, match="rows are locked"):
+        work._connection.execute(text("UPDATE batch_added SET weight_count = 5"))  # pyright: ignore
+
+
+def test_what_was_added_before_it_could_be_taken_out_stands(work: Work, store_path: Path) -> None:
+    """Revision 0023, there and back, with a row that was kept before."""
+    made = work.batches.begin(recipe(work).id)
+    made = batch(work.batches.add(made.id, "pork fat", pounds("4"), "box 4417, inspected"))
+    work.commit()
+    engine = file_engine(store_path, foreign_keys=False)
+    migrate.downgrade(engine, "0022")
+    with pytest.raises(IntegrityError, match="locked"), engine.begin() as connection:
+        connection.execute(text("UPDATE batch_added SET source = ''"))
+    migrate.upgrade(engine)
+    engine.dispose()
+    again = open_store(store_path, keep_copies=False)
+    with again.read() as reading:
+        found = reading.batches.get(made.id)
+    again.close()
+    assert found is not None
+    assert found.added == made.added
+
+
+@pytest.mark.parametrize("table", ["batch_meat", "batch_stages", "batch_added"])
 def test_what_went_in_is_never_rewritten(work: Work, table: str) -> None:
     anna, _bert = halves(work)
     made = work.batches.begin(recipe(work).id)
     work.batches.put_in(made.id, anna.id, 1, "belly", pounds("30"))
+    work.batches.add(made.id, "pork fat", pounds("4"), "box 4417, inspected")
     with pytest.raises(IntegrityError, match="rows are locked"):
         work._connection.execute(text(f"DELETE FROM {table}"))  # pyright: ignore
 

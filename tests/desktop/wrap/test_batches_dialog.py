@@ -12,6 +12,7 @@ from db.store import Store
 from desktop.bench import Bench
 from desktop.wrap.batch_dialogs import PutMeatIn
 from desktop.wrap.batches_dialog import BatchesDialog
+from shared.curing.batch import Added, PutIn
 from shared.curing.recipe import Ingredient, Recipe
 from shared.shop.people import SignedOn
 from shared.units import Weight
@@ -222,7 +223,7 @@ def test_a_ham_of_which_nothing_is_said_is_asked_about_before_it_is_cured(
     assert "doesn't say fresh or cured" in form.refusal.text()
     assert not dialog.meat.rows.rows()
     press(form, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
-    assert [one.cut for one in dialog.meat.rows.rows()] == ["whole_ham"]
+    assert [one.cut for one in dialog.meat.rows.rows() if isinstance(one, PutIn)] == ["whole_ham"]
 
 
 def test_meat_and_what_is_added_to_it_go_in_together(dialog: BatchesDialog, store: Store) -> None:
@@ -270,3 +271,32 @@ def test_what_is_added_goes_in_alone_and_nothing_at_all_is_asked_for(
     with store.read() as work:
         (batch,) = work.batches.list()
     assert (batch.standing, len(batch.added)) == ((), 1)
+
+
+def test_a_batch_of_added_stock_alone_is_emptied_with_a_reason(
+    dialog: BatchesDialog, store: Store, messages: RecordedMessages
+) -> None:
+    """It could go nowhere, and what was in it couldn't be taken out either."""
+    begun(dialog)
+    press(dialog, Qt.Key.Key_F8)
+    form = dialog.dialog
+    assert isinstance(form, PutMeatIn)
+    form.other.set_text("pork fat")
+    type_into(form.other_weight.line, "4")
+    type_into(form.source.line, "Hollin, box 12")
+    form.try_it()
+    (row,) = dialog.meat.rows.rows()
+    assert isinstance(row, Added)
+    shown = [dialog.meat.rows.index(0, at).data() for at in range(4)]
+    assert shown[:3] == ["Added, from Hollin, box 12", "", "Pork fat"]
+    press(dialog, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
+    assert dialog.said.text().startswith("Only what was added is in it")
+    assert dialog.out.isEnabled()
+    messages.answers = ["wrong batch"]
+    dialog.meat.choose(0)
+    press(dialog, Qt.Key.Key_Delete)
+    assert not dialog.meat.rows.rows()
+    assert not dialog.out.isEnabled()
+    with store.read() as work:
+        (batch,) = work.batches.list()
+    assert (batch.added, batch.whole_ng) == ((), 0)
