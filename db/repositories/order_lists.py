@@ -49,6 +49,8 @@ SORTS: dict[str, InstrumentedAttribute[Any] | ColumnElement[Any]] = {
 class OrderFilter:
     """Which orders: by state, text (owner, phone, tag, number), day, customer, closed or not.
 
+    An order of nobody yet is found by whose animal it is of.
+
     `but` is one order that is left out; of `only` no other is in. `unbalanced` are those on which
     the books have something owed, deposited or overpaid.
     """
@@ -87,6 +89,19 @@ def paid() -> ColumnElement[int]:
     )
 
 
+def _producer() -> ColumnElement[str]:
+    """Whose animal it is, by the name he has today."""
+    own, joined = aliased(Customers), aliased(Customers)
+    return (
+        select(func.coalesce(joined.name, own.name))
+        .select_from(own)
+        .outerjoin(joined, joined.id == own.joined_into)
+        .where(own.id == Lots.producer_id)
+        .correlate(Lots)
+        .scalar_subquery()
+    )
+
+
 def _count_of(order_id: InstrumentedAttribute[int]) -> ColumnElement[int]:
     return select(func.count()).where(order_id == Orders.id).correlate(Orders).scalar_subquery()
 
@@ -110,6 +125,7 @@ SHOWN = (
     Lots.day,
     Lots.species,
     func.coalesce(JOINED.name, OWN.name, "").label("owner"),
+    _producer().label("producer"),
     func.coalesce(JOINED.id, OWN.id).label("customer_id"),
     func.coalesce(JOINED.phone, OWN.phone, "").label("phone"),
     Orders.state,
@@ -172,6 +188,7 @@ def _row(row: Row[*tuple[Any, ...]]) -> OrderRow:
         due_cents=row.billed - row.paid,
         closed=row.closed_at is not None,
         version=row.version,
+        producer=row.producer,
     )
 
 
@@ -246,7 +263,10 @@ def _unbalanced() -> Select[int | None]:
 
 
 def _holding(connection: Connection, typed: str) -> CompoundSelect[int]:
-    """Ids of orders by owner, phone, tag and number, each from its own index."""
+    """Ids of orders by owner, phone, tag and number, each from its own index.
+
+    While an owner is to be named his order goes by the producer.
+    """
     key, digits = name_key(typed), phone_digits(typed)
     hit = select(Customers.id).where(customer_holds(connection, typed))
     his = union(hit, select(Customers.id).where(Customers.joined_into.in_(hit)))
@@ -255,8 +275,15 @@ def _holding(connection: Connection, typed: str) -> CompoundSelect[int]:
         .join(Shares, (Shares.lot_id == Orders.lot_id) & (Shares.number == Orders.share))
         .where(Shares.customer_id.in_(his))
     )
+    of_nobody = (
+        select(Orders.id)
+        .join(Lots, Lots.id == Orders.lot_id)
+        .join(Shares, (Shares.lot_id == Orders.lot_id) & (Shares.number == Orders.share))
+        .where(Lots.producer_id.in_(his), Shares.customer_id.is_(None))
+    )
     lots = select(Animals.lot_id).where(tag_holds(connection, typed))
-    ways: list[Select[int]] = [by_owner, select(Orders.id).where(Orders.lot_id.in_(lots))]
+    by_tag = select(Orders.id).where(Orders.lot_id.in_(lots))
+    ways: list[Select[int]] = [by_owner, of_nobody, by_tag]
     if digits == key and len(digits) < 10:
         ways.append(select(Orders.id).where(Orders.number == int(digits)))
     return union(*ways)

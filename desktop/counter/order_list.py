@@ -270,7 +270,7 @@ class OrderList(QWidget):
         return date_text(row.day, self._bench.words.language)
 
     def _owner(self, row: OrderRow) -> str:
-        return row.owner or self.tr("to be named")
+        return row.owner or self.tr("to be named ({producer})").format(producer=row.producer)
 
     def _animal(self, row: OrderRow) -> str:
         return self._bench.words.name(row.species, f"species.{row.species}")

@@ -68,7 +68,10 @@ class AnimalRow:
 
 @dataclass(frozen=True, slots=True)
 class OrderRow:
-    """An order in a list, with what it has billed and what is due in cents."""
+    """An order in a list, with what it has billed and what is due in cents.
+
+    `owner` is "" while it is to be named; `producer` is whose animal it is.
+    """
 
     id: int
     number: int
@@ -90,6 +93,7 @@ class OrderRow:
     due_cents: int
     closed: bool
     version: int
+    producer: str = ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -6531,8 +6531,8 @@
         <translation>Se debe</translation>
     </message>
     <message>
-        <source>to be named</source>
-        <translation>por nombrar</translation>
+        <source>to be named ({producer})</source>
+        <translation>por nombrar ({producer})</translation>
     </message>
     <message>
         <source>closed</source>

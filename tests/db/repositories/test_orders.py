@@ -5,6 +5,8 @@ from datetime import date
 
 from db.unit_of_work import Work
 from shared.cutting.order import Choice
+from shared.shop.holdings import half
+from shared.shop.lots import LotShare, NewLot
 from shared.shop.money import IssuedBill
 from shared.shop.orders import Order
 from shared.shop.papers import digest
@@ -12,7 +14,10 @@ from shared.shop.problems import MoveRefused, NotClosed, StaleEdit
 from shared.shop.sheets import Sheet
 from shared.shop.states import OrderState
 from tests.db.examples import (
+    KILL_DAY,
     arrived,
+    booked,
+    customer,
     issued_pdf,
     line,
     lot_of_halves,
@@ -185,6 +190,22 @@ def test_orders_are_found_and_sorted(work: Work) -> None:
     assert [one.owner for one in work.orders.list(start=date(2026, 3, 11), limit=1)] == ["Ada"]
     assert [one.owner for one in work.orders.list(end=date(2026, 3, 10))] == ["Ben"]
     assert work.orders.get(99) is None
+
+
+def test_an_order_of_nobody_yet_is_found_by_the_producers_name(work: Work) -> None:
+    """By the name he has today; once it has an owner, by that one alone."""
+    anna, bert = customer(work), customer(work, "Bert Iversen")
+    shares = (LotShare(1, bert.id, holdings=half(0, 1)), LotShare(2, None, holdings=half(0, 2)))
+    booked(work, NewLot("pork", 1, KILL_DAY, anna.id, shares))
+    lot_of_one(work, "Cleo")
+    found = work.orders.list(text="anna")
+    assert [(one.share, one.owner, one.producer) for one in found] == [(2, "", "Anna Berg")]
+    assert work.orders.count(text="Berg") == 1
+    assert [one.share for one in work.orders.list(text="iversen")] == [1]
+    other = customer(work, "Anne Berg-Holm")
+    work.customers.join(anna.id, other.id)
+    for name in ("Holm", "anna"):
+        assert [one.producer for one in work.orders.list(text=name)] == ["Anne Berg-Holm"]
 
 
 def test_earlier_orders_of_the_customer_and_of_whom_was_joined_into_them(work: Work) -> None:

@@ -16,8 +16,10 @@ from db.unit_of_work import Work
 from desktop.bench import Bench
 from desktop.counter.place import CounterPlace
 from desktop.work import slow_turns
+from shared.shop.holdings import half
+from shared.shop.lots import LotShare, NewLot
 from tests.bench.find import fill
-from tests.db.examples import lot_of_halves
+from tests.db.examples import KILL_DAY, booked, customer, lot_of_halves, lot_of_one
 from tests.desktop.counter.opened_counter import desk_of, focused, listed, opened, pressed
 
 MANY = 100_000
@@ -174,3 +176,18 @@ def test_where_nothing_is_found_it_says_so_and_where_it_may_be(qtbot: QtBot, ben
     place.list.search.line.clear()
     place.list.search.changed.emit()
     qtbot.waitUntil(lambda: not place.list.none.isVisible())
+
+
+def test_an_order_to_be_named_stands_under_the_producers_name(qtbot: QtBot, bench: Bench) -> None:
+    with bench.store.work(bench.person, bench.station) as work:
+        anna = customer(work)
+        shares = (LotShare(1, anna.id, holdings=half(0, 1)), LotShare(2, None, holdings=half(0, 2)))
+        booked(work, NewLot("pork", 1, KILL_DAY, anna.id, shares))
+        lot_of_one(work, "Cora Dahl")
+        work.commit()
+    place = opened(qtbot, bench)
+    QTest.keyClicks(focused(), "berg")
+    qtbot.waitUntil(lambda: len(owners(place)) == 2)
+    rows = place.list.table.rows
+    shown = {rows.index(at, 1).data() for at in range(2)}
+    assert shown == {"Anna Berg", "to be named (Anna Berg)"}
