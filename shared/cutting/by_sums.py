@@ -20,7 +20,7 @@ if TYPE_CHECKING:
 
 STEPS = 3000  # rows looked at, after which the strips are asked after all
 FEW = 4  # assignments that couldn't be laid, after which it is looked at closely
-TIGHT = 50  # rows looked at, after which waste is left out of the sums
+TIGHT = 12  # rows looked at, after which waste is left out of the sums
 UNLAID = 12  # assignments that couldn't be laid, after which likewise
 
 

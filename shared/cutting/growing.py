@@ -10,7 +10,7 @@ from collections.abc import Sequence
 from shared.cutting.accounted import Accounted
 from shared.cutting.capacity import EXPECTED, MOST, SURE
 from shared.cutting.demand import Demand
-from shared.cutting.groups import groups, rows_of
+from shared.cutting.groups import groups, keys_of, rows_of
 from shared.cutting.problem import Problem, State, Witness
 from shared.cutting.search import beside, met
 from shared.cutting.ways import Ways
@@ -26,12 +26,14 @@ class Growing:
         self.standing: list[Demand] = []
         self._ways = ways
         self._rows = rows_of(demands)
+        self._touched = _touched(demands, ways)
         self._places: dict[int, list[int]] = {}
         for place, row in enumerate(self._rows):
             self._places.setdefault(row.line, []).append(place)
         self._wholes: dict[int, Accounted] = {}
         self._units: Witness = {}  # by row's place
         self._state: State | None = None
+        self._was_hard = False  # what was refused last, with the most
 
     def add(self, one: Demand) -> list[Demand] | None:
         """Add a line where it can stand beside the others; else what it can't stand beside.
@@ -43,7 +45,7 @@ class Growing:
         if self._stands_with_most(one):
             self.standing.append(one)
             return None
-        others = self._connected(self.standing, one)
+        others = self.connected(self.standing, one)
         found = self._core(others, one, (MOST,))
         if any(self._can([*found, one], lengths) for lengths in SHORTER):
             if any(self._can([*others, one], lengths) for lengths in SHORTER):
@@ -92,7 +94,7 @@ class Growing:
         return all(self._stands(group, (MOST, *SHORTER)) for group in groups(lines, self._ways))
 
     def _stands_with_most(self, one: Demand) -> bool:
-        others = self._connected(self.standing, one)
+        others = self.connected(self.standing, one)
         rows, mine = self._rows_of(others), self._rows_of([one])
         given = self._given(MOST, [*rows, *mine])
         if all(place in self._units for place in rows):
@@ -102,7 +104,7 @@ class Growing:
                 units, self._state = laid
                 self._units |= units
                 return True
-        found = met(given, [*rows, *mine])
+        found = self._met(MOST, [*mine, *reversed(rows)])
         if found is None:
             return False
         self._units |= found
@@ -130,16 +132,42 @@ class Growing:
         return any(self._can(lines, one) for one in lengths)
 
     def _can(self, lines: list[Demand], lengths: int) -> bool:
-        connected = self._connected(lines[:-1], lines[-1])
-        which = self._rows_of([*connected, lines[-1]])
-        return met(self._given(lengths, which), which) is not None
+        connected = self.connected(lines[:-1], lines[-1])
+        which = self._rows_of([lines[-1], *reversed(connected)])
+        return self._met(lengths, which) is not None
 
-    def _connected(self, others: list[Demand], one: Demand) -> list[Demand]:
-        """Those of the others that share a lane or part with a line, directly or through others."""
-        for group in groups([*others, one], self._ways):
-            if group[-1] is one:
-                return group[:-1]
-        return []
+    def _met(self, lengths: int, which: Sequence[int]) -> Witness | None:
+        """Units that meet rows at some lengths; where others were hard to refuse, so are these."""
+        given = self._given(lengths, which)
+        found = met(given, which, hard=lengths != MOST and self._was_hard)
+        if found is None and lengths == MOST:
+            self._was_hard = given.memory.was_hard
+        return found
+
+    def connected(self, others: list[Demand], one: Demand) -> list[Demand]:
+        """Those of the others that share a lane or part with a line, directly or through others.
+
+        Worked number: chops of a side meet its bone-in chops, and through them its back ribs;
+        without these they don't.
+        """
+        met = self._touched[one.choice.line]
+        left, found = others, list[Demand]()
+        while left:
+            apart: list[Demand] = []
+            for other in left:
+                its = self._touched[other.choice.line]
+                if its & met:
+                    met |= its
+                    found.append(other)
+                else:
+                    apart.append(other)
+            if len(apart) == len(left):
+                break
+            left = apart
+        if len(found) == len(others):
+            return others
+        lines = {other.choice.line for other in found}
+        return [other for other in others if other.choice.line in lines]
 
     def _rows_of(self, lines: Sequence[Demand]) -> list[int]:
         return [place for one in lines for place in self._places[one.choice.line]]
@@ -153,3 +181,15 @@ class Growing:
         if whole is None:
             whole = self._wholes[lengths] = Accounted(self._rows, lengths, self._ways)
         return whole
+
+
+def _touched(demands: Sequence[Demand], ways: Ways) -> dict[int, int]:
+    """The lanes and cells each line touches, as bits, by line."""
+    bits: dict[object, int] = {}
+    found: dict[int, int] = {}
+    for one in demands:
+        keys, mine = keys_of(one, ways), 0
+        for key in (*keys.lanes, *keys.cells):
+            mine |= bits.setdefault(key, 1 << len(bits))
+        found[one.choice.line] = mine
+    return found

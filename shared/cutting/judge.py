@@ -14,6 +14,7 @@ from shared.cutting.run_search import ENDLESS
 # Steps of a judgement, and of one place by place, after which the other has its turn.
 EFFORTS = ((100, 3000), (1000, 20_000), (10_000, 1_000_000))
 FEW = 12  # steps of a judgement before sums are worth adding up
+MANY = 7  # steps to a refusal, after which sums are added up at once with other lengths
 
 
 class Left(NamedTuple):
@@ -80,6 +81,8 @@ class Judge:
         met, key = self._memory.met, (rows, self.given.signature(state))
         if key not in met:
             met[key] = self._tried(state, rows)
+            if met[key] is None:
+                self._memory.was_hard = self._adds or self.steps >= MANY
         return met[key]
 
     def _tried(self, state: State, rows: tuple[Left, ...]) -> Witness | None:

@@ -1,6 +1,6 @@
 """A group of lines as numbers: packings, cells and rows, and what an assignment puts on them."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import NamedTuple
 
@@ -39,7 +39,7 @@ class Memory:
     how often each row found no room, and 1. By row and first option: `strips` are the options on
     each strip and the most of them there, `shapes` the number of options that are alike, from
     `numbers`, and `masks` the strips and cells they touch. `grew` tells that trying in the fixed
-    order did.
+    order did, `was_hard` that what was refused last took many steps.
     """
 
     __slots__ = (
@@ -51,6 +51,7 @@ class Memory:
         "shapes",
         "strips",
         "sums",
+        "was_hard",
         "weights",
     )
 
@@ -65,6 +66,7 @@ class Memory:
         self.masks: dict[tuple[int, int], tuple[int, tuple[int, ...]]] = {}
         self.sums: Sums | None = None
         self.grew = False
+        self.was_hard = False
 
 
 @dataclass(slots=True)
@@ -110,15 +112,16 @@ class Problem:
             if limit <= 0:
                 return 0
             limit = min(limit, self.packings[packing].room(state.counts[packing], kind, limit))
-        if len(pieces) > 1:
+        if len(pieces) > 1 and limit > 0:
             strips = [packing for packing, _ in pieces]
             if len({*strips}) < len(strips):
-                while limit > 0 and not self._fits(self.added(state, part, limit), strips):
+                twice = {packing for packing in strips if strips.count(packing) > 1}
+                while limit > 0 and not self._fits(self.added(state, part, limit), twice):
                     limit -= 1
         return max(0, limit)
 
-    def _fits(self, state: State, strips: Sequence[int]) -> bool:
-        return all(self.packings[packing].fits(state.counts[packing]) for packing in {*strips})
+    def _fits(self, state: State, strips: Iterable[int]) -> bool:
+        return all(self.packings[packing].fits(state.counts[packing]) for packing in strips)
 
     def added(self, state: State, part: Part, count: int) -> State:
         """A state with so many units of an option more."""

@@ -37,14 +37,17 @@ def possible(given: Problem, which: Sequence[int]) -> bool:
     return met(given, which) is not None
 
 
-def met(given: Problem, which: Sequence[int]) -> Witness | None:
-    """Units of rows by option that meet them together, None where there are none."""
+def met(given: Problem, which: Sequence[int], hard: bool = False) -> Witness | None:
+    """Units of rows by option that meet them together, None where there are none.
+
+    Where that is `hard` to tell, as may be guessed, sums are added up at once.
+    """
     start = _forced(given, which)
     if start is None:
         return None
     state, free, made = start
     rows = tuple([Left(number, given.rows[number][0], 0) for number in free])
-    found = Judge(given).meet(state, rows)
+    found = Judge(given, hard=hard).meet(state, rows)
     return None if found is None else made | found
 
 

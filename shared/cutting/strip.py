@@ -67,10 +67,12 @@ class Strip:
         """Whether they can lie; fewer than what fitted do, more than what didn't don't."""
         if counts in self._known:
             return self._known[counts] is not None
-        if self._over and any(all(map(ge, counts, over)) for over in self._over):
-            return False
-        if self._fit and any(all(map(le, counts, fit)) for fit in self._fit):
-            return True
+        for over in self._over:
+            if all(map(ge, counts, over)):
+                return False
+        for fit in self._fit:
+            if all(map(le, counts, fit)):
+                return True
         told = tried(self.kinds, counts)
         self.hard += told.hard
         if told.lie:
@@ -95,12 +97,16 @@ class Strip:
             step = self._steps[kind]
             room = (self._long - self.weigh(counts)) // step if step else limit
             return room if room < limit else limit
-        room = self.most_alone(kind) - counts[kind]
+        room = self._alone[kind]
+        if room < 0:
+            room = self.most_alone(kind)
+        room -= counts[kind]
         if room < limit:
             limit = room
         if limit <= 0:
             return 0
-        for other in self._rivals_of(kind)[1]:
+        rivals = self._rivals[kind]
+        for other in (self._rivals_of(kind) if rivals is None else rivals)[1]:
             if counts[other]:
                 break
         else:

@@ -96,3 +96,19 @@ def test_what_stands_beside_them_is_not_told() -> None:
     assert growing.beside(lines[:1], lines[1]) is None
     assert growing.standing == []
     assert [growing.add(one) for one in lines] == [None, None]
+
+
+def test_a_line_is_asked_beside_those_that_it_meets_through_others_and_no_more() -> None:
+    # Chops and back ribs share no lane of a side; bone-in chops, of both lanes, join them.
+    choices = [
+        choice(1, "boneless_chops", "slices", 1),
+        choice(2, "whole_ham", "pieces", 1),
+        choice(3, "chops", "slices", 1),
+        choice(4, "back_ribs", "pieces", 1),
+    ]
+    lines = demands(choices, 1)
+    growing = Growing(lines, WAYS)
+    for others, meet in (([0, 1], []), ([0, 1, 2], [0, 2]), ([1, 2], [2]), ([2], [2]), ([], [])):
+        mine = [lines[other] for other in others]
+        expected = next(it for it in groups([*mine, lines[3]], WAYS) if it[-1] is lines[3])
+        assert growing.connected(mine, lines[3]) == expected[:-1] == [lines[it] for it in meet]

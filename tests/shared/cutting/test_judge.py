@@ -4,6 +4,8 @@ import random
 from dataclasses import replace
 
 from shared.cutting.judge import Judge, Left
+from shared.cutting.problem import Memory
+from shared.cutting.search import met
 from tests.shared.cutting.test_search import plain
 
 
@@ -64,3 +66,22 @@ def test_a_hard_judgement_says_the_same() -> None:
         assert found is (Judge(other).meet(other.empty(), lefts) is not None)
         seen[found] += 1
     assert min(seen.values()) > 30
+
+
+def test_what_was_hard_is_told_and_is_the_same_where_sums_come_first() -> None:
+    # 7 of 3 and 2 of 5 don't fit on three sides of 10; one of 11 has no room, as is seen at once.
+    hard, easy = plain([10, 10, 10], [(7, 3), (2, 5)]), plain([10, 10, 10], [(1, 11), (2, 5)])
+    for given in (hard, easy):
+        assert met(given, (0, 1)) is None
+        assert met(replace(given, memory=Memory()), (0, 1), hard=True) is None
+    assert hard.memory.was_hard
+    assert not easy.memory.was_hard
+    draw, seen = random.Random(12), set[tuple[bool, bool]]()
+    for _ in range(200):
+        lengths = [draw.randint(8, 14) for _ in range(3)]
+        given = plain(lengths, [(draw.randint(2, 4), draw.choice([2, 3, 4])) for _ in range(4)])
+        found = met(given, range(4))
+        again = met(replace(given, memory=Memory()), range(4), hard=True)
+        assert (found is None) == (again is None)
+        seen.add((found is None, given.memory.was_hard))
+    assert seen == {(False, False), (True, False), (True, True)}

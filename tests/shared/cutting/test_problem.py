@@ -6,7 +6,9 @@ from shared.carcass.carcass import SideWeights
 from shared.cutting.capacity import SURE
 from shared.cutting.demand import Row, demand
 from shared.cutting.plan import compiled, shop_of
-from shared.cutting.problem import problem
+from shared.cutting.problem import Part, Problem, problem
+from shared.cutting.run_packing import Piece
+from shared.cutting.strip import Strip as Packing
 from shared.cutting.take import Take
 from tests.shared.cutting.tiny_lot import carcass, catalogue, choice, lot, pounds
 
@@ -42,3 +44,18 @@ def test_what_lies_is_what_was_added() -> None:
     by_hand = given.added(given.added(given.empty(), first, 1), second, 2)
     assert given.lying({0: (1, 2)}) == by_hand
     assert given.layouts(((1, 2),)) is not None
+
+
+def test_a_unit_with_two_pieces_on_one_strip_has_room_for_both() -> None:
+    # Of 4 and 5 on one strip of 20 two units fit, of 7 on another of 15 two; with 3 there one.
+    packings = [
+        Packing([Piece(1, ((0, 20),), 4, 0), Piece(1, ((0, 20),), 5, 0)]),
+        Packing([Piece(1, ((0, 15),), 7, 0), Piece(1, ((0, 15),), 3, 0)]),
+    ]
+    unit, other = Part(((0, 0), (0, 1), (1, 0)), (), -1), Part(((1, 1),), (), -1)
+    given = Problem(packings, [(0, 1, 0), (0, 1, 1)], [], [(9, (unit, other))])
+    empty = given.empty()
+    assert given.room(unit, empty, 9) == 2
+    assert given.room(unit, given.added(empty, unit, 1), 9) == 1
+    assert given.room(unit, given.added(empty, other, 1), 9) == 1
+    assert given.room(unit, given.added(empty, other, 3), 9) == 0
