@@ -239,7 +239,7 @@ class BatchesDialog(QDialog):
         self.cure.setEnabled(batch is not None and batch.cure is not None)
         self.sheet.setEnabled(batch is not None)
         self.next.setEnabled(to is not None)
-        self.next.setText(_step_words(self, to))
+        self.next.setText(self._step_words(to))
         if batch is None:
             self.title.setText(self.tr("No batch"))
             self.facts.setText(self.tr("A batch is one owner's, or of one animal's co-owners."))
@@ -260,6 +260,16 @@ class BatchesDialog(QDialog):
             self.nitrite.set_role("tight")
         self.meat.show_rows([*batch.standing, *batch.added], self.meat.chosen())
 
+    def _step_words(self, to: "BatchState | None") -> str:
+        """What the button that moves it on says; within the class, where lupdate sees it."""
+        texts = {
+            "curing": self.tr("Into c&ure"),
+            "smoking": self.tr("Into s&moke"),
+            "done": self.tr("Done, &weigh it…"),
+            "packed": self.tr("Pac&ked"),
+        }
+        return texts[to] if to in texts else self.tr("Next stage")
+
     def _told(self, batch: Batch) -> str:
         words = self.bench.words
         last = batch.stages[-1]
@@ -272,6 +282,12 @@ class BatchesDialog(QDialog):
                 number=days + 1,
             ),
             self.tr("{weight} in").format(weight=pounds_text(batch.whole_ng, 2)),
+            *(
+                self.tr("{weight} of it {what} ({source})").format(
+                    weight=weight_text(one.weight), what=one.what, source=one.source
+                )
+                for one in batch.added
+            ),
         ]
         if batch.out is not None and batch.yielded is not None:
             percent = round(batch.yielded * 100)
@@ -291,7 +307,7 @@ class BatchesDialog(QDialog):
                 lambda one: Figure(str(one.number)),
                 "figure",
                 sort=lambda one: one.number,
-                width=56,
+                width=72,
             ),
             Column("recipe", lambda: self.tr("Recipe"), lambda one: one.recipe, stretch=True),
             Column(
@@ -361,13 +377,3 @@ def _next(batch: Batch) -> "BatchState | None":
         "done": "packed",
     }
     return steps.get(batch.state)
-
-
-def _step_words(dialog: BatchesDialog, to: "BatchState | None") -> str:
-    texts = {
-        "curing": dialog.tr("Into c&ure"),
-        "smoking": dialog.tr("Into s&moke"),
-        "done": dialog.tr("Done, &weigh it…"),
-        "packed": dialog.tr("Pac&ked"),
-    }
-    return texts[to] if to in texts else dialog.tr("Next stage")

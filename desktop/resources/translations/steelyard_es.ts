@@ -663,12 +663,36 @@
         <translation>Una tanda es de un dueño, o de los codueños de un animal.</translation>
     </message>
     <message>
+        <source>Into c&amp;ure</source>
+        <translation>A c&amp;ura</translation>
+    </message>
+    <message>
+        <source>Into s&amp;moke</source>
+        <translation>A hu&amp;mo</translation>
+    </message>
+    <message>
+        <source>Done, &amp;weigh it…</source>
+        <translation>Listo, &amp;pesarlo…</translation>
+    </message>
+    <message>
+        <source>Pac&amp;ked</source>
+        <translation>Empa&amp;cado</translation>
+    </message>
+    <message>
+        <source>Next stage</source>
+        <translation>Etapa siguiente</translation>
+    </message>
+    <message>
         <source>{state} since {day}, day {number}</source>
         <translation>{state} desde {day}, día {number}</translation>
     </message>
     <message>
         <source>{weight} in</source>
         <translation>entraron {weight}</translation>
+    </message>
+    <message>
+        <source>{weight} of it {what} ({source})</source>
+        <translation>de eso {weight} {what} ({source})</translation>
     </message>
     <message>
         <source>{weight} finished, {percent} %</source>
@@ -10528,29 +10552,6 @@
     <message>
         <source>&amp;Note</source>
         <translation>&amp;Nota</translation>
-    </message>
-</context>
-<context>
-    <name>dialog</name>
-    <message>
-        <source>Into c&amp;ure</source>
-        <translation>A c&amp;ura</translation>
-    </message>
-    <message>
-        <source>Into s&amp;moke</source>
-        <translation>A hu&amp;mo</translation>
-    </message>
-    <message>
-        <source>Done, &amp;weigh it…</source>
-        <translation>Listo, &amp;pesarlo…</translation>
-    </message>
-    <message>
-        <source>Pac&amp;ked</source>
-        <translation>Empa&amp;cado</translation>
-    </message>
-    <message>
-        <source>Next stage</source>
-        <translation>Etapa siguiente</translation>
     </message>
 </context>
 </TS>

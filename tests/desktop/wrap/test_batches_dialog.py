@@ -1,15 +1,18 @@
 """A batch by keyboard: begun, filled, checked, moved on, weighed and divided."""
 
+from dataclasses import replace
 from fractions import Fraction
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QLocale, Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QApplication, QWidget
 from pytestqt.qtbot import QtBot
 
 from db.store import Store
 from desktop.bench import Bench
+from desktop.language import Language
+from desktop.paths import resources
 from desktop.wrap.batch_dialogs import PutMeatIn
 from desktop.wrap.batches_dialog import BatchesDialog
 from shared.curing.batch import Added, PutIn
@@ -289,6 +292,7 @@ def test_a_batch_of_added_stock_alone_is_emptied_with_a_reason(
     assert isinstance(row, Added)
     shown = [dialog.meat.rows.index(0, at).data() for at in range(4)]
     assert shown[:3] == ["Added, from Hollin, box 12", "", "Pork fat"]
+    assert dialog.facts.text().endswith("of it pork fat (Hollin, box 12)")
     press(dialog, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
     assert dialog.said.text().startswith("Only what was added is in it")
     assert dialog.out.isEnabled()
@@ -300,3 +304,27 @@ def test_a_batch_of_added_stock_alone_is_emptied_with_a_reason(
     with store.read() as work:
         (batch,) = work.batches.list()
     assert (batch.added, batch.whole_ng) == ((), 0)
+
+
+def test_the_next_stage_is_said_in_spanish(
+    dialog: BatchesDialog, qapp: QApplication, store: Store
+) -> None:
+    """It stayed English: its words were collected under a name nobody asks for."""
+    language, before = Language(qapp, resources() / "translations"), QLocale()
+    begun(dialog)
+    put(dialog, "Anna Berg", "30")
+    said = [dialog.next.text()]
+    try:
+        language.use("es")
+        dialog.retranslate()
+        said.append(dialog.next.text())
+        with store.read() as work:
+            (batch,) = work.batches.list()
+        for state in ("curing", "smoking", "done"):
+            dialog._chosen(replace(batch, state=state))
+            said.append(dialog.next.text())
+    finally:
+        language.use("en")
+        QLocale.setDefault(before)
+    assert said[0] == "Into c&ure"
+    assert said[1:] == ["A c&ura", "A hu&mo", "Listo, &pesarlo…", "Empa&cado"]
