@@ -5,9 +5,11 @@ sides the lines may use. What a line *must* take there whatever its way counts f
 explains nothing, what it takes in its first way.
 """
 
-from collections.abc import Iterator, Sequence
+from bisect import bisect_left, bisect_right
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
+from typing import NamedTuple
 
 from shared.cutting.answer import Where
 from shared.cutting.capacity import EXPECTED, MOST, Animal
@@ -164,6 +166,13 @@ def _add(place: Place, one: Demand, amounts: Sequence[int]) -> None:
     place.may[one.choice.line] = may
 
 
+class _Bounds(NamedTuple):
+    """The borders of a strip's stretches at two lengths."""
+
+    expected: tuple[int, ...]
+    most: tuple[int, ...]
+
+
 class _Lanes:
     """Stretches of lanes the lines' pieces may lie on, from each line's first to its last.
 
@@ -172,24 +181,64 @@ class _Lanes:
 
     def __init__(self, lines: Sequence[Demand], ways: Ways) -> None:
         self.reaches: dict[Reach, None] = {}
-        self._lines, self._ways = lines, ways
-        self._strips: dict[int, dict[Strip, Animal]] = {}
-        first_of = _first_lanes(lines, ways)
-        seen: set[tuple[Strip, Piece]] = set()
-        for option, take in _options(lines, ways):
-            for strip, piece in take.pieces:
-                if (strip, piece) in seen:
-                    continue
-                seen.add((strip, piece))
-                self._strips.setdefault(strip[2], {})[strip] = option.animal
-                lanes = [bit for bit in bits_of(piece.lanes) if (strip[2], bit) in first_of]
-                for first, last in _ranges(piece, _bounds(option.animal, strip, EXPECTED)):
-                    for bit in lanes:
-                        self.reaches[strip[2], bit, first, last] = None
-        self._takers = _takers(lines, ways)
+        self._ways = ways
+        self._strips: dict[int, dict[Strip, _Bounds]] = {}
+        self._takers: Takers = {}
+        self._pieces = 0
+        touching: dict[tuple[int, int], list[int]] = {}
+        pieces: dict[tuple[Strip, Piece], Animal] = {}
+        for one in lines:
+            mine = [
+                [self._by_lane(option, pieces, touching) for option in row.options]
+                for row in one.rows
+            ]
+            for lane in {lane: None for row in mine for option in row for lane in option}:
+                self._takers.setdefault(lane, {})[one.choice.line] = [
+                    (row.need, [option.get(lane, ()) for option in options])
+                    for row, options in zip(one.rows, mine, strict=True)
+                    if options
+                ]
+        first_of = _first_of_alike(touching)
+        for (strip, piece), animal in pieces.items():
+            run = strip[2]
+            bounds = self._bounds(strip, animal)
+            lanes = [bit for bit in bits_of(piece.lanes) if (run, bit) in first_of]
+            for first, last in ranges(piece, bounds.expected):
+                for bit in lanes:
+                    self.reaches[run, bit, first, last] = None
         self._sawn = {
             one.choice.line: one.options[0].wanted.kerf for one in lines if _is_sawn(one, ways)
         }
+
+    def _by_lane(
+        self,
+        option: Option,
+        pieces: dict[tuple[Strip, Piece], Animal],
+        touching: dict[tuple[int, int], list[int]],
+    ) -> OnLanes:
+        """What one unit takes on runs, by run and lane, as far as it may lie anywhere.
+
+        Its pieces are added to those there are, and as what touches each lane.
+        """
+        take = option.take(EXPECTED, self._ways)
+        found: OnLanes = {}
+        for one in take.pieces if isinstance(take, Take) else ():
+            pieces.setdefault(one, option.animal)
+            (_, _, run), piece = one
+            self._pieces += 1
+            for bit in bits_of(piece.lanes):
+                touching.setdefault((run, bit), []).append(self._pieces)
+                if piece.allowed:
+                    found.setdefault((run, bit), []).append(one)
+        return found
+
+    def _bounds(self, strip: Strip, animal: Animal) -> _Bounds:
+        """The borders of a strip's stretches."""
+        strips = self._strips.setdefault(strip[2], {})
+        if strip not in strips:
+            bounds = animal.sides[strip[1] - 1].bounds
+            strips[strip] = _Bounds(bounds[EXPECTED][strip[2]], bounds[MOST][strip[2]])
+        return strips[strip]
 
     def is_shared(self, reach: Reach) -> bool:
         """Whether several lines have pieces in its lane."""
@@ -199,10 +248,9 @@ class _Lanes:
         """One reach with what each line takes of it."""
         run, lane, first, last = reach
         strips = self._strips[run]
-        ends: dict[Strip, tuple[int, int]] = {}
-        for strip, animal in strips.items():
-            bounds = _bounds(animal, strip, EXPECTED)
-            ends[strip] = bounds[first], bounds[last + 1]
+        ends: dict[Strip, tuple[int, int]] = {
+            strip: (one.expected[first], one.expected[last + 1]) for strip, one in strips.items()
+        }
         taken: set[Strip] = set()
         must: dict[int, int] = {}
         may: dict[int, int] = {}
@@ -216,8 +264,7 @@ class _Lanes:
         there = most = 0
         for strip in used:
             there += ends[strip][1] - ends[strip][0]
-            bounds = _bounds(strips[strip], strip, MOST)
-            most += bounds[last + 1] - bounds[first]
+            most += strips[strip].most[last + 1] - strips[strip].most[first]
         place = Place("length", _where(reach, used, self._ways), there, most, last - first)
         place.must, place.may = must, may
         place.last_kerfs = {line: kerf * len(used) for line, kerf in self._sawn.items()}
@@ -225,63 +272,28 @@ class _Lanes:
         return place
 
 
-def _first_lanes(lines: Sequence[Demand], ways: Ways) -> set[tuple[int, int]]:
-    """Runs and lanes, but of those that the same pieces take only the first."""
-    takers: dict[tuple[int, int], list[int]] = {}
-    number = 0
-    for _, take in _options(lines, ways):
-        for strip, piece in take.pieces:
-            number += 1
-            for bit in bits_of(piece.lanes):
-                takers.setdefault((strip[2], bit), []).append(number)
+def _first_of_alike(touching: Mapping[tuple[int, int], Sequence[int]]) -> set[tuple[int, int]]:
+    """Runs and lanes, but of those that the same pieces touch only the first."""
     first: dict[tuple[int, ...], tuple[int, int]] = {}
-    for lane, mine in takers.items():
+    for lane, mine in touching.items():
         first.setdefault(tuple(mine), lane)
     return {*first.values()}
 
 
-def _takers(lines: Sequence[Demand], ways: Ways) -> Takers:
-    """The lines with pieces in each lane, by run and lane: of each row what its options take."""
-    found: Takers = {}
-    for one in lines:
-        mine = [[_by_lane(option, ways) for option in row.options] for row in one.rows]
-        for lane in {lane: None for row in mine for option in row for lane in option}:
-            found.setdefault(lane, {})[one.choice.line] = [
-                (row.need, [option.get(lane, ()) for option in options])
-                for row, options in zip(one.rows, mine, strict=True)
-                if options
-            ]
-    return found
+def ranges(piece: Piece, bounds: Sequence[int]) -> Iterator[tuple[int, int]]:
+    """First and last stretch a piece may lie on, and each stretch of a fixed one.
 
-
-def _by_lane(option: Option, ways: Ways) -> OnLanes:
-    """What one unit takes on runs, by run and lane, as far as it may lie anywhere."""
-    take = option.take(EXPECTED, ways)
-    found: OnLanes = {}
-    for strip, piece in take.pieces if isinstance(take, Take) else ():
-        if piece.allowed:
-            for bit in bits_of(piece.lanes):
-                found.setdefault((strip[2], bit), []).append((strip, piece))
-    return found
-
-
-def _bounds(animal: Animal, strip: Strip, scenario: int) -> tuple[int, ...]:
-    return animal.sides[strip[1] - 1].bounds[scenario][strip[2]]
-
-
-def _ranges(piece: Piece, bounds: tuple[int, ...]) -> Iterator[tuple[int, int]]:
-    """First and last stretch a piece may lie on, and each stretch of a fixed one."""
+    Worked number: of stretches of 5, 4 and 6 in, between 5 and 10 in lie the second and third.
+    """
     if not piece.allowed:
         return
     lo, hi = piece.allowed[0][0], piece.allowed[-1][1]
-    touched = [
-        place for place in range(len(bounds) - 1) if bounds[place] < hi and bounds[place + 1] > lo
-    ]
-    if not touched:
+    first, last = bisect_right(bounds, lo) - 1, bisect_left(bounds, hi, 0, len(bounds) - 1) - 1
+    if first > last:
         return
-    yield touched[0], touched[-1]
+    yield first, last
     if hi - lo == piece.size:
-        for place in touched:
+        for place in range(first, last + 1):
             yield place, place
 
 

@@ -111,14 +111,14 @@ class Problem:
         for packing, kind in pieces:
             if limit <= 0:
                 return 0
-            limit = min(limit, self.packings[packing].room(state.counts[packing], kind, limit))
+            limit = self.packings[packing].room(state.counts[packing], kind, limit)
         if len(pieces) > 1 and limit > 0:
             strips = [packing for packing, _ in pieces]
             if len({*strips}) < len(strips):
                 twice = {packing for packing in strips if strips.count(packing) > 1}
                 while limit > 0 and not self._fits(self.added(state, part, limit), twice):
                     limit -= 1
-        return max(0, limit)
+        return limit if limit > 0 else 0
 
     def _fits(self, state: State, strips: Iterable[int]) -> bool:
         return all(self.packings[packing].fits(state.counts[packing]) for packing in strips)

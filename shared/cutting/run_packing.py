@@ -98,8 +98,11 @@ def set_out(
             nothing.append(Block(piece.lanes, start, start, 0, kind, count))
         elif has_its_place(piece):
             block = _fixed(piece, kind, count)
-            if block is None or (fixed and any(_clash(block, other) for other in fixed)):
+            if block is None:
                 return None
+            for other in fixed:
+                if _clash(block, other):
+                    return None
             fixed.append(block)
         else:
             free.append(Free(piece.lanes, piece.allowed, piece.size, piece.kerf, kind, count))
@@ -153,9 +156,9 @@ def _fixed(piece: Piece, kind: int, count: int) -> Block | None:
 
 
 def _clash(one: Block, other: Block) -> bool:
-    return bool(one.lanes & other.lanes) and not (
-        one.end + one.kerf <= other.start or other.end + other.kerf <= one.start
-    )
+    if not one.lanes & other.lanes:
+        return False
+    return one.end + one.kerf > other.start and other.end + other.kerf > one.start
 
 
 def carve(one: Free | Piece, blocks: Iterable[Block]) -> tuple[Interval, ...]:

@@ -95,7 +95,7 @@ class Strip:
         """
         if self.plain:
             step = self._steps[kind]
-            room = (self._long - self.weigh(counts)) // step if step else limit
+            room = (self._long - sum(map(mul, counts, self._steps))) // step if step else limit
             return room if room < limit else limit
         room = self._alone[kind]
         if room < 0:

@@ -1,5 +1,6 @@
 """Conflicts: irreducible, found newest first, and told where and with what numbers."""
 
+import random
 from fractions import Fraction
 from unittest.mock import patch
 
@@ -8,9 +9,11 @@ import pytest
 from shared.cutting import settled
 from shared.cutting.answer import Where
 from shared.cutting.conflict import split_up
+from shared.cutting.conflict_place import ranges
 from shared.cutting.demand import Demand, demand
 from shared.cutting.order import Question
 from shared.cutting.plan import compiled, plan, shop_of
+from shared.cutting.run_packing import Piece
 from shared.cutting.standing import Standing, stands
 from shared.cutting.ways import Ways
 from tests.shared.cutting.tiny_lot import SAW, catalogue, choice, inches, lot, pounds
@@ -120,3 +123,22 @@ def test_what_falls_apart_without_the_newest_may_stand_at_lengths_of_its_own() -
     assert [one.lines for one in before.conflicts] == [(2, 3)]
     with patch.object(settled, "stand", never_both):
         assert plan(question, catalogue()) == before
+
+
+def test_a_piece_lies_on_all_stretches_it_touches_and_a_fixed_one_on_each() -> None:
+    # Of stretches of 5, 4, 0 and 6: between 5 and 10 the second to the fourth.
+    assert [*ranges(Piece(1, ((5, 10),), 3, 0), (0, 5, 9, 9, 15))] == [(1, 3)]
+    assert [*ranges(Piece(1, ((5, 10),), 5, 0), (0, 5, 9, 9, 15))] == [
+        (1, 3),
+        (1, 1),
+        (2, 2),
+        (3, 3),
+    ]
+    assert not [*ranges(Piece(1, (), 5, 0), (0, 5, 9))]
+    draw = random.Random(4)
+    for _ in range(300):
+        bounds = (0, *sorted(draw.randint(1, 12) for _ in range(4)))
+        lo, hi = sorted((draw.randint(0, 14), draw.randint(0, 14)))
+        on = [n for n, end in enumerate(bounds[1:]) if bounds[n] < hi and end > lo]
+        found = [*ranges(Piece(1, ((lo, hi),), -1, 0), bounds)]
+        assert found == ([(on[0], on[-1])] if on else [])
