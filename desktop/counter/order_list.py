@@ -223,7 +223,14 @@ class OrderList(QWidget):
     def _columns(self) -> list[Column[OrderRow]]:
         return [
             Column("day", lambda: self.tr("Day"), self._day, "date", _by_day, width=160),
-            Column("owner", lambda: self.tr("Owner"), self._owner, width=190, stretch=True),
+            Column(
+                "owner",
+                lambda: self.tr("Owner"),
+                self._owner,
+                width=190,
+                stretch=True,
+                tip=self._owner,
+            ),
             Column("animal", lambda: self.tr("Animal"), self._animal, width=110),
             Column("tags", lambda: self.tr("Tag"), lambda row: row.tags, width=90),
             Column(

@@ -43,6 +43,7 @@ class CutsDialog(FormDialog):
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent, columns=3)
+        self.widen(1120)  # a cut's name, and behind it the one it was found by
         self.bench = bench
         self.chosen: list[str] = list(start)
         first = [one for one in offered if one.code in start]

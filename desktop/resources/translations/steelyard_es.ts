@@ -1424,7 +1424,7 @@
     </message>
     <message>
         <source>&amp;Day of the kill</source>
-        <translation>&amp;Día de la matanza</translation>
+        <translation>&amp;Día de matanza</translation>
     </message>
     <message>
         <source>&amp;Producer</source>

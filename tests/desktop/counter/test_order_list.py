@@ -191,3 +191,5 @@ def test_an_order_to_be_named_stands_under_the_producers_name(qtbot: QtBot, benc
     rows = place.list.table.rows
     shown = {rows.index(at, 1).data() for at in range(2)}
     assert shown == {"Anna Berg", "to be named (Anna Berg)"}
+    told = {rows.index(at, 1).data(Qt.ItemDataRole.ToolTipRole) for at in range(2)}
+    assert told == shown  # a long name is cut off in its column

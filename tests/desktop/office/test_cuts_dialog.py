@@ -83,3 +83,14 @@ def test_each_key_is_answered_at_once_with_every_animal(qtbot: QtBot, bench: Ben
         type_into(dialog.wanted.line, letter)
         slowest = max(slowest, time.perf_counter() - begun)
     assert slowest * 1000 <= SLOT_MS
+
+
+def test_the_name_it_was_found_by_has_room_behind_the_cuts_own(qtbot: QtBot, bench: Bench) -> None:
+    """In Spanish "· Boston butt" was cut off, and so why the cut was there."""
+    bench.words = Words("es", strict=True)
+    dialog = opened(qtbot, bench, ("pork", "beef"))
+    type_into(dialog.wanted.line, "boston")
+    table = dialog.table
+    longest = max(shown(dialog), key=table.fontMetrics().horizontalAdvance)
+    assert longest.endswith("Boston butt")
+    assert table.fontMetrics().horizontalAdvance(longest) < table.columnWidth(0) - 16
