@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
+from functools import lru_cache
 from typing import NamedTuple
 
 from shared.cutting.demand import Row
@@ -112,12 +113,10 @@ class Problem:
             if limit <= 0:
                 return 0
             limit = self.packings[packing].room(state.counts[packing], kind, limit)
-        if len(pieces) > 1 and limit > 0:
-            strips = [packing for packing, _ in pieces]
-            if len({*strips}) < len(strips):
-                twice = {packing for packing in strips if strips.count(packing) > 1}
-                while limit > 0 and not self._fits(self.added(state, part, limit), twice):
-                    limit -= 1
+        if len(pieces) > 1:
+            twice = _twice(pieces)
+            while twice and limit > 0 and not self._fits(self.added(state, part, limit), twice):
+                limit -= 1
         return limit if limit > 0 else 0
 
     def _fits(self, state: State, strips: Iterable[int]) -> bool:
@@ -167,6 +166,15 @@ class Problem:
                 return None
             found.append(layout)
         return found
+
+
+@lru_cache(maxsize=4096)
+def _twice(pieces: tuple[tuple[int, int], ...]) -> tuple[int, ...]:
+    """The packings on which several of the pieces lie: of two on one and one on another the one."""
+    strips = [packing for packing, _ in pieces]
+    if len({*strips}) == len(strips):
+        return ()
+    return tuple({packing: None for packing in strips if strips.count(packing) > 1})
 
 
 def problem(rows: Sequence[Row], scenario: int, ways: Ways) -> Problem:

@@ -201,8 +201,8 @@ def _reaches(
     for only in (lanes, *single) if len(single) > 1 else single:
         found: Lanes = {}
         for mine in pieces:
-            taken = [(packing, piece, mask & only) for packing, piece, mask in mine]
-            if not any(mask for _, _, mask in taken):
+            taken = [(packing, piece, mask & only) for packing, piece, mask in mine if mask & only]
+            if not taken:
                 taken = [(packing, piece, bits_of(mask)[0]) for packing, piece, mask in mine[:1]]
             for packing, piece, mask in taken:
                 _widen(found, packing, piece, mask)
@@ -214,8 +214,9 @@ def _widen(found: Lanes, packing: int, piece: "Piece", mask: int) -> None:
         return
     lo, hi = piece.allowed[0][0], piece.allowed[-1][1]
     for bit in bits_of(mask):
-        a, b = found.get((packing, bit), (lo, hi))
-        found[packing, bit] = (min(a, lo), max(b, hi))
+        a, b = found.setdefault((packing, bit), (lo, hi))
+        if lo < a or hi > b:
+            found[packing, bit] = (min(a, lo), max(b, hi))
 
 
 class _Stretches:
