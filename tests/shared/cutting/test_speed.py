@@ -19,8 +19,9 @@ pytestmark = pytest.mark.skipif(
 QUARTERS = [question_of(full_order(f"speed {number}", "quarters")) for number in range(12)]
 # Beef s1 once took 1,500 ms, beef 33 14 s, deer s5 700 and lamb s5 440; the claim is 20 ms. Pork
 # s12, once 2,900 ms, still takes 30: pieces that take two lanes crowded between such as take one.
-# Goat p1, of which nobody saw the end, takes 40. Twice that; the others keep to twice the claim.
-STILL_SLOW = {"goat_p1_2681": 90, "pork_s12_26": 70}
+# Goat p1, of which nobody saw the end, takes 30, goat a3 175: two rows over 15 places, of which the
+# last kerfs join those of one strip. Twice that; the others keep to twice the claim.
+STILL_SLOW = {"goat_a3_142": 400, "goat_p1_2681": 70, "pork_s12_26": 70}
 
 
 def test_percentiles_by_hand() -> None:
