@@ -29,8 +29,11 @@ def slow_orders() -> Iterator[tuple[str, Json]]:
         yield path.stem, json.loads(path.read_text("utf-8"))
 
 
-def crowded(seed: str, peaceful: bool, planners: dict[str, Planner]) -> Json:
-    """Choices on one run of one carcass; `peaceful` leaves out each that doesn't fit."""
+def crowded(seed: str, peaceful: bool, planners: dict[str, Planner], strip: bool = False) -> Json:
+    """Choices on one run of one carcass; `peaceful` leaves out each that doesn't fit.
+
+    Of both its sides, or of one alone: a `strip`.
+    """
     draw = random.Random(f"crowded {seed}")
     name = draw.choice(SPECIES)
     species = species_of(name)
@@ -44,6 +47,8 @@ def crowded(seed: str, peaceful: bool, planners: dict[str, Planner]) -> Json:
         "choices": [],
     }
     order["shares"] = random_orders._shares(draw, species, 1)
+    if strip:
+        order["shares"] = _of_one_side(order["shares"])
     cuts = random_orders._cuts_of(species, run)
     for line in range(1, 2 * MOST + 1):
         choice = random_orders._choice(draw, species, order, line, draw.choice(cuts))
@@ -53,3 +58,11 @@ def crowded(seed: str, peaceful: bool, planners: dict[str, Planner]) -> Json:
         if len(order["choices"]) == MOST:
             break
     return order
+
+
+def _of_one_side(shares: list[Json]) -> list[Json]:
+    """The owners of the side the first of them holds of, and nothing else of theirs."""
+    side = shares[0]["holdings"][0]["side"]
+    for one in shares:
+        one["holdings"] = [held for held in one["holdings"] if held["side"] == side]
+    return [one for one in shares if one["holdings"]]

@@ -181,24 +181,30 @@ def whole_beef(form: Form, seed: str, lots: int, beside: int) -> None:
 
 
 def one_run(seed: str, lots: int) -> None:
-    """Up to 20 choices on one run, and the orders that once were slow."""
+    """Up to 20 choices on one run, of one side and of both, and the orders that once were slow."""
     planners = {name: Planner(anatomy.catalogue(name)) for name in SPECIES}
-    sys.stdout.write("\nup to 20 choices on one run\n")
-    for peaceful in (True, False):
-        times: list[float] = []
-        longest = ("", 0.0)
-        for number in range(lots):
-            order = crowded(f"{seed}.{number}", peaceful, planners)
-            catalogue = anatomy.catalogue(order["species"])
-            question = question_of(order)
-            times.append(cpu_ms(lambda q=question, c=catalogue: plan(q, c), 2))
-            longest = max(longest, (f"{seed}.{number}", times[-1]), key=lambda one: one[1])
-        row("  that stand" if peaceful else "  wild, with conflicts", times)
-        over = sum(one > 20 for one in times)
-        sys.stdout.write(f"    over 20 ms: {over}; longest: lot {longest[0]}\n")
+    for strip in (True, False):
+        sides = "one side: a strip" if strip else "both sides"
+        sys.stdout.write(f"\nup to 20 choices on one run of {sides}\n")
+        for peaceful in (True, False):
+            _crowd(seed, lots, peaceful, planners, strip)
     for name, order in slow_orders():
         catalogue, question = anatomy.catalogue(order["species"]), question_of(order)
         row(f"  {name}", [cpu_ms(lambda q=question, c=catalogue: plan(q, c), 2)])
+
+
+def _crowd(seed: str, lots: int, peaceful: bool, planners: dict[str, Planner], strip: bool) -> None:
+    times: list[float] = []
+    longest = ("", 0.0)
+    for number in range(lots):
+        order = crowded(f"{seed}.{number}", peaceful, planners, strip)
+        catalogue = anatomy.catalogue(order["species"])
+        question = question_of(order)
+        times.append(cpu_ms(lambda q=question, c=catalogue: plan(q, c), 2))
+        longest = max(longest, (f"{seed}.{number}", times[-1]), key=lambda one: one[1])
+    row("  that stand" if peaceful else "  wild, with conflicts", times)
+    over = sum(one > 20 for one in times)
+    sys.stdout.write(f"    over 20 ms: {over}; longest: lot {longest[0]}\n")
 
 
 def main(words: list[str]) -> int:
