@@ -14,9 +14,10 @@ from tests.bench.full_orders import full_order
 from tests.bench.plan import after_one_change, changed, cpu_ms, percentile
 from tests.oracle.blocks import SPECIES
 
-pytestmark = pytest.mark.skipif(
-    sys.gettrace() is not None, reason="under coverage the figures are false"
-)
+pytestmark = [
+    pytest.mark.timed,
+    pytest.mark.skipif(sys.gettrace() is not None, reason="under coverage the figures are false"),
+]
 QUARTERS = [question_of(full_order(f"speed {number}", "quarters")) for number in range(12)]
 # Beef s1 once took 1,500 ms, beef 33 14 s, deer s5 700 and lamb s5 440; the claim is 20 ms. Pork
 # s12, once 2,900 ms, still takes 30: pieces that take two lanes crowded between such as take one.
