@@ -121,16 +121,7 @@ class BatchBook:
 
     def take_out(self, meat_id: int, reason: str) -> Batch | Refused:
         """It doesn't go in after all, with a reason; the row stays."""
-        if not reason.strip():
-            return Refused("reason_missing")
-        self._desk.must_write()
-        batch_id = self._desk.connection.execute(
-            update(BatchMeat)
-            .where(BatchMeat.id == meat_id, BatchMeat.void == "")
-            .values(void=reason.strip())
-            .returning(BatchMeat.batch_id)
-        ).scalar_one_or_none()
-        return Refused("already_void") if batch_id is None else self._there(batch_id)
+        return self._void(BatchMeat, meat_id, reason)
 
     def add(self, batch_id: int, what: str, weight: Weight, source: str) -> Batch | Refused:
         """Fat or pork from inspected stock goes in; without its source it is refused."""
@@ -155,14 +146,19 @@ class BatchBook:
 
     def take_added_out(self, added_id: int, reason: str) -> Batch | Refused:
         """What was added doesn't go in after all, with a reason; the row stays."""
+        return self._void(BatchAdded, added_id, reason)
+
+    def _void(
+        self, table: type[BatchMeat] | type[BatchAdded], row_id: int, reason: str
+    ) -> Batch | Refused:
         if not reason.strip():
             return Refused("reason_missing")
         self._desk.must_write()
         batch_id = self._desk.connection.execute(
-            update(BatchAdded)
-            .where(BatchAdded.id == added_id, BatchAdded.void == "")
+            update(table)
+            .where(table.id == row_id, table.void == "")
             .values(void=reason.strip())
-            .returning(BatchAdded.batch_id)
+            .returning(table.batch_id)
         ).scalar_one_or_none()
         return Refused("already_void") if batch_id is None else self._there(batch_id)
 

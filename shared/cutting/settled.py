@@ -70,9 +70,7 @@ def settle(group: list[Demand], shop: Shop, before: Iterable[Settled] = ()) -> S
     occupied = Occupied(shop.denominator, shop.split)
     made = lines_of(laid, {one.choice.line: one for one in group}, occupied, ways)
     standing_lines = frozenset([row.line for row in laid.rows])
-    verdict = worst(
-        (found.verdict, "asks" if questions else "sure", "cant" if conflicts else "sure")
-    )
+    verdict = _in_all([found.verdict], questions, conflicts)
     return Settled(group, verdict, made, occupied, standing_lines, conflicts, questions, cautions)
 
 
@@ -101,7 +99,7 @@ def _with_one_more(
     questions: list[OwnersQuestion] = []
     _tell([*others, new], ways, conflicts, questions)
     questions += was.questions
-    verdict = worst((was.verdict, "asks" if questions else "sure", "cant" if conflicts else "sure"))
+    verdict = _in_all([was.verdict], questions, conflicts)
     return replace(
         was,
         demands=group,
@@ -154,10 +152,9 @@ def _apart(
         occupied.join(one.occupied)
     conflicts += [told for one in found for told in one.conflicts]
     questions += [asked for one in found for asked in one.questions]
-    beside = "asks" if questions else "sure", "cant" if conflicts else "sure"
     return Settled(
         group,
-        worst([*[one.verdict for one in found], *beside]),
+        _in_all([one.verdict for one in found], questions, conflicts),
         [line for one in found for line in one.lines],
         occupied,
         frozenset[int]().union(*[one.made for one in found]),
@@ -165,6 +162,14 @@ def _apart(
         questions,
         [caution for one in found for caution in one.cautions],
     )
+
+
+def _in_all(
+    verdicts: Iterable[Verdict], questions: list[OwnersQuestion], conflicts: list[Conflict]
+) -> Verdict:
+    """The verdict of what is made, with what is asked and what can't be."""
+    beside: Verdict = "cant" if conflicts else "asks" if questions else "sure"
+    return worst([*verdicts, beside])
 
 
 def worst(verdicts: Iterable[Verdict]) -> Verdict:
